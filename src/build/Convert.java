@@ -27,9 +27,7 @@ final class Convert {
     private static void unbox(MethodVisitor to, Type given, Type seen, Type wanted) {
         Type plain = plain(seen, wanted);
         String box = wrapper(plain);
-        if (!given.getInternalName().equals(box)) {
-            to.visitTypeInsn(Opcodes.CHECKCAST, box);
-        }
+        if (!given.getInternalName().equals(box)) { to.visitTypeInsn(Opcodes.CHECKCAST, box); }
         String method = plain.getClassName() + "Value";
         to.visitMethodInsn(Opcodes.INVOKEVIRTUAL, box, method, "()" + plain.getDescriptor(), false);
         widen(to, plain, wanted);
@@ -46,17 +44,13 @@ final class Convert {
 
     static String wrapper(Type plain) {
         for (String pair : WRAPPERS.split(" ")) {
-            if (pair.startsWith(plain.getDescriptor())) {
-                return "java/lang/" + pair.substring(1);
-            }
+            if (pair.startsWith(plain.getDescriptor())) { return "java/lang/" + pair.substring(1); }
         }
         throw new IllegalStateException("no wrapper of " + plain);
     }
 
     private static void widen(MethodVisitor to, Type from, Type wanted) {
-        if (from.equals(wanted)) {
-            return;
-        }
+        if (from.equals(wanted)) { return; }
         switch (from.getDescriptor() + wanted.getDescriptor()) {
             case "IJ" -> to.visitInsn(Opcodes.I2L);
             case "ID" -> to.visitInsn(Opcodes.I2D);

@@ -37,18 +37,14 @@ final class LambdaClass {
             out.visitField(access, "c" + i, captured[i].getDescriptor(), null, null);
         }
         constructor();
-        if (captured.length == 0) {
-            single();
-        }
+        if (captured.length == 0) { single(); }
         factory();
         method();
         out.visitEnd();
         return out.toByteArray();
     }
 
-    private String constructorType() {
-        return Type.getMethodDescriptor(Type.VOID_TYPE, captured);
-    }
+    private String constructorType() { return Type.getMethodDescriptor(Type.VOID_TYPE, captured); }
 
     private void constructor() {
         MethodVisitor to = out.visitMethod(Opcodes.ACC_PRIVATE, "<init>", constructorType(), null, null);
@@ -123,9 +119,7 @@ final class LambdaClass {
         Type asked = sam.getReturnType();
         if (asked.getSort() != Type.VOID) {
             Convert.value(to, result, result, asked);
-        } else if (result.getSize() > 0) {
-            to.visitInsn(result.getSize() == 2 ? Opcodes.POP2 : Opcodes.POP);
-        }
+        } else if (result.getSize() > 0) { to.visitInsn(result.getSize() == 2 ? Opcodes.POP2 : Opcodes.POP); }
         end(to, asked.getOpcode(Opcodes.IRETURN));
     }
 

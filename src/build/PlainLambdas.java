@@ -81,9 +81,7 @@ public final class PlainLambdas {
     /** Members of one nest may call each other's private methods, which bodies of lambdas are. */
     private ClassNode nestHost(ClassNode node) {
         ClassNode nest = node.nestHostClass == null ? node : classes.get(node.nestHostClass);
-        if (nest.nestMembers == null) {
-            nest.nestMembers = new ArrayList<>();
-        }
+        if (nest.nestMembers == null) { nest.nestMembers = new ArrayList<>(); }
         return nest;
     }
 }

@@ -47,9 +47,7 @@ final class PlainRecord {
 
     private void part(int of, Handle part) {
         to.visitVarInsn(Opcodes.ALOAD, of);
-        if (of == 1) {
-            to.visitTypeInsn(Opcodes.CHECKCAST, record.name);
-        }
+        if (of == 1) { to.visitTypeInsn(Opcodes.CHECKCAST, record.name); }
         to.visitFieldInsn(Opcodes.GETFIELD, record.name, part.getName(), part.getDesc());
     }
 
@@ -136,10 +134,8 @@ final class PlainRecord {
     }
 
     private String simpleName() {
-        return record.innerClasses.stream()
-                .filter(inner -> inner.name.equals(record.name) && inner.innerName != null)
-                .map(inner -> inner.innerName)
-                .findFirst()
+        return record.innerClasses.stream().filter(inner -> inner.name.equals(record.name) && inner.innerName != null)
+                .map(inner -> inner.innerName).findFirst()
                 .orElse(record.name.substring(record.name.lastIndexOf('/') + 1));
     }
 }

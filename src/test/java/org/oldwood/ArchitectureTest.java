@@ -28,80 +28,41 @@ import org.junit.jupiter.api.Test;
 @AnalyzeClasses(packages = "org.oldwood", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     /** From the ground up: a room uses only what stands before it; crafts stand side by side. */
-    private static final List<String> FLOORS = List.of(
-            "words",
-            "store",
-            "crop",
-            "season",
-            "garden",
-            "craft",
-            "facts",
-            "plan",
-            "calendar",
-            "report",
-            "sheet",
-            "page",
-            "cli");
+    private static final List<String> FLOORS = List.of("words", "store", "crop", "season", "garden", "craft", "facts",
+            "plan", "calendar", "report", "sheet", "page", "cli");
 
     @ArchTest
     static final ArchRule a_floor_uses_only_what_stands_below_it = floors();
 
     @ArchTest
-    static final ArchRule crafts_know_no_garden = noClasses()
-            .that()
-            .resideInAPackage("org.oldwood.craft..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.oldwood.garden..");
+    static final ArchRule crafts_know_no_garden = noClasses().that().resideInAPackage("org.oldwood.craft..").should()
+            .dependOnClassesThat().resideInAPackage("org.oldwood.garden..");
 
     @ArchTest
-    static final ArchRule crafts_do_not_know_each_other =
-            slices().matching("org.oldwood.craft.(*)..").should().notDependOnEachOther();
+    static final ArchRule crafts_do_not_know_each_other = slices().matching("org.oldwood.craft.(*)..").should()
+            .notDependOnEachOther();
 
     @ArchTest
-    static final ArchRule the_planner_knows_no_craft = noClasses()
-            .that()
-            .resideInAPackage("org.oldwood.plan..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("org.oldwood.craft..", "org.oldwood.facts.*..");
+    static final ArchRule the_planner_knows_no_craft = noClasses().that().resideInAPackage("org.oldwood.plan..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.oldwood.craft..", "org.oldwood.facts.*..");
 
     @ArchTest
-    static final ArchRule no_package_cycles =
-            slices().matching("org.oldwood.(*)..").should().beFreeOfCycles();
+    static final ArchRule no_package_cycles = slices().matching("org.oldwood.(*)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule only_the_command_line_prints = noClasses()
-            .that()
-            .resideOutsideOfPackage("org.oldwood.cli..")
-            .should()
-            .accessField(System.class, "out")
-            .orShould()
-            .accessField(System.class, "err")
-            .orShould()
+    static final ArchRule only_the_command_line_prints = noClasses().that().resideOutsideOfPackage("org.oldwood.cli..")
+            .should().accessField(System.class, "out").orShould().accessField(System.class, "err").orShould()
             .callMethod(System.class, "exit", int.class);
 
     @ArchTest
-    static final ArchRule only_the_command_line_knows_what_day_it_is = noClasses()
-            .that()
-            .resideOutsideOfPackage("org.oldwood.cli..")
-            .should()
-            .callMethod(LocalDate.class, "now")
-            .orShould()
-            .callMethod(LocalDateTime.class, "now")
-            .orShould()
-            .callMethod(ZonedDateTime.class, "now")
-            .orShould()
-            .callMethod(Instant.class, "now")
-            .orShould()
-            .callMethod(System.class, "currentTimeMillis")
-            .orShould()
-            .dependOnClassesThat()
-            .areAssignableTo(Clock.class);
+    static final ArchRule only_the_command_line_knows_what_day_it_is = noClasses().that()
+            .resideOutsideOfPackage("org.oldwood.cli..").should().callMethod(LocalDate.class, "now").orShould()
+            .callMethod(LocalDateTime.class, "now").orShould().callMethod(ZonedDateTime.class, "now").orShould()
+            .callMethod(Instant.class, "now").orShould().callMethod(System.class, "currentTimeMillis").orShould()
+            .dependOnClassesThat().areAssignableTo(Clock.class);
 
     @ArchTest
-    static final ArchRule every_class_has_a_room = classes()
-            .should()
+    static final ArchRule every_class_has_a_room = classes().should()
             .resideInAnyPackage(FLOORS.stream().map(ArchitectureTest::room).toArray(String[]::new));
 
     @Test
@@ -111,9 +72,7 @@ class ArchitectureTest {
             for (Path room : rooms.filter(Files::isDirectory).toList()) {
                 try (Stream<Path> files = Files.list(room)) {
                     long count = files.filter(Files::isRegularFile).count();
-                    if (count > 31) {
-                        full.add(room + ": " + count);
-                    }
+                    if (count > 31) { full.add(room + ": " + count); }
                 }
             }
         }
@@ -121,9 +80,7 @@ class ArchitectureTest {
         assertThat(full).as("30 files and the package's description").isEmpty();
     }
 
-    private static String room(String floor) {
-        return "org.oldwood." + floor + "..";
-    }
+    private static String room(String floor) { return "org.oldwood." + floor + ".."; }
 
     private static LayeredArchitecture floors() {
         LayeredArchitecture house = layeredArchitecture().consideringOnlyDependenciesInLayers();
@@ -132,8 +89,7 @@ class ArchitectureTest {
         }
         for (int i = 0; i < FLOORS.size(); i++) {
             String[] above = FLOORS.subList(i + 1, FLOORS.size()).toArray(String[]::new);
-            house = above.length == 0
-                    ? house.whereLayer(FLOORS.get(i)).mayNotBeAccessedByAnyLayer()
+            house = above.length == 0 ? house.whereLayer(FLOORS.get(i)).mayNotBeAccessedByAnyLayer()
                     : house.whereLayer(FLOORS.get(i)).mayOnlyBeAccessedByLayers(above);
         }
         return house;

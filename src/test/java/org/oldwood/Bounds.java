@@ -24,15 +24,12 @@ public final class Bounds {
     public Bounds(boolean isLong) {
         threads.setThreadContentionMonitoringEnabled(true);
         if (isLong) {
-            assertThat(Runtime.getRuntime().maxMemory())
-                    .as("a long run is made with -Xmx256m")
+            assertThat(Runtime.getRuntime().maxMemory()).as("a long run is made with -Xmx256m")
                     .isLessThanOrEqualTo(MOST_MEMORY);
         }
     }
 
-    public void begin() {
-        began = used();
-    }
+    public void begin() { began = used(); }
 
     /** How long the try took that began last. */
     public Duration end() {
@@ -41,9 +38,7 @@ public final class Bounds {
         return took;
     }
 
-    public Duration longest() {
-        return longest;
-    }
+    public Duration longest() { return longest; }
 
     private long used() {
         ThreadInfo info = threads.getThreadInfo(Thread.currentThread().getId());

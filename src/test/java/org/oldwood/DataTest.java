@@ -56,9 +56,7 @@ class DataTest {
     void the_sources_that_were_not_read_stand_together() {
         Map<String, Seen> notRead = new TreeMap<>();
         for (Source source : Sources.read(Documents.bundled()).all()) {
-            if (source.seen() != Seen.READ) {
-                notRead.put(source.key(), source.seen());
-            }
+            if (source.seen() != Seen.READ) { notRead.put(source.key(), source.seen()); }
         }
 
         assertThat(Sources.notRead(Documents.bundled())).isNotEmpty().isEqualTo(notRead);
@@ -82,17 +80,10 @@ class DataTest {
         if (value instanceof Json.Obj object) {
             Json seen = object.members().get("seen");
             Set<String> keys = new TreeSet<>();
-            if (seen instanceof Json.Text text
-                    && text.value().equals("read")
+            if (seen instanceof Json.Text text && text.value().equals("read")
                     && object.members().containsKey("source")) {
-                gather(
-                        new Json.Obj(
-                                object.place(),
-                                Map.of("source", object.members().get("source"))),
-                        keys);
-                if (notRead.containsAll(keys)) {
-                    found.add(where + keys);
-                }
+                gather(new Json.Obj(object.place(), Map.of("source", object.members().get("source"))), keys);
+                if (notRead.containsAll(keys)) { found.add(where + keys); }
             }
             object.members().forEach((key, member) -> claims(member, where + "/" + key, notRead, found));
         } else if (value instanceof Json.Arr array) {
@@ -103,12 +94,10 @@ class DataTest {
     @Test
     void a_source_of_the_garden_that_was_not_read_is_known_too(@TempDir Path garden) throws IOException {
         Files.createDirectories(garden.resolve("sources"));
-        Files.writeString(
-                garden.resolve("sources/ours.json"),
+        Files.writeString(garden.resolve("sources/ours.json"),
                 "{\"sources\": [{\"key\": \"ours\", \"title\": \"Ours\", \"seen\": \"memory\"}]}");
 
-        assertThat(Sources.notRead(Documents.with(garden, new Problems())))
-                .containsEntry("ours", Seen.MEMORY)
+        assertThat(Sources.notRead(Documents.with(garden, new Problems()))).containsEntry("ours", Seen.MEMORY)
                 .containsAllEntriesOf(Sources.notRead(Documents.bundled()));
     }
 
@@ -134,9 +123,7 @@ class DataTest {
     private static Set<String> usedKeys() throws IOException {
         Set<String> keys = new TreeSet<>();
         for (Path file : documents()) {
-            if (!file.startsWith(DATA.resolve("sources"))) {
-                gather(json(file, new Problems()), keys);
-            }
+            if (!file.startsWith(DATA.resolve("sources"))) { gather(json(file, new Problems()), keys); }
         }
         keys.addAll(observedKeys());
         return keys;
@@ -148,9 +135,7 @@ class DataTest {
         Path table = Path.of("src/test/resources/reference/observed-stages.csv");
         for (String line : Files.readAllLines(table)) {
             String[] cells = line.split(";", -1);
-            if (!line.startsWith("#") && cells.length > 6 && !cells[6].equals("source")) {
-                keys.add(cells[6]);
-            }
+            if (!line.startsWith("#") && cells.length > 6 && !cells[6].equals("source")) { keys.add(cells[6]); }
         }
         return keys;
     }
@@ -158,29 +143,21 @@ class DataTest {
     private static void gather(Json value, Set<String> keys) {
         if (value instanceof Json.Obj object) {
             object.members().forEach((key, member) -> {
-                if (key.equals("source")) {
-                    texts(member, keys);
-                }
+                if (key.equals("source")) { texts(member, keys); }
                 gather(member, keys);
             });
-        } else if (value instanceof Json.Arr array) {
-            array.items().forEach(item -> gather(item, keys));
-        }
+        } else if (value instanceof Json.Arr array) { array.items().forEach(item -> gather(item, keys)); }
     }
 
     private static void texts(Json value, Set<String> keys) {
         if (value instanceof Json.Text text) {
             keys.add(text.value());
-        } else if (value instanceof Json.Arr array) {
-            array.items().forEach(item -> texts(item, keys));
-        }
+        } else if (value instanceof Json.Arr array) { array.items().forEach(item -> texts(item, keys)); }
     }
 
     private static List<Path> documents() throws IOException {
         try (Stream<Path> files = Files.walk(DATA)) {
-            return files.filter(path -> path.toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
+            return files.filter(path -> path.toString().endsWith(".json")).sorted().toList();
         }
     }
 

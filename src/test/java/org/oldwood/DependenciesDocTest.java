@@ -36,9 +36,7 @@ class DependenciesDocTest {
         String page = Files.readString(PAGE);
         int start = page.indexOf(MARK) + MARK.length();
         String made = page.substring(0, start) + tables();
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(PAGE, made);
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, made); }
         assertThat(Files.readString(PAGE)).isEqualTo(made);
     }
 
@@ -67,8 +65,8 @@ class DependenciesDocTest {
             byLicence.computeIfAbsent(licence(one), key -> new ArrayList<>()).add(one.name() + " " + one.version());
         }
         text.append("| licence, as the library names it | libraries |\n|---|---|\n");
-        byLicence.forEach(
-                (licence, names) -> text.append("| %s | %s |\n".formatted(licence, String.join(", ", names))));
+        byLicence
+                .forEach((licence, names) -> text.append("| %s | %s |\n".formatted(licence, String.join(", ", names))));
     }
 
     /** Every library on the class path, by name. */
@@ -96,9 +94,7 @@ class DependenciesDocTest {
         while (!open.isEmpty()) {
             String name = open.remove(0);
             Library library = all.get(name);
-            if (library != null && names.add(name)) {
-                open.addAll(needed(root(library.project())));
-            }
+            if (library != null && names.add(name)) { open.addAll(needed(root(library.project()))); }
         }
         return all.values().stream().filter(one -> names.contains(one.name())).toList();
     }
@@ -112,8 +108,7 @@ class DependenciesDocTest {
                 if ((scope.equals("compile") || scope.equals("runtime")) && !isOptional) {
                     String group = child(one, "groupId").orElseThrow();
                     boolean isOwn = group.equals("${project.groupId}");
-                    needed.add((isOwn ? inherited(project, "groupId").orElseThrow() : group)
-                            + ":"
+                    needed.add((isOwn ? inherited(project, "groupId").orElseThrow() : group) + ":"
                             + child(one, "artifactId").orElseThrow());
                 }
             }
@@ -132,13 +127,9 @@ class DependenciesDocTest {
                     child(licence, "name").ifPresent(names::add);
                 }
             }
-            if (!names.isEmpty()) {
-                return String.join("; ", names).replaceAll("\\s+", " ").strip();
-            }
+            if (!names.isEmpty()) { return String.join("; ", names).replaceAll("\\s+", " ").strip(); }
             List<Element> parent = children(root, "parent");
-            if (parent.isEmpty()) {
-                break;
-            }
+            if (parent.isEmpty()) { break; }
             project = inRepository(library, parent.get(0));
         }
         return "not told";
@@ -154,10 +145,7 @@ class DependenciesDocTest {
         for (int i = 0; i < depth; i++) {
             repository = repository.getParent();
         }
-        return repository
-                .resolve(group.replace('.', '/'))
-                .resolve(artifact)
-                .resolve(version)
+        return repository.resolve(group.replace('.', '/')).resolve(artifact).resolve(version)
                 .resolve(artifact + "-" + version + ".pom");
     }
 
@@ -173,18 +161,13 @@ class DependenciesDocTest {
     }
 
     private static Optional<String> child(Element of, String name) {
-        return children(of, name).stream()
-                .map(Element::getTextContent)
-                .map(String::strip)
-                .findFirst();
+        return children(of, name).stream().map(Element::getTextContent).map(String::strip).findFirst();
     }
 
     private static List<Element> children(Element of, String name) {
         List<Element> found = new ArrayList<>();
         for (Node node = of.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element element && element.getNodeName().equals(name)) {
-                found.add(element);
-            }
+            if (node instanceof Element element && element.getNodeName().equals(name)) { found.add(element); }
         }
         return found;
     }

@@ -32,8 +32,8 @@ import org.oldwood.store.Json;
 class FiguresTest {
     private static final Path ROWS = Path.of("src/test/resources/reference/figures");
 
-    private static final Set<String> FOUND =
-            Set.of("noted", "converted", "once", "worked out", "remembered", "practice", "ours");
+    private static final Set<String> FOUND = Set.of("noted", "converted", "once", "worked out", "remembered",
+            "practice", "ours");
 
     static List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(ROWS)) {
@@ -42,23 +42,17 @@ class FiguresTest {
     }
 
     private static Stream<String[]> rows(Path file) {
-        return SafetyFiguresTest.lines(file)
-                .filter(line -> !line.startsWith("#"))
-                .map(line -> line.split("\\|", -1));
+        return SafetyFiguresTest.lines(file).filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1));
     }
 
     @ParameterizedTest
     @MethodSource("files")
     void the_data_hold_what_stands_here(Path file) {
-        List<String> other = rows(file)
-                .map(row -> "%s is %s here, %s in the data"
-                        .formatted(row[0], row[1], numbers(SafetyFiguresTest.at(row[0]))))
-                .filter(line -> !line.matches(".* is (.*) here, \\1 in the data"))
-                .toList();
+        List<String> other = rows(file).map(
+                row -> "%s is %s here, %s in the data".formatted(row[0], row[1], numbers(SafetyFiguresTest.at(row[0]))))
+                .filter(line -> !line.matches(".* is (.*) here, \\1 in the data")).toList();
 
-        assertThat(other)
-                .as("a figure that changes is read again beside its source, and written here too")
-                .isEmpty();
+        assertThat(other).as("a figure that changes is read again beside its source, and written here too").isEmpty();
     }
 
     /** What print gives has a mark that says so, and a source; a choice of ours does not pass for print. */
@@ -96,30 +90,20 @@ class FiguresTest {
     }
 
     private static void places(String path, Json value, Set<String> found) {
-        if (!numbers(value).isEmpty()) {
-            found.add(path);
-        }
+        if (!numbers(value).isEmpty()) { found.add(path); }
         SafetyFiguresTest.children(value).forEach(each -> places(path + "/" + each.getKey(), each.getValue(), found));
     }
 
     /** The numbers and days of an object by their keys, or those of a list of nothing else. */
     private static String numbers(Json value) {
         if (value instanceof Json.Arr list) {
-            return list.items().isEmpty()
-                            || list.items().stream()
-                                    .anyMatch(item -> number(item).isEmpty())
-                    ? ""
-                    : "[%s]"
-                            .formatted(list.items().stream()
-                                    .map(FiguresTest::number)
-                                    .collect(joining(", ")));
+            return list.items().isEmpty() || list.items().stream().anyMatch(item -> number(item).isEmpty()) ? ""
+                    : "[%s]".formatted(list.items().stream().map(FiguresTest::number).collect(joining(", ")));
         }
-        return SafetyFiguresTest.children(value)
-                .filter(each -> !each.getKey().equals("format"))
+        return SafetyFiguresTest.children(value).filter(each -> !each.getKey().equals("format"))
                 .map(each -> Map.entry(each.getKey(), number(each.getValue())))
                 .filter(each -> !each.getValue().isEmpty())
-                .map(each -> "%s %s".formatted(each.getKey(), each.getValue()))
-                .collect(joining(", "));
+                .map(each -> "%s %s".formatted(each.getKey(), each.getValue())).collect(joining(", "));
     }
 
     private static String number(Json value) {

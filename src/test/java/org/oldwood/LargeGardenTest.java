@@ -51,9 +51,7 @@ class LargeGardenTest {
         }
     }
 
-    private void garden(String name, int plants) {
-        LargeGarden.write(plants, folder.resolve(name));
-    }
+    private void garden(String name, int plants) { LargeGarden.write(plants, folder.resolve(name)); }
 
     private long work(String command, String garden) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();

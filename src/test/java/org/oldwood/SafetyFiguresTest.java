@@ -31,19 +31,14 @@ class SafetyFiguresTest {
     /** Where in the data, what is printed, how it was seen, and by whom it is printed. */
     record Row(String path, String value, String mark, String source) {
         @Override
-        public String toString() {
-            return "%s (%s)".formatted(path, source);
-        }
+        public String toString() { return "%s (%s)".formatted(path, source); }
     }
 
     static List<Row> rows() {
         Path reference = Path.of("src/test/resources/reference");
-        return Stream.of("safety.txt", "printed.txt")
-                .flatMap(file -> lines(reference.resolve(file)))
-                .filter(line -> !line.startsWith("#"))
-                .map(line -> line.split("\\|", -1))
-                .map(cell -> new Row(cell[0], cell[1], cell[2], cell[3]))
-                .toList();
+        return Stream.of("safety.txt", "printed.txt").flatMap(file -> lines(reference.resolve(file)))
+                .filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1))
+                .map(cell -> new Row(cell[0], cell[1], cell[2], cell[3])).toList();
     }
 
     static Stream<String> lines(Path file) {
@@ -63,8 +58,8 @@ class SafetyFiguresTest {
         if (value instanceof Json.Num number) {
             assertThat(number.value()).as(row.source).isEqualTo(Double.parseDouble(row.value));
         } else {
-            assertThat(value).as(row.source).isInstanceOfSatisfying(Json.Text.class, text -> assertThat(text.value())
-                    .isEqualTo(row.value));
+            assertThat(value).as(row.source).isInstanceOfSatisfying(Json.Text.class,
+                    text -> assertThat(text.value()).isEqualTo(row.value));
         }
         if (!row.mark.isEmpty() && parent.members().get("seen") instanceof Json.Text seen) {
             assertThat(seen.value()).isEqualTo(row.mark);
@@ -78,8 +73,7 @@ class SafetyFiguresTest {
         Set<String> paths = new TreeSet<>();
         for (String crop : new Crops(DATA).ids()) {
             String file = "crops/%s/stages.json".formatted(crop);
-            DATA.read(file)
-                    .map(json -> ((Json.Obj) json).members().get("frost"))
+            DATA.read(file).map(json -> ((Json.Obj) json).members().get("frost"))
                     .ifPresent(frost -> numbers(file + "/frost", frost, paths));
         }
         numbers("keep-apart.json", at("keep-apart.json"), paths);
@@ -92,9 +86,7 @@ class SafetyFiguresTest {
     private static void numbers(String path, Json value, Set<String> found) {
         for (Map.Entry<String, Json> each : children(value).toList()) {
             String inner = path + "/" + each.getKey();
-            if (each.getValue() instanceof Json.Num) {
-                found.add(inner);
-            }
+            if (each.getValue() instanceof Json.Num) { found.add(inner); }
             numbers(inner, each.getValue(), found);
         }
     }
@@ -104,11 +96,8 @@ class SafetyFiguresTest {
         Json found = DATA.read(path.substring(0, end)).orElseThrow();
         for (String name : new ArrayList<>(List.of(path.substring(end).split("/", -1)))) {
             if (!name.isEmpty()) {
-                found = children(found)
-                        .filter(each -> each.getKey().equals(name))
-                        .findFirst()
-                        .orElseThrow(() -> new AssertionError(path + " is not in the data"))
-                        .getValue();
+                found = children(found).filter(each -> each.getKey().equals(name)).findFirst()
+                        .orElseThrow(() -> new AssertionError(path + " is not in the data")).getValue();
             }
         }
         return found;
@@ -116,16 +105,13 @@ class SafetyFiguresTest {
 
     /** Members by key, items of a list by their id, or by their place where they have none. */
     static Stream<Map.Entry<String, Json>> children(Json value) {
-        if (value instanceof Json.Obj object) {
-            return object.members().entrySet().stream();
-        }
+        if (value instanceof Json.Obj object) { return object.members().entrySet().stream(); }
         List<Json> items = value instanceof Json.Arr array ? array.items() : List.of();
         return IntStream.range(0, items.size()).mapToObj(at -> Map.entry(name(items.get(at), at), items.get(at)));
     }
 
     private static String name(Json item, int at) {
-        return item instanceof Json.Obj object && object.members().get("id") instanceof Json.Text id
-                ? id.value()
+        return item instanceof Json.Obj object && object.members().get("id") instanceof Json.Text id ? id.value()
                 : Integer.toString(at);
     }
 }

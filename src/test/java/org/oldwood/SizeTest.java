@@ -26,10 +26,8 @@ class SizeTest {
     @Test
     void no_number_is_written_by_the_machines_locale() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
-                assertThat(Files.readString(file))
-                        .as("%s: say %%s", file)
+            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                assertThat(Files.readString(file)).as("%s: say %%s", file)
                         .doesNotContainPattern("\"[^\"\\n]*%[0-9]*d[^\"\\n]*\"\\s*\\.formatted");
             }
         }
@@ -38,12 +36,9 @@ class SizeTest {
     private static List<String> longerThan(Path root, int most) throws IOException {
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(root)) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 int lines = Files.readAllLines(file).size();
-                if (lines > most) {
-                    found.add(file + " has " + lines + " lines; the most is " + most);
-                }
+                if (lines > most) { found.add(file + " has " + lines + " lines; the most is " + most); }
             }
         }
         return found;

@@ -24,29 +24,23 @@ class ValidationDocTest {
     private static final Pattern FILE = Pattern.compile("`(?:reference/)?([a-z0-9-]+\\.csv)`");
 
     /** What other rows are worked out from, and the table that another test writes into its page. */
-    private static final Set<String> GROUND =
-            Set.of("normals.csv", "hourly-72-temperatures.csv", "observed-stages.csv");
+    private static final Set<String> GROUND = Set.of("normals.csv", "hourly-72-temperatures.csv",
+            "observed-stages.csv");
 
     @ParameterizedTest
     @MethodSource("pages")
     void every_test_named_is_there(Path page) throws IOException {
         Map<String, String> sources = sources();
-        List<String> missing = TEST.matcher(Files.readString(page))
-                .results()
-                .filter(named -> {
-                    String source = sources.getOrDefault(named.group(1), "");
-                    String method = named.group(2);
-                    return source.isEmpty() || (method != null && !source.contains("void " + method + "("));
-                })
-                .map(named -> named.group())
-                .toList();
+        List<String> missing = TEST.matcher(Files.readString(page)).results().filter(named -> {
+            String source = sources.getOrDefault(named.group(1), "");
+            String method = named.group(2);
+            return source.isEmpty() || (method != null && !source.contains("void " + method + "("));
+        }).map(named -> named.group()).toList();
 
         assertThat(missing).isEmpty();
     }
 
-    static List<Path> pages() throws IOException {
-        return files(Path.of("docs"), "validation.*\\.md");
-    }
+    static List<Path> pages() throws IOException { return files(Path.of("docs"), "validation.*\\.md"); }
 
     /**
      * A row of a page that names a file of published values gives the number of its rows, and says what is computed.
@@ -58,10 +52,7 @@ class ValidationDocTest {
             int column = -1;
             for (String line : Files.readAllLines(page)) {
                 String[] cells = line.split(" ?\\| ?", -1);
-                int rows = List.of(cells).stream()
-                        .map(cell -> cell.toLowerCase(Locale.ROOT))
-                        .toList()
-                        .indexOf("rows");
+                int rows = List.of(cells).stream().map(cell -> cell.toLowerCase(Locale.ROOT)).toList().indexOf("rows");
                 column = rows > 0 ? rows : column;
                 Matcher file = FILE.matcher(line);
                 if (line.startsWith("|") && file.find() && column > 0) {
@@ -71,13 +62,9 @@ class ValidationDocTest {
         }
         for (Path file : files(Path.of("src/test/resources/reference"), ".*\\.csv")) {
             String name = file.getFileName().toString();
-            if (GROUND.contains(name)) {
-                continue;
-            }
+            if (GROUND.contains(name)) { continue; }
             List<String> rows = Files.readAllLines(file).stream()
-                    .filter(line -> !line.startsWith("#") && !line.isBlank())
-                    .skip(1)
-                    .toList();
+                    .filter(line -> !line.startsWith("#") && !line.isBlank()).skip(1).toList();
             assertThat(told).as("a row on a page of validation").containsKey(name);
             String line = told.getOrDefault(name, "");
             assertThat(line).as(name + ": rows").startsWith(rows.size() + "|");
@@ -89,17 +76,14 @@ class ValidationDocTest {
 
     private static List<Path> files(Path folder, String name) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(path -> path.getFileName().toString().matches(name))
-                    .sorted()
-                    .toList();
+            return files.filter(path -> path.getFileName().toString().matches(name)).sorted().toList();
         }
     }
 
     private static Map<String, String> sources() throws IOException {
         Map<String, String> sources = new HashMap<>();
         try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
                 String name = file.getFileName().toString();
                 sources.put(name.substring(0, name.length() - 5), Files.readString(file));
             }

@@ -25,51 +25,29 @@ class ValidationPageTest {
     record Weighty(String what, String place, String hangs, String sought) {}
 
     /** By weight on advice, the heaviest first: the order is ours. */
-    private static final List<Weighty> WEIGHTY = List.of(
-            new Weighty(
-                    "offsets and sums of stages",
-                    "stages\\.json/models/[^/]+/(days|sum)",
-                    "the day of nearly all work",
-                    "days between stages of bush and cane fruit; BBCH records of Ribes, Rubus, haskap; observed"
-                            + " seasons"),
-            new Weighty(
-                    "± of stages",
-                    "stages\\.json/models/[^/]+/(plusMinus|unseenPlusMinus)",
-                    "how wide a window is told",
-                    "the spread follows from the observed seasons where there are some"),
-            new Weighty(
-                    "crop by age of wood",
-                    "yield\\.json/wood/(weights|least|most)",
-                    "which stems stay",
+    private static final List<Weighty> WEIGHTY = List.of(new Weighty("offsets and sums of stages",
+            "stages\\.json/models/[^/]+/(days|sum)", "the day of nearly all work",
+            "days between stages of bush and cane fruit; BBCH records of Ribes, Rubus, haskap; observed seasons"),
+            new Weighty("± of stages", "stages\\.json/models/[^/]+/(plusMinus|unseenPlusMinus)",
+                    "how wide a window is told", "the spread follows from the observed seasons where there are some"),
+            new Weighty("crop by age of wood", "yield\\.json/wood/(weights|least|most)", "which stems stay",
                     "yield of two-, three- and four-year wood: print ranks the ages and gives no shares"),
-            new Weighty(
-                    "survival in the nursery and after planting out",
-                    "survival/(nursery|planting-out)/rate",
+            new Weighty("survival in the nursery and after planting out", "survival/(nursery|planting-out)/rate",
                     "how many cuttings to strike",
                     "losses of rooted cuttings; saleable plants of cuttings set; establishment of lifted bushes"),
-            new Weighty(
-                    "share of organic nitrogen that counts in the first year",
-                    "feeds/.*/firstYear/N",
+            new Weighty("share of organic nitrogen that counts in the first year", "feeds/.*/firstYear/N",
                     "how much of a meal or manure to give",
                     "nitrogen from bone meal, hoof and horn, seaweed meal, blood, fish and bone"),
             new Weighty("nitrogen under fresh mulch", "mulching\\.json/extraNitrogen\\w*", "the spring feed", ""),
-            new Weighty(
-                    "minutes of work",
-                    "labour/\\w+",
-                    "which work fits into a day",
+            new Weighty("minutes of work", "labour/\\w+", "which work fits into a day",
                     "minutes a bush for pruning in gardens; hours a hectare were found for all work but picking"),
-            new Weighty(
-                    "density and decay of mulch",
-                    "mulches/.*/(density|decayCmPerYear)",
-                    "how much mulch to order",
+            new Weighty("density and decay of mulch", "mulches/.*/(density|decayCmPerYear)", "how much mulch to order",
                     "loss of depth in a year of straw, chips, bark"));
 
     private static String page() throws IOException {
         List<String[]> figures = new ArrayList<>();
         for (Path file : files(Path.of("src/test/resources/reference/figures"), ".*\\.txt")) {
-            SafetyFiguresTest.lines(file)
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split("\\|", -1))
+            SafetyFiguresTest.lines(file).filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1))
                     .forEach(figures::add);
         }
         StringBuilder page = new StringBuilder(MARK);
@@ -80,8 +58,8 @@ class ValidationPageTest {
             long[] rows = rows(Files.readString(beside));
             if (rows[0] > 0) {
                 String name = beside.getFileName().toString();
-                page.append("| %s | %d | %d | [%s](%s) |\n"
-                        .formatted(name.replaceAll("validation-|\\.md", ""), rows[0], rows[1], "its page", name));
+                page.append("| %s | %d | %d | [%s](%s) |\n".formatted(name.replaceAll("validation-|\\.md", ""), rows[0],
+                        rows[1], "its page", name));
             }
         }
         page.append("\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one):\n\n");
@@ -89,43 +67,30 @@ class ValidationPageTest {
                 + " vain |\n");
         page.append("|---|---|---|---|---|---|---|---|\n");
         for (Weighty one : WEIGHTY) {
-            page.append("| %s | %s | %d | %d | %d | %d | %d | %s |\n"
-                    .formatted(
-                            one.what,
-                            one.hangs,
-                            count(figures, one, "read|quoted"),
-                            count(figures, one, "computed"),
-                            count(figures, one, "common-practice"),
-                            count(figures, one, "memory"),
-                            count(figures, one, "assumed"),
-                            one.sought));
+            page.append("| %s | %s | %d | %d | %d | %d | %d | %s |\n".formatted(one.what, one.hangs,
+                    count(figures, one, "read|quoted"), count(figures, one, "computed"),
+                    count(figures, one, "common-practice"), count(figures, one, "memory"),
+                    count(figures, one, "assumed"), one.sought));
         }
         return page.toString();
     }
 
     private static long count(List<String[]> figures, Weighty one, String mark) {
         Pattern place = Pattern.compile(one.place + "$");
-        return figures.stream()
-                .filter(row -> place.matcher(row[0]).find() && row[2].matches(mark))
-                .count();
+        return figures.stream().filter(row -> place.matcher(row[0]).find() && row[2].matches(mark)).count();
     }
 
     /** Rows of the files of published values that a page names, and those of them that say they are computed. */
     private static long[] rows(String page) throws IOException {
         long[] rows = new long[2];
         for (Path file : files(Path.of("src/test/resources/reference"), ".*\\.csv")) {
-            Matcher named = Pattern.compile("`(reference/)?%s`"
-                            .formatted(Pattern.quote(file.getFileName().toString())))
+            Matcher named = Pattern.compile("`(reference/)?%s`".formatted(Pattern.quote(file.getFileName().toString())))
                     .matcher(page);
             if (named.find()) {
                 List<String> lines = Files.readAllLines(file).stream()
-                        .filter(line -> !line.startsWith("#") && !line.isBlank())
-                        .skip(1)
-                        .toList();
+                        .filter(line -> !line.startsWith("#") && !line.isBlank()).skip(1).toList();
                 rows[0] += lines.size();
-                rows[1] += lines.stream()
-                        .filter(line -> line.endsWith(",computed"))
-                        .count();
+                rows[1] += lines.stream().filter(line -> line.endsWith(",computed")).count();
             }
         }
         return rows;
@@ -133,9 +98,7 @@ class ValidationPageTest {
 
     private static List<Path> files(Path folder, String name) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().matches(name))
-                    .sorted()
-                    .toList();
+            return files.filter(file -> file.getFileName().toString().matches(name)).sorted().toList();
         }
     }
 
@@ -143,9 +106,7 @@ class ValidationPageTest {
     void the_page_tells_what_the_tests_hold() throws IOException {
         String before = Files.readString(PAGE);
         String made = before.substring(0, before.contains(MARK) ? before.indexOf(MARK) : before.length()) + page();
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(PAGE, made);
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, made); }
         assertThat(Files.readString(PAGE)).isEqualTo(made);
     }
 }

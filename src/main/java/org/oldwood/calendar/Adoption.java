@@ -69,8 +69,7 @@ public final class Adoption {
         for (RawComponent raw : RawReader.read(in, name, problems).items()) {
             Optional<Item> item = Optional.ofNullable(byUid.get(raw.uid())).or(() -> alike(raw));
             if (item.isPresent()) {
-                found.computeIfAbsent(item.get().identity(), identity -> new ArrayList<>())
-                        .add(raw);
+                found.computeIfAbsent(item.get().identity(), identity -> new ArrayList<>()).add(raw);
             } else {
                 strangers++;
             }
@@ -82,34 +81,27 @@ public final class Adoption {
     public Result keep() throws IOException {
         for (Item item : plan) {
             List<RawComponent> raws = found.get(item.identity());
-            if (raws != null) {
-                items.put(item.identity(), remembered(item, raws));
-            }
+            if (raws != null) { items.put(item.identity(), remembered(item, raws)); }
         }
         new CalendarState(items, uids).write(garden.folder().resolve(CalendarState.FILE));
         return new Result(found.size(), half(), strangers, problems);
     }
 
     private int half() {
-        return (int) plan.stream()
-                .map(Item::identity)
-                .filter(identity -> uids.containsKey(Uids.name(identity, Uids.EVENT))
-                        != uids.containsKey(Uids.name(identity, Uids.TODO)))
+        return (int) plan.stream().map(Item::identity).filter(identity -> uids
+                .containsKey(Uids.name(identity, Uids.EVENT)) != uids.containsKey(Uids.name(identity, Uids.TODO)))
                 .count();
     }
 
     private Remembered remembered(Item item, List<RawComponent> raws) {
-        Optional<RawComponent> event =
-                raws.stream().filter(RawComponent::isEvent).findFirst();
+        Optional<RawComponent> event = raws.stream().filter(RawComponent::isEvent).findFirst();
         LocalDate day = event.or(() -> raws.stream().findFirst())
-                .flatMap(raw -> ItemReader.dateOf(raw.value("DTSTART").orElse("")))
-                .filter(item.days()::hold)
+                .flatMap(raw -> ItemReader.dateOf(raw.value("DTSTART").orElse(""))).filter(item.days()::hold)
                 .orElse(item.days().best());
         Outgoing out = new Outgoing(item.on(item.days().at(day)), Optional.empty());
         out.event = event.isPresent() ? Outgoing.Event.OWN : Outgoing.Event.NONE;
         out.rings = event.filter(raw -> !raw.parts().isEmpty()).isPresent();
-        Stamp stamp = new Stamp(
-                raws.stream().mapToInt(Adoption::sequence).max().orElse(0),
+        Stamp stamp = new Stamp(raws.stream().mapToInt(Adoption::sequence).max().orElse(0),
                 raws.stream().map(Adoption::changed).max(Instant::compareTo).orElse(Instant.EPOCH));
         Components components = new Components(layout, new Uids(garden.id(), uids), garden.zone());
         boolean isAsNow = true;
@@ -120,47 +112,31 @@ public final class Adoption {
             isSameDays &= Stream.of("DTSTART", "DTEND", "DUE")
                     .allMatch(name -> now.value(name).equals(raw.value(name)));
         }
-        return new Remembered(
-                out.item,
-                stamp,
-                isSameDays ? layout.shown(out.item.days()) : "other",
-                isAsNow ? components.hash(out) : "",
-                day,
-                out.event,
-                out.rings);
+        return new Remembered(out.item, stamp, isSameDays ? layout.shown(out.item.days()) : "other",
+                isAsNow ? components.hash(out) : "", day, out.event, out.rings);
     }
 
     /** The one item of that title whose window meets the item's days; none where two do. */
     private Optional<Item> alike(RawComponent raw) {
         String title = Title.bare(new ItemReader(garden.zone().id()).read(raw).title());
-        Optional<LocalDate> day =
-                ItemReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
-        if (!isFit(raw.uid()) || day.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Item> alike = plan.stream()
-                .filter(item -> item.words().title().equals(title))
+        Optional<LocalDate> day = ItemReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
+        if (!isFit(raw.uid()) || day.isEmpty()) { return Optional.empty(); }
+        List<Item> alike = plan.stream().filter(item -> item.words().title().equals(title))
                 .filter(item -> !day.get().isBefore(item.days().first().minusDays(1)))
                 .filter(item -> !day.get().isAfter(item.days().last().plusDays(1)))
-                .filter(item -> !uids.containsKey(Uids.name(item.identity(), kind(raw))))
-                .toList();
-        if (alike.size() != 1) {
-            return Optional.empty();
-        }
+                .filter(item -> !uids.containsKey(Uids.name(item.identity(), kind(raw)))).toList();
+        if (alike.size() != 1) { return Optional.empty(); }
         uids.put(Uids.name(alike.get(0).identity(), kind(raw)), raw.uid());
         return Optional.of(alike.get(0));
     }
 
     /** RFC 5545, 3.8.4.7: up to 255 octets must be kept; more is not worth the trust. */
     private static boolean isFit(String uid) {
-        return !uid.isEmpty()
-                && uid.getBytes(UTF_8).length <= LONGEST_UID
+        return !uid.isEmpty() && uid.getBytes(UTF_8).length <= LONGEST_UID
                 && uid.chars().noneMatch(Character::isISOControl);
     }
 
-    private static String kind(RawComponent raw) {
-        return raw.isEvent() ? "event" : "todo";
-    }
+    private static String kind(RawComponent raw) { return raw.isEvent() ? "event" : "todo"; }
 
     private static int sequence(RawComponent raw) {
         try {
@@ -172,8 +148,7 @@ public final class Adoption {
     }
 
     private static Instant changed(RawComponent raw) {
-        String written =
-                raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
+        String written = raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
         try {
             return LocalDateTime.parse(written, UTC).toInstant(ZoneOffset.UTC);
         } catch (DateTimeParseException e) {

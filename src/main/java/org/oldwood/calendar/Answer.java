@@ -11,8 +11,8 @@ import java.util.List;
  * @param percent how much of it is done, from 0 to 100
  * @param basis how the day is known
  */
-public record Answer(
-        String identity, List<String> tasks, String title, What what, LocalDate day, int percent, String basis) {
+public record Answer(String identity, List<String> tasks, String title, What what, LocalDate day, int percent,
+        String basis) {
 
     /** What a to-do can say. */
     public enum What {

@@ -35,63 +35,28 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
     public static final String FILE = "calendar-state.jsonl";
     private static final String HEAD = "{\"calendarState\":2}\n";
 
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+    private static final JsonMapper MAPPER = JsonMapper.builder().enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_DEFAULT, JsonInclude.Include.NON_DEFAULT))
             .build();
 
     /** A line of the file; days and times as text. Before there were rounds, each item was one task. */
-    private record Line(
-            @JsonAlias("task") String item,
-            @Nullable String parent,
-            @Nullable List<String> tasks,
-            int sequence,
-            String changed,
-            @Nullable String hash,
-            String shown,
-            String title,
-            @Nullable String category,
-            @Nullable String place,
-            @Nullable String bed,
-            String first,
-            String last,
-            String best,
-            @Nullable String planned,
-            Item.State state,
-            @Nullable String day,
-            int percent,
-            Outgoing.@Nullable Event event,
-            boolean rings,
-            @Nullable String eventUid,
-            @Nullable String todoUid) {
+    private record Line(@JsonAlias("task") String item, @Nullable String parent, @Nullable List<String> tasks,
+            int sequence, String changed, @Nullable String hash, String shown, String title, @Nullable String category,
+            @Nullable String place, @Nullable String bed, String first, String last, String best,
+            @Nullable String planned, Item.State state, @Nullable String day, int percent,
+            Outgoing.@Nullable Event event, boolean rings, @Nullable String eventUid, @Nullable String todoUid) {
 
         static Line of(Remembered old, Map<String, String> adopted) {
             Item item = old.item();
             Item.Progress progress = item.progress();
-            return new Line(
-                    item.identity(),
-                    item.parent(),
-                    item.tasks(),
-                    old.stamp().sequence(),
-                    old.stamp().changed().toString(),
-                    old.hash(),
-                    old.shown(),
-                    item.words().title(),
-                    item.words().category(),
-                    item.words().place(),
-                    item.bed(),
-                    item.days().first().toString(),
-                    item.days().last().toString(),
-                    item.days().best().toString(),
-                    old.planned().toString(),
-                    progress.state(),
-                    progress.day().map(LocalDate::toString).orElse(null),
-                    progress.percent(),
-                    old.event(),
-                    old.rings(),
-                    adopted.get(Uids.name(item.identity(), Uids.EVENT)),
+            return new Line(item.identity(), item.parent(), item.tasks(), old.stamp().sequence(),
+                    old.stamp().changed().toString(), old.hash(), old.shown(), item.words().title(),
+                    item.words().category(), item.words().place(), item.bed(), item.days().first().toString(),
+                    item.days().last().toString(), item.days().best().toString(), old.planned().toString(),
+                    progress.state(), progress.day().map(LocalDate::toString).orElse(null), progress.percent(),
+                    old.event(), old.rings(), adopted.get(Uids.name(item.identity(), Uids.EVENT)),
                     adopted.get(Uids.name(item.identity(), Uids.TODO)));
         }
 
@@ -101,28 +66,15 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
             if (state == Item.State.DONE && done.isEmpty()) {
                 throw new IllegalArgumentException("it was done on no day");
             }
-            Item remembered = new Item(
-                    item,
-                    said(parent),
-                    tasks == null ? List.of() : tasks,
-                    new Item.Words(title, "", said(category), said(place)),
-                    said(bed),
-                    days,
-                    0,
+            Item remembered = new Item(item, said(parent), tasks == null ? List.of() : tasks,
+                    new Item.Words(title, "", said(category), said(place)), said(bed), days, 0,
                     new Item.Progress(Objects.requireNonNull(state), done, percent));
-            return new Remembered(
-                    remembered,
-                    new Stamp(sequence, Instant.parse(changed)),
-                    Objects.requireNonNull(shown),
-                    said(hash),
-                    planned == null ? days.best() : LocalDate.parse(planned),
-                    event == null ? Outgoing.Event.OWN : event,
-                    rings);
+            return new Remembered(remembered, new Stamp(sequence, Instant.parse(changed)),
+                    Objects.requireNonNull(shown), said(hash), planned == null ? days.best() : LocalDate.parse(planned),
+                    event == null ? Outgoing.Event.OWN : event, rings);
         }
 
-        private static String said(@Nullable String text) {
-            return text == null ? "" : text;
-        }
+        private static String said(@Nullable String text) { return text == null ? "" : text; }
     }
 
     /**
@@ -132,12 +84,9 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
     public static CalendarState of(Path folder, Problems problems) throws IOException {
         CalendarState state = new CalendarState(new TreeMap<>(), new LinkedHashMap<>());
         Path file = folder.resolve(FILE);
-        if (!Files.exists(file)) {
-            return state;
-        }
+        if (!Files.exists(file)) { return state; }
         // octets that are no UTF-8 spoil their line, not the file
-        List<String> lines =
-                new String(Text.octets(file), StandardCharsets.UTF_8).lines().toList();
+        List<String> lines = new String(Text.octets(file), StandardCharsets.UTF_8).lines().toList();
         for (int i = 1; i < lines.size(); i++) {
             state.take(lines.get(i), i + 1, problems);
         }
@@ -152,23 +101,17 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
             adopt(line.item, Uids.EVENT, line.eventUid);
             adopt(line.item, Uids.TODO, line.todoUid);
         } catch (JsonProcessingException | RuntimeException e) {
-            problems.add(
-                    "calendar-state-line",
-                    Place.of(FILE, number),
-                    "cannot be read: " + reason(e),
+            problems.add("calendar-state-line", Place.of(FILE, number), "cannot be read: " + reason(e),
                     "The item of this line starts again at revision 0; nothing else is lost.");
         }
     }
 
     private void adopt(String identity, String kind, @Nullable String uid) {
-        if (uid != null) {
-            adopted.put(Uids.name(identity, kind), uid);
-        }
+        if (uid != null) { adopted.put(Uids.name(identity, kind), uid); }
     }
 
     private static String reason(Exception e) {
-        return e instanceof JsonProcessingException json
-                ? json.getOriginalMessage()
+        return e instanceof JsonProcessingException json ? json.getOriginalMessage()
                 : Optional.ofNullable(e.getMessage()).orElse("something is missing");
     }
 

@@ -50,16 +50,13 @@ record Components(Layout layout, Uids uids, Zone zone) {
 
     /** Tells all that an item says from what it said before, but for its revision. */
     String hash(Outgoing out) {
-        String content =
-                "%s %s %s".formatted(out.has("VEVENT") ? event(out, NO_STAMP) : "", todo(out, NO_STAMP), out.event);
+        String content = "%s %s %s".formatted(out.has("VEVENT") ? event(out, NO_STAMP) : "", todo(out, NO_STAMP),
+                out.event);
         return UUID.nameUUIDFromBytes(content.getBytes(UTF_8)).toString();
     }
 
     RawComponent event(Outgoing out, Stamp stamp) {
-        return event(
-                out,
-                stamp,
-                out.event == Outgoing.Event.OWN ? out.item.progress().state() : Item.State.WITHDRAWN);
+        return event(out, stamp, out.event == Outgoing.Event.OWN ? out.item.progress().state() : Item.State.WITHDRAWN);
     }
 
     RawComponent event(Outgoing out, Stamp stamp, Item.State state) {
@@ -72,9 +69,7 @@ record Components(Layout layout, Uids uids, Zone zone) {
         event.add(new Status(state.isCancelled() ? "CANCELLED" : "CONFIRMED"));
         event.add(new Transp("TRANSPARENT"));
         RawComponent raw = RawComponent.of(event);
-        if (out.rings) {
-            layout.alarm().ifPresent(hour -> raw.parts().add(RawComponent.of(alarm(item, hour))));
-        }
+        if (out.rings) { layout.alarm().ifPresent(hour -> raw.parts().add(RawComponent.of(alarm(item, hour)))); }
         return raw;
     }
 
@@ -85,9 +80,7 @@ record Components(Layout layout, Uids uids, Zone zone) {
         todo.add(new DtStart<>(layout.start(item.days())));
         todo.add(new Due<>(layout.due(item.days())));
         words(todo, out, Title.ofTodo(item.progress().state(), item.words().title()));
-        if (!item.parent().isEmpty()) {
-            todo.add(new RelatedTo(uids.todo(item.parent())));
-        }
+        if (!item.parent().isEmpty()) { todo.add(new RelatedTo(uids.todo(item.parent()))); }
         progress(item.progress()).forEach(todo::add);
         return RawComponent.of(todo);
     }
@@ -109,12 +102,8 @@ record Components(Layout layout, Uids uids, Zone zone) {
         }
         lines.add(words.text());
         to.add(new Description(String.join("\n", lines).strip()));
-        if (!words.category().isEmpty()) {
-            to.add(new Categories(words.category()));
-        }
-        if (!words.place().isEmpty()) {
-            to.add(new Location(words.place()));
-        }
+        if (!words.category().isEmpty()) { to.add(new Categories(words.category())); }
+        if (!words.place().isEmpty()) { to.add(new Location(words.place())); }
         // RFC 7986, 5.9
         to.add(new Color(new ParameterList(), Colours.of(words.category())));
     }
@@ -125,14 +114,12 @@ record Components(Layout layout, Uids uids, Zone zone) {
         LocalDate last = days.last();
         String from = "%s %s".formatted(first.getDayOfMonth(), Dates.month(first));
         if (first.getYear() == last.getYear()) {
-            from = first.getMonth() == last.getMonth()
-                    ? "%s".formatted(first.getDayOfMonth())
+            from = first.getMonth() == last.getMonth() ? "%s".formatted(first.getDayOfMonth())
                     : "%s %s".formatted(first.getDayOfMonth(), Dates.monthName(first));
         }
         String to = "%s %s".formatted(last.getDayOfMonth(), Dates.month(last));
         String words = first.equals(last) ? "On %s.".formatted(to) : "From %s to %s.".formatted(from, to);
-        return layout.due() == Layout.Due.LAST_DAY
-                ? words
+        return layout.due() == Layout.Due.LAST_DAY ? words
                 : words + " A to-do's due date is the day after the last good day.";
     }
 
@@ -140,16 +127,12 @@ record Components(Layout layout, Uids uids, Zone zone) {
         return switch (progress.state()) {
             case OPEN -> List.of(new Status("NEEDS-ACTION"));
             case BEGUN ->
-                progress.percent() > 0
-                        ? List.of(new Status("IN-PROCESS"), new PercentComplete(progress.percent()))
+                progress.percent() > 0 ? List.of(new Status("IN-PROCESS"), new PercentComplete(progress.percent()))
                         : List.of(new Status("IN-PROCESS"));
             case SKIPPED, WITHDRAWN -> List.of(new Status("CANCELLED"));
             // noon in the garden is the same day there, whatever UTC says
-            case DONE ->
-                List.of(
-                        new Status("COMPLETED"),
-                        new Completed(zone.noonOf(progress.day().orElseThrow())),
-                        new PercentComplete(100));
+            case DONE -> List.of(new Status("COMPLETED"), new Completed(zone.noonOf(progress.day().orElseThrow())),
+                    new PercentComplete(100));
         };
     }
 

@@ -39,12 +39,8 @@ final class EventDays {
             if (!out.item.parent().isEmpty() || out.item.progress().state() == Item.State.WITHDRAWN) {
                 out.callOffEvent();
             } else if (stands(out)) {
-                if (!out.isCancelled("VEVENT") && !out.isPast()) {
-                    take(out.item.days().best());
-                }
-            } else if (out.event == Outgoing.Event.OWN) {
-                seeking.add(out);
-            }
+                if (!out.isCancelled("VEVENT") && !out.isPast()) { take(out.item.days().best()); }
+            } else if (out.event == Outgoing.Event.OWN) { seeking.add(out); }
         }
         seeking.sort(Comparator.comparing((Outgoing out) -> out.planned).thenComparing(Outgoing::identity));
         List<Outgoing> guests = new ArrayList<>();
@@ -55,10 +51,7 @@ final class EventDays {
         List<Outgoing> hosts = new ArrayList<>(all);
         hosts.removeAll(guests);
         for (Outgoing out : guests) {
-            host(out, hosts)
-                    .ifPresentOrElse(
-                            host -> visit(out, host),
-                            () -> put(out, out.item.days().best()));
+            host(out, hosts).ifPresentOrElse(host -> visit(out, host), () -> put(out, out.item.days().best()));
         }
         ring(all);
     }
@@ -68,14 +61,11 @@ final class EventDays {
         Item item = out.item;
         if (!item.isDue() || item.days().last().isBefore(today)) {
             out.before.ifPresent(before -> {
-                if (before.event() != Outgoing.Event.OWN) {
-                    out.callOffEvent();
-                }
+                if (before.event() != Outgoing.Event.OWN) { out.callOffEvent(); }
             });
             return out.event == Outgoing.Event.OWN;
         }
-        Optional<LocalDate> shown = out.before
-                .filter(before -> before.event() == Outgoing.Event.OWN)
+        Optional<LocalDate> shown = out.before.filter(before -> before.event() == Outgoing.Event.OWN)
                 .filter(before -> Math.abs(before.planned().toEpochDay() - out.planned.toEpochDay()) < NEWS_DAYS)
                 .map(before -> before.item().days().best())
                 .filter(day -> !day.isBefore(today) && item.days().hold(day));
@@ -88,13 +78,9 @@ final class EventDays {
         Item.Days days = out.item.days();
         LocalDate wanted = days.best().isBefore(today) ? today : days.best();
         List<LocalDate> near = Stream.iterate(wanted.minusDays(FARTHEST_DAYS), day -> day.plusDays(1))
-                .limit(2 * FARTHEST_DAYS + 1)
-                .filter(day -> days.hold(day) && !day.isBefore(today) && hasRoom(day))
-                .sorted(Comparator.comparingLong(day -> far(wanted, day)))
-                .toList();
-        return near.stream()
-                .filter(day -> layout.workDays().contains(day.getDayOfWeek()))
-                .findFirst()
+                .limit(2 * FARTHEST_DAYS + 1).filter(day -> days.hold(day) && !day.isBefore(today) && hasRoom(day))
+                .sorted(Comparator.comparingLong(day -> far(wanted, day))).toList();
+        return near.stream().filter(day -> layout.workDays().contains(day.getDayOfWeek())).findFirst()
                 .or(() -> near.stream().findFirst());
     }
 
@@ -125,12 +111,9 @@ final class EventDays {
 
     private Optional<Outgoing> host(Outgoing guest, List<Outgoing> hosts) {
         Item.Days days = guest.item.days();
-        return hosts.stream()
-                .filter(out -> out.event == Outgoing.Event.OWN && out.item.isDue())
-                .filter(out -> days.hold(out.item.days().best())
-                        && !out.item.days().best().isBefore(today))
-                .min(Comparator.comparingLong((Outgoing out) ->
-                                far(days.best(), out.item.days().best()))
+        return hosts.stream().filter(out -> out.event == Outgoing.Event.OWN && out.item.isDue())
+                .filter(out -> days.hold(out.item.days().best()) && !out.item.days().best().isBefore(today))
+                .min(Comparator.comparingLong((Outgoing out) -> far(days.best(), out.item.days().best()))
                         .thenComparing(Outgoing::identity));
     }
 
@@ -143,12 +126,10 @@ final class EventDays {
     /** At most one alarm a day; who had it keeps it. */
     private static void ring(List<Outgoing> all) {
         Map<LocalDate, Outgoing> first = new HashMap<>();
-        Comparator<Outgoing> order = Comparator.comparing(
-                        (Outgoing out) -> out.before.filter(Remembered::rings).isEmpty())
+        Comparator<Outgoing> order = Comparator
+                .comparing((Outgoing out) -> out.before.filter(Remembered::rings).isEmpty())
                 .thenComparing(Outgoing::identity);
-        all.stream()
-                .filter(out -> out.event == Outgoing.Event.OWN && out.item.isDue())
-                .sorted(order)
+        all.stream().filter(out -> out.event == Outgoing.Event.OWN && out.item.isDue()).sorted(order)
                 .forEach(out -> first.putIfAbsent(out.item.days().best(), out));
         first.values().forEach(out -> out.rings = true);
     }

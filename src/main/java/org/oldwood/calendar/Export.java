@@ -61,8 +61,7 @@ public final class Export {
         Work work = new Work(plan);
         Map<String, List<Outgoing>> groups = new TreeMap<>();
         for (Outgoing out : work.news()) {
-            groups.computeIfAbsent(group(out.item, split), g -> new ArrayList<>())
-                    .add(out);
+            groups.computeIfAbsent(group(out.item, split), g -> new ArrayList<>()).add(out);
             // the file that it has left, which may hold nothing any more
             out.before.ifPresent(old -> groups.computeIfAbsent(group(old.item(), split), g -> new ArrayList<>()));
         }
@@ -78,8 +77,7 @@ public final class Export {
      */
     public Result feed(List<Item> plan, Path file) throws IOException {
         Work work = new Work(plan);
-        List<Outgoing> standing =
-                work.news().stream().filter(out -> !out.isCancelled("VEVENT")).toList();
+        List<Outgoing> standing = work.news().stream().filter(out -> !out.isCancelled("VEVENT")).toList();
         work.write(file, new Head(work.memory.uids().calendar("feed"), garden.name, true), "VEVENT", standing);
         return work.done();
     }
@@ -98,13 +96,9 @@ public final class Export {
         private final List<Path> files = new ArrayList<>();
         private final List<Path> changed = new ArrayList<>();
 
-        Work(List<Item> plan) throws IOException {
-            memory = new Memory(garden, layout, today, plan);
-        }
+        Work(List<Item> plan) throws IOException { memory = new Memory(garden, layout, today, plan); }
 
-        List<Outgoing> news() {
-            return memory.written().stream().filter(out -> !out.isPast()).toList();
-        }
+        List<Outgoing> news() { return memory.written().stream().filter(out -> !out.isPast()).toList(); }
 
         void pair(Path folder, String group, List<Outgoing> written) throws IOException {
             String base = FileName.of(garden.name) + (group.isEmpty() ? "" : "-" + group);
@@ -130,23 +124,17 @@ public final class Export {
             }
             standing.mustGiveWay(head.uid, file);
             Path folder = file.toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
-            }
+            if (folder != null) { Files.createDirectories(folder); }
             try (Output output = Output.to(file)) {
                 ContentLines lines = new ContentLines(output.out());
                 begin(lines, head);
                 for (Outgoing out : written) {
-                    if (out.has(component)) {
-                        memory.component(out, component).write(lines);
-                    }
+                    if (out.has(component)) { memory.component(out, component).write(lines); }
                 }
                 lines.whole("END:VCALENDAR");
                 lines.flush();
                 files.add(file);
-                if (output.finish()) {
-                    changed.add(file);
-                }
+                if (output.finish()) { changed.add(file); }
             }
         }
 

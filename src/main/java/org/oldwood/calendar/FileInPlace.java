@@ -42,12 +42,8 @@ final class FileInPlace {
      */
     void mustGiveWay(String calendarUid, Path file) throws IOException {
         Optional<String> there = Files.isRegularFile(file) && !replacing ? uid(file) : Optional.empty();
-        if (!adopted
-                && there.filter(uid -> !uid.isEmpty() && !uid.equals(calendarUid))
-                        .isPresent()) {
-            throw new RecordException(new Problem(
-                    "calendar-of-another-garden",
-                    Place.of(file.toString()),
+        if (!adopted && there.filter(uid -> !uid.isEmpty() && !uid.equals(calendarUid)).isPresent()) {
+            throw new RecordException(new Problem("calendar-of-another-garden", Place.of(file.toString()),
                     "holds the calendar of another garden of this name",
                     "Name another folder with --out; or, if that garden is gone, give --replace."));
         }
@@ -56,8 +52,7 @@ final class FileInPlace {
 
     /** Whether the file is this calendar as we wrote it. */
     boolean isOurs(String calendarUid, Path file) throws IOException {
-        return Files.isRegularFile(file)
-                && uid(file).filter(uid -> adopted || uid.equals(calendarUid)).isPresent();
+        return Files.isRegularFile(file) && uid(file).filter(uid -> adopted || uid.equals(calendarUid)).isPresent();
     }
 
     /**
@@ -68,13 +63,9 @@ final class FileInPlace {
         try (BufferedReader lines = Files.newBufferedReader(file)) {
             for (int i = 0; i < HEAD_LINES; i++) {
                 String line = lines.readLine();
-                if (line == null || line.equals("BEGIN:VEVENT") || line.equals("BEGIN:VTODO")) {
-                    break;
-                }
+                if (line == null || line.equals("BEGIN:VEVENT") || line.equals("BEGIN:VTODO")) { break; }
                 isOurs |= line.equals("PRODID:" + Export.PRODUCT);
-                if (isOurs && line.startsWith(UID)) {
-                    return Optional.of(line.substring(UID.length()));
-                }
+                if (isOurs && line.startsWith(UID)) { return Optional.of(line.substring(UID.length())); }
             }
         } catch (MalformedInputException e) {
             return Optional.empty();

@@ -26,8 +26,7 @@ public final class FileName {
             char c = Character.toLowerCase(plain.charAt(i));
             if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) {
                 file.append(c);
-            } else if (Character.getType(c) != Character.NON_SPACING_MARK
-                    && !file.isEmpty()
+            } else if (Character.getType(c) != Character.NON_SPACING_MARK && !file.isEmpty()
                     && file.charAt(file.length() - 1) != '-') {
                 file.append('-');
             }
@@ -43,9 +42,7 @@ public final class FileName {
      * without a bed.
      */
     static String ofBed(String id) {
-        if (id.isEmpty()) {
-            return NO_BED;
-        }
+        if (id.isEmpty()) { return NO_BED; }
         String bare = id;
         while (bare.startsWith(BED)) {
             bare = bare.substring(BED.length());
@@ -53,7 +50,5 @@ public final class FileName {
         return bare.equals(NO_BED) ? BED + id : id;
     }
 
-    private static boolean isPlain(String name) {
-        return name.chars().allMatch(c -> c < 0x80);
-    }
+    private static boolean isPlain(String name) { return name.chars().allMatch(c -> c < 0x80); }
 }

@@ -15,19 +15,10 @@ import org.oldwood.calendar.format.Hygiene;
  * @param plusMinusDays how sure the window is, in days to either side
  * @param progress how far it has come
  */
-public record Item(
-        String identity,
-        String parent,
-        List<String> tasks,
-        Words words,
-        String bed,
-        Days days,
-        int plusMinusDays,
-        Progress progress) {
+public record Item(String identity, String parent, List<String> tasks, Words words, String bed, Days days,
+        int plusMinusDays, Progress progress) {
     public Item {
-        if (identity.isBlank()) {
-            throw new IllegalArgumentException("an item needs an identity");
-        }
+        if (identity.isBlank()) { throw new IllegalArgumentException("an item needs an identity"); }
     }
 
     /**
@@ -44,9 +35,7 @@ public record Item(
             text = Hygiene.text(text);
             category = Hygiene.word(category);
             place = Hygiene.line(place);
-            if (title.isEmpty()) {
-                throw new IllegalArgumentException("an item needs a title");
-            }
+            if (title.isEmpty()) { throw new IllegalArgumentException("an item needs a title"); }
         }
     }
 
@@ -58,13 +47,9 @@ public record Item(
             }
         }
 
-        boolean hold(LocalDate day) {
-            return !day.isBefore(first) && !day.isAfter(last);
-        }
+        boolean hold(LocalDate day) { return !day.isBefore(first) && !day.isAfter(last); }
 
-        Days at(LocalDate day) {
-            return new Days(first, last, day);
-        }
+        Days at(LocalDate day) { return new Days(first, last, day); }
     }
 
     /** What has become of it. */
@@ -79,9 +64,7 @@ public record Item(
         WITHDRAWN;
 
         /** Whether something is left to do. */
-        public boolean isDue() {
-            return this == OPEN || this == BEGUN;
-        }
+        public boolean isDue() { return this == OPEN || this == BEGUN; }
 
         /** RFC 5545 knows both as CANCELLED. */
         public boolean isCancelled() {
@@ -101,18 +84,12 @@ public record Item(
         public static final Progress SKIPPED = new Progress(State.SKIPPED, Optional.empty(), 0);
         public static final Progress WITHDRAWN = new Progress(State.WITHDRAWN, Optional.empty(), 0);
 
-        public static Progress done(LocalDate day) {
-            return new Progress(State.DONE, Optional.of(day), 0);
-        }
+        public static Progress done(LocalDate day) { return new Progress(State.DONE, Optional.of(day), 0); }
 
-        public static Progress begun(int percent) {
-            return new Progress(State.BEGUN, Optional.empty(), percent);
-        }
+        public static Progress begun(int percent) { return new Progress(State.BEGUN, Optional.empty(), percent); }
     }
 
-    boolean isDue() {
-        return progress.state().isDue();
-    }
+    boolean isDue() { return progress.state().isDue(); }
 
     /** The same, with other progress. */
     public Item with(Progress other) {

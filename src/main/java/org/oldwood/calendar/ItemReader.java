@@ -30,8 +30,8 @@ import org.oldwood.calendar.format.RawProperty;
  * lose the others.
  */
 public final class ItemReader {
-    private static final List<String> WANTED =
-            List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED", "SUMMARY");
+    private static final List<String> WANTED = List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED",
+            "SUMMARY");
     private static final int DATE_LENGTH = "20270112".length();
     private static final int FLOATING_LENGTH = "20270112T153000".length();
     private static final Pattern OUR_STAMP = Pattern.compile("\\d{8}T00000\\dZ");
@@ -47,14 +47,9 @@ public final class ItemReader {
 
     /** Where only the state matters and no day does; the title is as it stands. */
     public static ReadItem plain(RawComponent item) {
-        return new ReadItem(
-                item.value("STATUS").orElse("").toUpperCase(Locale.ROOT),
-                Optional.empty(),
-                item.value("COMPLETED").isPresent(),
-                percent(item.value("PERCENT-COMPLETE").orElse("")),
-                Optional.empty(),
-                item.value("SUMMARY").orElse(""),
-                item.value("DTSTART").orElse(""),
+        return new ReadItem(item.value("STATUS").orElse("").toUpperCase(Locale.ROOT), Optional.empty(),
+                item.value("COMPLETED").isPresent(), percent(item.value("PERCENT-COMPLETE").orElse("")),
+                Optional.empty(), item.value("SUMMARY").orElse(""), item.value("DTSTART").orElse(""),
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
     }
 
@@ -62,14 +57,10 @@ public final class ItemReader {
         List<RawProperty> given = wanted(item);
         List<Property> properties = parsed(item.name(), given);
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
-        return new ReadItem(
-                status,
-                day(item, properties, "COMPLETED"),
-                item.value("COMPLETED").isPresent(),
+        return new ReadItem(status, day(item, properties, "COMPLETED"), item.value("COMPLETED").isPresent(),
                 percent(text(properties, "PERCENT-COMPLETE")),
                 isOurStamp(item) ? Optional.empty() : day(item, properties, "LAST-MODIFIED"),
-                text(properties, "SUMMARY"),
-                item.value("DTSTART").orElse(""),
+                text(properties, "SUMMARY"), item.value("DTSTART").orElse(""),
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
     }
 
@@ -91,9 +82,7 @@ public final class ItemReader {
 
     private static List<Property> parsed(String component, List<RawProperty> given) {
         Optional<List<Property>> all = tryAll(component, given);
-        if (all.isPresent()) {
-            return all.get();
-        }
+        if (all.isPresent()) { return all.get(); }
         List<Property> good = new ArrayList<>();
         for (RawProperty one : given) {
             tryAll(component, List.of(one)).ifPresent(good::addAll);
@@ -107,10 +96,8 @@ public final class ItemReader {
         given.forEach(property -> text.append(property.line()).append("\r\n"));
         text.append("END:").append(component).append("\r\nEND:VCALENDAR\r\n");
         try {
-            return new CalendarBuilder()
-                    .build(new StringReader(text.toString())).getComponents().stream()
-                            .findFirst()
-                            .map(Component::getProperties);
+            return new CalendarBuilder().build(new StringReader(text.toString())).getComponents().stream().findFirst()
+                    .map(Component::getProperties);
         } catch (IOException | ParserException | RuntimeException e) {
             return Optional.empty();
         }
@@ -121,9 +108,7 @@ public final class ItemReader {
     }
 
     private static Optional<Property> find(List<Property> properties, String name) {
-        return properties.stream()
-                .filter(p -> p.getName().equalsIgnoreCase(name))
-                .findFirst();
+        return properties.stream().filter(p -> p.getName().equalsIgnoreCase(name)).findFirst();
     }
 
     private static int percent(String text) {
@@ -143,19 +128,15 @@ public final class ItemReader {
     private Optional<LocalDate> day(RawComponent item, List<Property> properties, String name) {
         String raw = item.value(name).orElse("");
         Optional<LocalDate> asWritten = dateOf(raw);
-        if (asWritten.isEmpty() || raw.length() == DATE_LENGTH || isFloating(item, raw, name)) {
-            return asWritten;
-        }
-        Optional<LocalDate> inGarden = find(properties, name)
-                .filter(DateProperty.class::isInstance)
+        if (asWritten.isEmpty() || raw.length() == DATE_LENGTH || isFloating(item, raw, name)) { return asWritten; }
+        Optional<LocalDate> inGarden = find(properties, name).filter(DateProperty.class::isInstance)
                 .flatMap(property -> localDay(((DateProperty<?>) property)));
         boolean hasZone = item.first(name).filter(ItemReader::namesZone).isPresent();
         return inGarden.isPresent() || !hasZone ? inGarden : asWritten;
     }
 
     private static boolean isFloating(RawComponent item, String raw, String name) {
-        return raw.length() == FLOATING_LENGTH
-                && item.first(name).filter(p -> !namesZone(p)).isPresent();
+        return raw.length() == FLOATING_LENGTH && item.first(name).filter(p -> !namesZone(p)).isPresent();
     }
 
     private static boolean namesZone(RawProperty property) {
@@ -171,30 +152,18 @@ public final class ItemReader {
     }
 
     private Optional<LocalDate> local(Temporal time) {
-        if (time instanceof Instant instant) {
-            return Optional.of(instant.atZone(zone).toLocalDate());
-        }
-        if (time instanceof ZonedDateTime zoned) {
-            return local(zoned.toInstant());
-        }
-        if (time instanceof OffsetDateTime offset) {
-            return local(offset.toInstant());
-        }
-        if (time instanceof LocalDateTime floating) {
-            return Optional.of(floating.toLocalDate());
-        }
+        if (time instanceof Instant instant) { return Optional.of(instant.atZone(zone).toLocalDate()); }
+        if (time instanceof ZonedDateTime zoned) { return local(zoned.toInstant()); }
+        if (time instanceof OffsetDateTime offset) { return local(offset.toInstant()); }
+        if (time instanceof LocalDateTime floating) { return Optional.of(floating.toLocalDate()); }
         return time instanceof LocalDate date ? Optional.of(date) : Optional.empty();
     }
 
     /** The day with which a value of type DATE or DATE-TIME begins. */
     static Optional<LocalDate> dateOf(String digits) {
-        if (digits.length() < DATE_LENGTH) {
-            return Optional.empty();
-        }
+        if (digits.length() < DATE_LENGTH) { return Optional.empty(); }
         try {
-            return Optional.of(LocalDate.of(
-                    Integer.parseInt(digits, 0, 4, 10),
-                    Integer.parseInt(digits, 4, 6, 10),
+            return Optional.of(LocalDate.of(Integer.parseInt(digits, 0, 4, 10), Integer.parseInt(digits, 4, 6, 10),
                     Integer.parseInt(digits, 6, 8, 10)));
         } catch (NumberFormatException | DateTimeException e) {
             return Optional.empty();

@@ -28,17 +28,15 @@ public record Layout(Due due, Optional<LocalTime> alarm, Set<DayOfWeek> workDays
 
     /** What suits most people: not more than they can do, on any day, with a reminder in the morning. */
     public static Layout usual() {
-        return new Layout(
-                Due.LAST_DAY, Optional.of(LocalTime.of(8, 0)), EnumSet.allOf(DayOfWeek.class), MOST_A_DAY, MOST_A_WEEK);
+        return new Layout(Due.LAST_DAY, Optional.of(LocalTime.of(8, 0)), EnumSet.allOf(DayOfWeek.class), MOST_A_DAY,
+                MOST_A_WEEK);
     }
 
     public Layout with(Due otherDue, Optional<LocalTime> otherAlarm, Set<DayOfWeek> days) {
         return new Layout(otherDue, otherAlarm, days, mostADay, mostAWeek);
     }
 
-    LocalDate due(Item.Days days) {
-        return due == Due.LAST_DAY ? days.last() : days.last().plusDays(1);
-    }
+    LocalDate due(Item.Days days) { return due == Due.LAST_DAY ? days.last() : days.last().plusDays(1); }
 
     /**
      * DUE must be later than DTSTART (3.8.2.3), so a to-do of one day opens the day before: without a start, programs

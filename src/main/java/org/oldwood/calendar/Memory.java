@@ -30,9 +30,7 @@ public final class Memory {
 
     /** @throws RecordException for a plan without items: a good file is worth more than an empty one */
     public Memory(Export.Garden garden, Layout layout, LocalDate today, List<Item> plan) throws IOException {
-        if (plan.isEmpty()) {
-            throw new RecordException(emptyPlan(garden));
-        }
+        if (plan.isEmpty()) { throw new RecordException(emptyPlan(garden)); }
         this.garden = garden;
         this.layout = layout;
         Problems problems = new Problems();
@@ -47,8 +45,7 @@ public final class Memory {
         plan.forEach(item -> vanished.remove(item.identity()));
         vanished.values().forEach(old -> vanished(old, garden.done(), revision));
         new EventDays(layout, today).over(written);
-        written.sort(
-                Comparator.comparing((Outgoing out) -> out.item.days().best()).thenComparing(Outgoing::identity));
+        written.sort(Comparator.comparing((Outgoing out) -> out.item.days().best()).thenComparing(Outgoing::identity));
         written.forEach(out -> stamp(out, revision));
     }
 
@@ -67,12 +64,12 @@ public final class Memory {
         Item item = old.item();
         // a plant may be grubbed after its task was done and before that was written
         boolean isDone = done.contains(item.identity()) || item.tasks().stream().anyMatch(done::contains);
-        switch (isDone && item.progress().state() != Item.State.WITHDRAWN
-                ? Revision.Fate.HISTORY
+        switch (isDone && item.progress().state() != Item.State.WITHDRAWN ? Revision.Fate.HISTORY
                 : revision.fate(old)) {
             case WITHDRAWN -> written.add(new Outgoing(item.with(Item.Progress.WITHDRAWN), Optional.of(old)));
             case HISTORY -> history.put(item.identity(), old);
-            case FORGOTTEN -> {}
+            case FORGOTTEN -> {
+            }
         }
     }
 
@@ -82,9 +79,7 @@ public final class Memory {
     }
 
     /** Everything to write, by day, then identity. */
-    public List<Outgoing> written() {
-        return written;
-    }
+    public List<Outgoing> written() { return written; }
 
     /** An item as a calendar has it; of one without an event, none may be asked for. */
     public RawComponent component(Outgoing out, String component) {
@@ -96,13 +91,9 @@ public final class Memory {
         return components.event(out, out.stamp(), out.item.progress().state());
     }
 
-    public Uids uids() {
-        return uids;
-    }
+    public Uids uids() { return uids; }
 
-    public List<String> notices() {
-        return notices;
-    }
+    public List<String> notices() { return notices; }
 
     /** Remembers the plan as written; call it under the journal's lock. What another run adopted meanwhile stays. */
     public void keep() throws IOException {
@@ -115,9 +106,7 @@ public final class Memory {
     }
 
     private static Problem emptyPlan(Export.Garden garden) {
-        return new Problem(
-                "empty-plan",
-                Place.of(garden.name()),
+        return new Problem("empty-plan", Place.of(garden.name()),
                 "has no task to write, so the calendars were left as they are",
                 "See what the record lacks with: oldwood check");
     }

@@ -47,17 +47,11 @@ public final class Outgoing {
     }
 
     /** It stands in a calendar after all. */
-    public void isThere() {
-        past = false;
-    }
+    public void isThere() { past = false; }
 
-    public String identity() {
-        return item.identity();
-    }
+    public String identity() { return item.identity(); }
 
-    public String title() {
-        return item.words().title();
-    }
+    public String title() { return item.words().title(); }
 
     /** Without an event of its own from now on. */
     void callOffEvent() {
@@ -81,16 +75,12 @@ public final class Outgoing {
     }
 
     Stamp stamp() {
-        if (stamp == null) {
-            throw new IllegalStateException(identity() + " has no revision yet");
-        }
+        if (stamp == null) { throw new IllegalStateException(identity() + " has no revision yet"); }
         return stamp;
     }
 
     /** Tells contents apart. */
-    public String hash() {
-        return hash;
-    }
+    public String hash() { return hash; }
 
     Remembered remembered(Layout layout) {
         return new Remembered(item, stamp(), layout.shown(item.days()), hash, planned, event, rings);

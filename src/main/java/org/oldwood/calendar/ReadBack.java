@@ -84,12 +84,9 @@ public final class ReadBack {
 
     private void hear(Item item, RawComponent raw, ReadItem seen) {
         noticeChanges(item, raw, seen);
-        if (seen.isDone()) {
-            done.add(item.identity());
-        }
-        answer(item, seen)
-                .or(() ->
-                        isUntouched(raw, seen) ? Optional.empty() : Optional.of(said(item, Answer.What.NOT_DONE, seen)))
+        if (seen.isDone()) { done.add(item.identity()); }
+        answer(item, seen).or(
+                () -> isUntouched(raw, seen) ? Optional.empty() : Optional.of(said(item, Answer.What.NOT_DONE, seen)))
                 .ifPresent(answer -> keep(item.identity(), answer));
     }
 
@@ -98,10 +95,7 @@ public final class ReadBack {
      * cannot.
      */
     private static boolean isUntouched(RawComponent raw, ReadItem seen) {
-        return raw.isEvent()
-                || seen.isDone()
-                || seen.status().equals("CANCELLED")
-                || seen.modified().isEmpty();
+        return raw.isEvent() || seen.isDone() || seen.status().equals("CANCELLED") || seen.modified().isEmpty();
     }
 
     /** A task can be in several files; that it is done counts for more than that it is not. */
@@ -111,18 +105,11 @@ public final class ReadBack {
 
     private Optional<Answer> answer(Item item, ReadItem seen) {
         Item.State known = item.progress().state();
-        if (known == Item.State.DONE) {
-            return Optional.empty();
-        }
-        if (seen.isDone()) {
-            return Optional.of(said(item, Answer.What.DONE, seen));
-        }
-        if (!known.isDue()) {
-            return Optional.empty();
-        }
+        if (known == Item.State.DONE) { return Optional.empty(); }
+        if (seen.isDone()) { return Optional.of(said(item, Answer.What.DONE, seen)); }
+        if (!known.isDue()) { return Optional.empty(); }
         if (seen.status().equals("CANCELLED")) {
-            return Title.isOfCancelled(seen.title())
-                    ? Optional.empty()
+            return Title.isOfCancelled(seen.title()) ? Optional.empty()
                     : Optional.of(said(item, Answer.What.SKIPPED, seen));
         }
         return seen.isUnderWay() && !isKnown(item.progress(), seen)
@@ -157,9 +144,7 @@ public final class ReadBack {
     /** A tick means the round as it was shown, whatever came into it since. */
     private List<String> tasks(Item item) {
         Remembered last = written.get(item.identity());
-        List<String> tasks = last == null || last.item().tasks().isEmpty()
-                ? item.tasks()
-                : last.item().tasks();
+        List<String> tasks = last == null || last.item().tasks().isEmpty() ? item.tasks() : last.item().tasks();
         return tasks.isEmpty() ? List.of(item.identity()) : tasks;
     }
 
@@ -169,9 +154,7 @@ public final class ReadBack {
      */
     private void noticeChanges(Item item, RawComponent raw, ReadItem seen) {
         Remembered last = written.get(item.identity());
-        if (last != null && ItemReader.isOurStamp(raw) && isOlder(raw, last)) {
-            return;
-        }
+        if (last != null && ItemReader.isOurStamp(raw) && isOlder(raw, last)) { return; }
         String[] days = (last == null ? layout.shown(item.days()) : last.shown()).split("[/ ]", -1);
         int from = raw.isEvent() ? 0 : 2;
         boolean isMoved = isOther(seen.start(), days[from]) || isOther(seen.end(), days[from + 1]);
@@ -181,16 +164,12 @@ public final class ReadBack {
     }
 
     private static boolean isOlder(RawComponent raw, Remembered last) {
-        return !raw.value("LAST-MODIFIED")
-                .orElse("")
-                .equals(Stamp.utc(last.stamp().changed()));
+        return !raw.value("LAST-MODIFIED").orElse("").equals(Stamp.utc(last.stamp().changed()));
     }
 
     private static boolean isOther(String value, String isoDay) {
         return !value.isEmpty() && !isoDay.replace("-", "").equals(dateOf(value));
     }
 
-    private static String dateOf(String value) {
-        return value.length() > 8 ? value.substring(0, 8) : value;
-    }
+    private static String dateOf(String value) { return value.length() > 8 ? value.substring(0, 8) : value; }
 }

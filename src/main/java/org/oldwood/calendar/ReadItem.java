@@ -14,15 +14,8 @@ import java.util.Optional;
  * @param start DTSTART as it stands; may be empty
  * @param end DTEND or DUE as it stands; may be empty
  */
-public record ReadItem(
-        String status,
-        Optional<LocalDate> completed,
-        boolean isCompletedGiven,
-        int percent,
-        Optional<LocalDate> modified,
-        String title,
-        String start,
-        String end) {
+public record ReadItem(String status, Optional<LocalDate> completed, boolean isCompletedGiven, int percent,
+        Optional<LocalDate> modified, String title, String start, String end) {
 
     /** Any one of the three ways of saying it is enough (RFC 5545, 3.8.1.11, 3.8.2.1, 3.8.1.8). */
     public boolean isDone() {
@@ -30,7 +23,5 @@ public record ReadItem(
         return status.equals("COMPLETED") || (!isCancelled && (isCompletedGiven || percent == 100));
     }
 
-    public boolean isUnderWay() {
-        return !isDone() && (status.equals("IN-PROCESS") || percent > 0);
-    }
+    public boolean isUnderWay() { return !isDone() && (status.equals("IN-PROCESS") || percent > 0); }
 }

@@ -13,5 +13,5 @@ import java.time.LocalDate;
  * @param event whether it had an event
  * @param rings whether the event had an alarm
  */
-record Remembered(
-        Item item, Stamp stamp, String shown, String hash, LocalDate planned, Outgoing.Event event, boolean rings) {}
+record Remembered(Item item, Stamp stamp, String shown, String hash, LocalDate planned, Outgoing.Event event,
+        boolean rings) {}

@@ -27,9 +27,7 @@ final class Revision {
         FORGOTTEN
     }
 
-    Revision(LocalDate today) {
-        this.today = today;
-    }
+    Revision(LocalDate today) { this.today = today; }
 
     /**
      * A window that the weather moves by less than it is sure stays as it was shown, or every calendar would change
@@ -37,12 +35,9 @@ final class Revision {
      */
     Item steady(Item is, Remembered was) {
         Item.Days then = was.item().days();
-        if (!is.isDue()) {
-            return is.on(then);
-        }
+        if (!is.isDue()) { return is.on(then); }
         int sure = Math.min(WEEK, is.plusMinusDays());
-        boolean isSmall =
-                apart(is.days().first(), then.first()) < sure && apart(is.days().last(), then.last()) < sure;
+        boolean isSmall = apart(is.days().first(), then.first()) < sure && apart(is.days().last(), then.last()) < sure;
         return isSmall && then.hold(is.days().best()) ? is.on(then.at(is.days().best())) : is;
     }
 
@@ -52,15 +47,10 @@ final class Revision {
 
     /** The revision of an item with this content; dates and states as they were shown tell whether it moved. */
     Stamp stamp(Outgoing out, String hash, String shown) {
-        if (out.before.isEmpty()) {
-            return new Stamp(0, startOf(today));
-        }
+        if (out.before.isEmpty()) { return new Stamp(0, startOf(today)); }
         Remembered was = out.before.get();
-        if (was.hash().equals(hash)) {
-            return was.stamp();
-        }
-        boolean isMoved = !was.shown().equals(shown)
-                || was.event() != out.event
+        if (was.hash().equals(hash)) { return was.stamp(); }
+        boolean isMoved = !was.shown().equals(shown) || was.event() != out.event
                 || was.item().progress().state() != out.item.progress().state();
         return new Stamp(was.stamp().sequence() + (isMoved ? 1 : 0), later(was.stamp()));
     }
@@ -71,9 +61,7 @@ final class Revision {
         return now.isAfter(old.changed()) ? now : old.changed().plusSeconds(1);
     }
 
-    private static Instant startOf(LocalDate day) {
-        return day.atStartOfDay().toInstant(ZoneOffset.UTC);
-    }
+    private static Instant startOf(LocalDate day) { return day.atStartOfDay().toInstant(ZoneOffset.UTC); }
 
     /**
      * An item that the plan no longer has. One that was open, with days still to come, is withdrawn; one that was done
@@ -81,15 +69,12 @@ final class Revision {
      */
     Fate fate(Remembered old) {
         LocalDate last = old.item().days().last();
-        if (last.plusDays(REMEMBERED_FOR_DAYS).isBefore(today)) {
-            return Fate.FORGOTTEN;
-        }
-        boolean isSeen =
-                switch (old.item().progress().state()) {
-                    case OPEN, BEGUN -> !last.isBefore(today);
-                    case WITHDRAWN -> !last.plusDays(SEEN_FOR_DAYS).isBefore(today);
-                    case DONE, SKIPPED -> false;
-                };
+        if (last.plusDays(REMEMBERED_FOR_DAYS).isBefore(today)) { return Fate.FORGOTTEN; }
+        boolean isSeen = switch (old.item().progress().state()) {
+            case OPEN, BEGUN -> !last.isBefore(today);
+            case WITHDRAWN -> !last.plusDays(SEEN_FOR_DAYS).isBefore(today);
+            case DONE, SKIPPED -> false;
+        };
         return isSeen ? Fate.WITHDRAWN : Fate.HISTORY;
     }
 }

@@ -12,9 +12,7 @@ import java.time.ZoneOffset;
  */
 public record Stamp(int sequence, Instant changed) {
     public Stamp {
-        if (sequence < 0) {
-            throw new IllegalArgumentException("SEQUENCE is never below 0 but is " + sequence);
-        }
+        if (sequence < 0) { throw new IllegalArgumentException("SEQUENCE is never below 0 but is " + sequence); }
     }
 
     /** A date with UTC time, {@code 20270101T060000Z}. */

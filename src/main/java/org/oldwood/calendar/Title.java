@@ -32,10 +32,7 @@ public final class Title {
 
     /** A title without what we put before it. */
     static String bare(String title) {
-        return List.of(WITHDRAWN, SKIPPED, DONE).stream()
-                .filter(title::startsWith)
-                .findFirst()
-                .map(before -> title.substring(before.length()))
-                .orElse(title);
+        return List.of(WITHDRAWN, SKIPPED, DONE).stream().filter(title::startsWith).findFirst()
+                .map(before -> title.substring(before.length())).orElse(title);
     }
 }

@@ -24,13 +24,9 @@ public final class Uids {
         this.adopted = Map.copyOf(adopted);
     }
 
-    public String event(String identity) {
-        return of(identity, EVENT);
-    }
+    public String event(String identity) { return of(identity, EVENT); }
 
-    public String todo(String identity) {
-        return of(identity, TODO);
-    }
+    public String todo(String identity) { return of(identity, TODO); }
 
     /** Whether some come from files that were written under another id of the garden. */
     boolean areAdopted() {
@@ -38,13 +34,9 @@ public final class Uids {
     }
 
     /** Of a whole calendar. */
-    String calendar(String name) {
-        return of(name, "calendar");
-    }
+    String calendar(String name) { return of(name, "calendar"); }
 
-    static String name(String identity, String kind) {
-        return identity + SEPARATOR + kind;
-    }
+    static String name(String identity, String kind) { return identity + SEPARATOR + kind; }
 
     private String of(String identity, String kind) {
         String name = name(identity, kind);

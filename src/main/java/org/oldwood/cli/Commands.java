@@ -79,9 +79,7 @@ public final class Commands {
 
     private Commands() {}
 
-    public static List<String> names() {
-        return List.copyOf(TABLE.keySet());
-    }
+    public static List<String> names() { return List.copyOf(TABLE.keySet()); }
 
     /** A new command of that name; no other is made, so that a run starts fast. */
     public static Optional<GardenCommand> make(String name) {

@@ -29,21 +29,14 @@ public final class Main {
 
     private Main() {}
 
-    public static void main(String[] args) {
-        System.exit(run(List.of(args), surroundings()));
-    }
+    public static void main(String[] args) { System.exit(run(List.of(args), surroundings())); }
 
     /** Those of a run that somebody started. */
     public static Surroundings surroundings() {
         // picocli formats numbers in the default locale; ours are the same everywhere
         Locale.setDefault(Locale.ROOT);
-        return new Surroundings(
-                Path.of(""),
-                System.getenv(),
-                System.in,
-                new FileOutputStream(FileDescriptor.out),
-                new FileOutputStream(FileDescriptor.err),
-                Surroundings.Hidden.TERMINAL);
+        return new Surroundings(Path.of(""), System.getenv(), System.in, new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err), Surroundings.Hidden.TERMINAL);
     }
 
     /** Runs one command line and returns its exit code. */
@@ -88,8 +81,8 @@ public final class Main {
         }
         Optional<GardenCommand> command = Commands.make(first);
         if (command.isEmpty()) {
-            run.err.hanging(
-                    "", 2, "oldwood: there is no command \"" + first + "\". " + Nearest.hint(first, Commands.names()));
+            run.err.hanging("", 2,
+                    "oldwood: there is no command \"" + first + "\". " + Nearest.hint(first, Commands.names()));
             run.err.line("Try: oldwood --help");
             return Failures.WRONG_USAGE;
         }
@@ -99,9 +92,7 @@ public final class Main {
     private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
         CommandLine line = Settings.of(name, command, run.out, run.err);
-        if (args.contains("--help") || args.contains("-h")) {
-            HelpWords.put(line, name);
-        }
+        if (args.contains("--help") || args.contains("-h")) { HelpWords.put(line, name); }
         line.setParameterExceptionHandler(failures::wrongUsage);
         line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
         try {
@@ -134,15 +125,10 @@ public final class Main {
         spec.usageMessage()
                 .description("From a record of currant, gooseberry, cane and blueberry bushes to dated,"
                         + " measured, explained tasks.")
-                .synopsisSubcommandLabel("COMMAND")
-                .commandListHeading("%nCommands:%n")
-                .footer(
-                        "",
+                .synopsisSubcommandLabel("COMMAND").commandListHeading("%nCommands:%n").footer("",
                         "oldwood alone, in a garden's folder, says what to do now.",
-                        "oldwood COMMAND --help tells more of a command; oldwood --version the version.",
-                        "",
-                        "Example:",
-                        "  oldwood tasks --garden our-garden");
+                        "oldwood COMMAND --help tells more of a command; oldwood --version the version.", "",
+                        "Example:", "  oldwood tasks --garden our-garden");
         return new CommandLine(spec);
     }
 }

@@ -13,23 +13,11 @@ import org.oldwood.cli.command.Surroundings;
  * load. Prints nothing.
  */
 public final class Training {
-    private static final List<List<String>> COMMANDS = List.of(
-            List.of("calendar"),
-            List.of("calendar", "--by", "bed"),
-            List.of("tasks"),
-            List.of("tasks", "--json"),
-            List.of("check"),
-            List.of("why"),
-            List.of("water"),
-            List.of("water", "--compare"),
-            List.of("chill"),
-            List.of("cuttings"),
-            List.of("stages"),
-            List.of("suits", "--at", "52.1,-2.3"),
-            List.of("prune", "--bed", "upper-terrace"),
-            List.of("sources"),
-            List.of("note", "vigour", "--bed", "upper-terrace", "--growth", "normal"),
-            List.of("calendar", "--help"),
+    private static final List<List<String>> COMMANDS = List.of(List.of("calendar"), List.of("calendar", "--by", "bed"),
+            List.of("tasks"), List.of("tasks", "--json"), List.of("check"), List.of("why"), List.of("water"),
+            List.of("water", "--compare"), List.of("chill"), List.of("cuttings"), List.of("stages"),
+            List.of("suits", "--at", "52.1,-2.3"), List.of("prune", "--bed", "upper-terrace"), List.of("sources"),
+            List.of("note", "vigour", "--bed", "upper-terrace", "--growth", "normal"), List.of("calendar", "--help"),
             List.of("--help"));
 
     private Training() {}
@@ -42,22 +30,15 @@ public final class Training {
     public static void main(String[] arguments) {
         // what a run that somebody started loads besides
         Main.surroundings();
-        Surroundings quiet = new Surroundings(
-                Path.of(arguments[0]),
-                Map.of(),
-                InputStream.nullInputStream(),
-                OutputStream.nullOutputStream(),
-                OutputStream.nullOutputStream(),
-                Surroundings.Hidden.NOBODY);
+        Surroundings quiet = new Surroundings(Path.of(arguments[0]), Map.of(), InputStream.nullInputStream(),
+                OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Surroundings.Hidden.NOBODY);
         for (List<String> command : COMMANDS) {
             Main.run(dated(command, arguments[1]), quiet);
         }
     }
 
     private static List<String> dated(List<String> command, String today) {
-        if (command.contains("--help")) {
-            return command;
-        }
+        if (command.contains("--help")) { return command; }
         List<String> dated = new ArrayList<>(command);
         dated.addAll(List.of("--today", today));
         return dated;

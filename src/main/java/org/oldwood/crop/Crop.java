@@ -26,20 +26,11 @@ import org.oldwood.store.Nearest;
  * @param spacings how far plants stand apart, by form
  * @param lives productive life in years, by form
  */
-public record Crop(
-        String id,
-        String name,
-        String plural,
-        String latin,
-        String group,
-        List<String> like,
-        boolean ownRules,
-        List<String> forms,
-        @Key(words = {"bush", "row"}) String counted,
-        @Key("spacing") Map<String, Spacing> spacings,
-        @Key("life") Map<String, Figure> lives,
-        Documents documents)
-        implements Checked {
+public record Crop(String id, String name, String plural, String latin, String group, List<String> like,
+        boolean ownRules, List<String> forms, @Key(words = {
+                "bush", "row"}) String counted,
+        @Key("spacing") Map<String, Spacing> spacings, @Key("life") Map<String, Figure> lives,
+        Documents documents) implements Checked{
 
     static Crop read(String id, Documents documents) {
         Fields fields = documents.fields("crops/" + id + "/crop.json");
@@ -50,9 +41,7 @@ public record Crop(
 
     @Override
     public void check(Fields fields) {
-        if (forms.isEmpty()) {
-            fields.wrong("forms", "no-form", "must name at least one form", "");
-        }
+        if (forms.isEmpty()) { fields.wrong("forms", "no-form", "must name at least one form", ""); }
     }
 
     /** The crops that it is like, nearest first; each is named once, and a ring of them is told. */
@@ -62,19 +51,14 @@ public record Crop(
         while (next.isPresent()) {
             String other = next.get();
             if (other.equals(id) || line.contains(other)) {
-                fields.wrong(
-                        "like",
-                        "like-ring",
+                fields.wrong("like", "like-ring",
                         "leads back to a crop that stands before it: %s, %s".formatted(String.join(", ", line), other),
                         "Let the crop be like one that has sections of its own.");
                 break;
             }
             Optional<Fields> profile = documents.optionalFields("crops/" + other + "/crop.json");
             if (profile.isEmpty()) {
-                fields.wrong(
-                        "like",
-                        "unknown-crop",
-                        "names no crop that is known: \"%s\"".formatted(other),
+                fields.wrong("like", "unknown-crop", "names no crop that is known: \"%s\"".formatted(other),
                         Nearest.hint(other, documents.names("crops")));
                 break;
             }
@@ -96,13 +80,11 @@ public record Crop(
 
     private <T> Optional<T> nearest(Function<Crop, Optional<T>> wanted) {
         return Stream.concat(Stream.of(this), like.stream().map(this::alike))
-                .flatMap(crop -> wanted.apply(crop).stream())
-                .findFirst();
+                .flatMap(crop -> wanted.apply(crop).stream()).findFirst();
     }
 
     private Crop alike(String other) {
-        return documents
-                .made("crops/" + other + "/crop.json", Crop.class, any -> read(other, documents))
+        return documents.made("crops/" + other + "/crop.json", Crop.class, any -> read(other, documents))
                 .orElseGet(() -> read(other, documents));
     }
 
@@ -111,18 +93,13 @@ public record Crop(
      * Nothing is taken over beyond a crop that has rules of its own.
      */
     public boolean isAmong(Collection<String> ids) {
-        return ids.contains(id)
-                || (!ownRules && !like.isEmpty() && alike(like.get(0)).isAmong(ids));
+        return ids.contains(id) || (!ownRules && !like.isEmpty() && alike(like.get(0)).isAmong(ids));
     }
 
     /** The default form. */
-    public String form() {
-        return forms.get(0);
-    }
+    public String form() { return forms.get(0); }
 
-    public boolean inRows() {
-        return counted.equals("row");
-    }
+    public boolean inRows() { return counted.equals("row"); }
 
     /** This crop's section as a record, or that of the crop it is like. Read once. */
     public <R extends Record> Optional<R> section(String name, Class<R> kind) {
@@ -131,16 +108,12 @@ public record Crop(
 
     /** What {@code reader} makes of this crop's section, or of that of the crop it is like. Made once. */
     public <T> Optional<T> section(String name, Class<T> kind, Function<Fields, T> reader) {
-        return files(name)
-                .flatMap(file -> documents.made(file, kind, reader).stream())
-                .findFirst();
+        return files(name).flatMap(file -> documents.made(file, kind, reader).stream()).findFirst();
     }
 
     /** This crop's section, or that of the crop it is like. Empty where neither has one. */
     public Optional<Fields> section(String name) {
-        return files(name)
-                .flatMap(file -> documents.optionalFields(file).stream())
-                .findFirst();
+        return files(name).flatMap(file -> documents.optionalFields(file).stream()).findFirst();
     }
 
     private Stream<String> files(String section) {

@@ -17,9 +17,7 @@ public final class Crops {
         this.ids = documents.names("crops");
     }
 
-    public List<String> ids() {
-        return ids;
-    }
+    public List<String> ids() { return ids; }
 
     public Optional<Crop> find(String id) {
         return read.containsKey(id) || ids.contains(id) ? Optional.of(get(id)) : Optional.empty();
@@ -29,9 +27,7 @@ public final class Crops {
     public Crop get(String id) {
         Crop crop = read.get(id);
         if (crop == null) {
-            if (!ids.contains(id)) {
-                throw new IllegalArgumentException("no crop " + id + " among " + ids);
-            }
+            if (!ids.contains(id)) { throw new IllegalArgumentException("no crop " + id + " among " + ids); }
             crop = Crop.read(id, documents);
             read.put(id, crop);
         }

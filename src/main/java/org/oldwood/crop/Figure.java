@@ -40,14 +40,8 @@ public record Figure(double is, double low, double high, String unit, List<Strin
         double is = fields.number("is", -1e9, 1e9);
         double low = fields.number("low", -1e9, 1e9, is);
         double high = fields.number("high", -1e9, 1e9, is);
-        Figure figure = new Figure(
-                is,
-                low,
-                high,
-                fields.text("unit"),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
+        Figure figure = new Figure(is, low, high, fields.text("unit"), fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())), fields.text("note", ""));
         if (figure.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; every figure names its source", "");
         }
@@ -68,8 +62,6 @@ public record Figure(double is, double low, double high, String unit, List<Strin
      */
     public String plain() {
         String number = is == Math.rint(is) ? Long.toString((long) is) : Double.toString(is);
-        return unit.equals("1")
-                ? number
-                : "%s %s".formatted(number, unit.replace("m2", "m²").replace("m3", "m³"));
+        return unit.equals("1") ? number : "%s %s".formatted(number, unit.replace("m2", "m²").replace("m3", "m³"));
     }
 }

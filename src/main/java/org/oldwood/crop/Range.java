@@ -13,9 +13,7 @@ public record Range(double low, double is, double high) {
         }
     }
 
-    public static Range of(Figure figure) {
-        return new Range(figure.low(), figure.is(), figure.high());
-    }
+    public static Range of(Figure figure) { return new Range(figure.low(), figure.is(), figure.high()); }
 
     /** Both ends and the middle times a factor of 0 or more. */
     public Range times(double factor) {

@@ -42,9 +42,7 @@ public final class RecordReader {
         return read(fields, kind);
     }
 
-    public static <R extends Record> R read(Fields fields, Class<R> kind) {
-        return read(fields, kind, Map.of());
-    }
+    public static <R extends Record> R read(Fields fields, Class<R> kind) { return read(fields, kind, Map.of()); }
 
     public static <R extends Record> R read(Fields fields, Class<R> kind, Map<String, ?> given) {
         R read = part(fields, kind, given);
@@ -60,15 +58,13 @@ public final class RecordReader {
         fields.texts("source");
         fields.text("note", "");
         fields.text("unit", "");
-        if (marked || fields.has(SEEN)) {
-            fields.oneOf(SEEN, Seen.keys());
-        }
+        if (marked || fields.has(SEEN)) { fields.oneOf(SEEN, Seen.keys()); }
         fields.done();
     }
 
     /** The records of a list by their ids. */
-    public static <R extends Record> Map<String, R> byId(
-            Fields fields, String key, Class<R> kind, Function<R, String> id) {
+    public static <R extends Record> Map<String, R> byId(Fields fields, String key, Class<R> kind,
+            Function<R, String> id) {
         Map<String, R> all = new LinkedHashMap<>();
         fields.objects(key).stream().map(each -> read(each, kind)).forEach(each -> all.put(id.apply(each), each));
         return all;
@@ -84,9 +80,7 @@ public final class RecordReader {
             var constructor = kind.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             R made = constructor.newInstance(values);
-            if (made instanceof Checked checked) {
-                checked.check(fields);
-            }
+            if (made instanceof Checked checked) { checked.check(fields); }
             return made;
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(kind + " cannot be read", e);
@@ -105,8 +99,7 @@ public final class RecordReader {
         Object of(Type type) {
             if (type instanceof ParameterizedType of) {
                 Type[] inner = of.getActualTypeArguments();
-                return of.getRawType() == Optional.class
-                        ? fields.raw(key).map(there -> of(inner[0]))
+                return of.getRawType() == Optional.class ? fields.raw(key).map(there -> of(inner[0]))
                         : of.getRawType() == Map.class ? map((Class<?>) inner[0], inner[1]) : list(inner[0]);
             }
             return single((Class<?>) type);
@@ -129,27 +122,21 @@ public final class RecordReader {
                 return number();
             } else if (type == MonthDay.class) {
                 return monthDay(fields, key);
-            } else if (type.isEnum()) {
-                return constant(type);
-            }
-            return as != null && as.value().equals(Key.HERE)
-                    ? part(fields, type.asSubclass(Record.class), Map.of())
+            } else if (type.isEnum()) { return constant(type); }
+            return as != null && as.value().equals(Key.HERE) ? part(fields, type.asSubclass(Record.class), Map.of())
                     : object(must(fields, key), type);
         }
 
         private String text() {
             boolean maybe = key.equals("note") || (as != null && as.maybe());
-            if (maybe && fields.raw(key).isEmpty()) {
-                return "";
-            }
+            if (maybe && fields.raw(key).isEmpty()) { return ""; }
             return as == null || as.words().length == 0 ? fields.text(key) : fields.oneOf(key, List.of(as.words()));
         }
 
         private double number() {
             double least = as == null ? -1e9 : as.least();
             double most = as == null ? 1e9 : as.most();
-            return as == null || Double.isNaN(as.otherwise())
-                    ? fields.number(key, least, most)
+            return as == null || Double.isNaN(as.otherwise()) ? fields.number(key, least, most)
                     : fields.number(key, least, most, as.otherwise());
         }
 
@@ -162,9 +149,7 @@ public final class RecordReader {
         }
 
         private Object constant(Class<?> type) {
-            List<String> keys = Arrays.stream(type.getEnumConstants())
-                    .map(RecordReader::word)
-                    .toList();
+            List<String> keys = Arrays.stream(type.getEnumConstants()).map(RecordReader::word).toList();
             return type.getEnumConstants()[keys.indexOf(fields.oneOf(key, keys))];
         }
 
@@ -173,27 +158,20 @@ public final class RecordReader {
                 return List.copyOf(fields.texts(key));
             } else if (of == Double.class) {
                 return List.copyOf(fields.numbers(key));
-            } else if (of == Integer.class) {
-                return fields.numbers(key).stream().map(Double::intValue).toList();
-            }
-            return fields.objects(key).stream()
-                    .map(each -> object(each, (Class<?>) of))
-                    .toList();
+            } else if (of == Integer.class) { return fields.numbers(key).stream().map(Double::intValue).toList(); }
+            return fields.objects(key).stream().map(each -> object(each, (Class<?>) of)).toList();
         }
 
         /** In the order of the file, or in that of the constants by which it goes. */
         private Object map(Class<?> by, Type of) {
             Map<Object, Object> all = new LinkedHashMap<>();
             Fields inner = fields.object(key).orElse(null);
-            if (inner == null) {
-                return all;
-            }
+            if (inner == null) { return all; }
             BiConsumer<Object, String> put = (id, name) -> all.put(id, new Component(inner, name, as).of(of));
             if (by == String.class) {
                 inner.keys().stream().filter(name -> !GROUNDS.contains(name)).forEach(name -> put.accept(name, name));
             } else {
-                Arrays.stream(by.getEnumConstants())
-                        .filter(id -> inner.has(word(id)))
+                Arrays.stream(by.getEnumConstants()).filter(id -> inner.has(word(id)))
                         .forEach(id -> put.accept(id, word(id)));
             }
             end(inner, false);
@@ -202,12 +180,9 @@ public final class RecordReader {
     }
 
     private static Object object(Fields fields, Class<?> type) {
-        if (type == Figure.class) {
-            return Figure.of(fields);
-        }
+        if (type == Figure.class) { return Figure.of(fields); }
         for (Method method : type.getDeclaredMethods()) {
-            if (method.getName().equals("read")
-                    && method.getParameterCount() == 1
+            if (method.getName().equals("read") && method.getParameterCount() == 1
                     && method.getParameterTypes()[0] == Fields.class) {
                 return invoked(method, fields);
             }

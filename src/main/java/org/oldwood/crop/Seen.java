@@ -30,9 +30,7 @@ public enum Seen {
     }
 
     /** For people: {@code read}, {@code from memory}, {@code our assumption}. */
-    public String words() {
-        return words;
-    }
+    public String words() { return words; }
 
     /** Beside a figure: nothing where it was read in print, else {@code (our assumption)} and the like. */
     public String beside() {
@@ -44,9 +42,7 @@ public enum Seen {
         return key;
     }
 
-    public static List<String> keys() {
-        return KEYS;
-    }
+    public static List<String> keys() { return KEYS; }
 
     /** The mark written as {@code key}; the key must be one of {@link #keys()}. */
     public static Seen parse(String key) {

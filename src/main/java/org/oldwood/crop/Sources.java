@@ -17,22 +17,16 @@ public final class Sources {
 
     private final Map<String, Source> byKey;
 
-    private Sources(Map<String, Source> byKey) {
-        this.byKey = byKey;
-    }
+    private Sources(Map<String, Source> byKey) { this.byKey = byKey; }
 
-    public static Sources read(Documents documents) {
-        return read(documents, documents.names(FOLDER));
-    }
+    public static Sources read(Documents documents) { return read(documents, documents.names(FOLDER)); }
 
     /** How the figures of sources came into the data, by key, where they were not read in print. */
     public static Map<String, Seen> notRead(Documents documents) {
         List<String> names = documents.hasOwn(FOLDER) ? documents.names(FOLDER) : List.of(NOT_READ);
         Map<String, Seen> notRead = new HashMap<>();
         for (Source source : read(documents, names).byKey.values()) {
-            if (source.seen() != Seen.READ) {
-                notRead.put(source.key(), source.seen());
-            }
+            if (source.seen() != Seen.READ) { notRead.put(source.key(), source.seen()); }
         }
         return notRead;
     }
@@ -44,10 +38,7 @@ public final class Sources {
             for (Fields fields : documents.fields(file).objects("sources")) {
                 Source source = RecordReader.read(fields, Source.class);
                 if (byKey.put(source.key(), source) != null) {
-                    fields.wrong(
-                            "key",
-                            "duplicate-source",
-                            "is used twice: " + source.key(),
+                    fields.wrong("key", "duplicate-source", "is used twice: " + source.key(),
                             "Give each source its own key.");
                 }
             }
@@ -55,12 +46,8 @@ public final class Sources {
         return new Sources(byKey);
     }
 
-    public Optional<Source> find(String key) {
-        return Optional.ofNullable(byKey.get(key));
-    }
+    public Optional<Source> find(String key) { return Optional.ofNullable(byKey.get(key)); }
 
     /** All sources in the order of their keys. */
-    public List<Source> all() {
-        return List.copyOf(byKey.values());
-    }
+    public List<Source> all() { return List.copyOf(byKey.values()); }
 }

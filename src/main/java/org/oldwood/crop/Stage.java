@@ -40,34 +40,22 @@ public enum Stage {
     }
 
     /** The two digits of the BBCH scale. */
-    public String bbch() {
-        return bbch;
-    }
+    public String bbch() { return bbch; }
 
-    public String words() {
-        return words;
-    }
+    public String words() { return words; }
 
     /** How a bush looks then; said to be so once half of the plants show it. */
-    public String look() {
-        return look;
-    }
+    public String look() { return look; }
 
     /** As it stands in the data and on the command line: {@code bud-swell}. */
-    public String key() {
-        return key;
-    }
+    public String key() { return key; }
 
-    public static List<String> keys() {
-        return KEYS;
-    }
+    public static List<String> keys() { return KEYS; }
 
     /** The stage of a key or of two BBCH digits. */
     public static Optional<Stage> find(String keyOrCode) {
         for (Stage stage : ALL) {
-            if (stage.key.equals(keyOrCode) || stage.bbch.equals(keyOrCode)) {
-                return Optional.of(stage);
-            }
+            if (stage.key.equals(keyOrCode) || stage.bbch.equals(keyOrCode)) { return Optional.of(stage); }
         }
         return Optional.empty();
     }

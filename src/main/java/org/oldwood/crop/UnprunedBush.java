@@ -14,23 +14,15 @@ import org.oldwood.store.Fields;
  * @param picking speed of picking after as many winters as {@code pickingWinters}, of that on pruned bushes
  */
 @Notes({"source", "seen"})
-public record UnprunedBush(
-        String words,
-        Optional<Figure> crop,
-        Optional<Figure> winters,
-        Optional<Figure> berryWeight,
-        Optional<Figure> picking,
-        Optional<Figure> pickingWinters)
-        implements Checked {
+public record UnprunedBush(String words, Optional<Figure> crop, Optional<Figure> winters, Optional<Figure> berryWeight,
+        Optional<Figure> picking, Optional<Figure> pickingWinters) implements Checked {
 
     /** Weight of a berry and speed of picking, of those of a pruned bush. */
     public record Berry(Range weight, double speed) {}
 
     /** Berries and picking in the season after so many winters in a row without pruning. */
     public Optional<Berry> berry(int unprunedWinters) {
-        if (berryWeight.isEmpty() || picking.isEmpty() || pickingWinters.isEmpty()) {
-            return Optional.empty();
-        }
+        if (berryWeight.isEmpty() || picking.isEmpty() || pickingWinters.isEmpty()) { return Optional.empty(); }
         double way = Math.min(1, unprunedWinters / pickingWinters.get().is());
         Range weight = unprunedWinters == 0 ? new Range(1, 1, 1) : Range.of(berryWeight.get());
         return Optional.of(new Berry(weight, 1 - way * (1 - picking.get().is())));
@@ -39,11 +31,8 @@ public record UnprunedBush(
     @Override
     public void check(Fields fields) {
         if (crop.isPresent() != winters.isPresent()) {
-            fields.wrong(
-                    "crop",
-                    "unpruned-unclear",
-                    "must stand with \"winters\": after how many winters that was weighed",
-                    "");
+            fields.wrong("crop", "unpruned-unclear",
+                    "must stand with \"winters\": after how many winters that was weighed", "");
         }
         if (winters.isPresent() && !(winters.get().is() >= 1)) {
             fields.wrong("winters", "unpruned-winters", "must be one winter or more", "");
@@ -55,9 +44,7 @@ public record UnprunedBush(
      * equal steps to what was weighed, and no lower after it, of which nothing is known. 1 where nothing was weighed.
      */
     public Range share(int unprunedWinters) {
-        if (crop.isEmpty() || winters.isEmpty()) {
-            return new Range(1, 1, 1);
-        }
+        if (crop.isEmpty() || winters.isEmpty()) { return new Range(1, 1, 1); }
         Figure weighed = crop.get();
         double way = Math.min(1, unprunedWinters / winters.get().is());
         return new Range(1 - way * (1 - weighed.low()), 1 - way * (1 - weighed.is()), 1 - way * (1 - weighed.high()));

@@ -7,32 +7,23 @@ import org.oldwood.store.Fields;
  * What a stem bears by its age at the winter before, against a stem of the best age. The first number stands for age 1;
  * the last for all older stems.
  */
-public record WoodAge(
-        List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note)
-        implements Checked {
+public record WoodAge(List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen,
+        String note) implements Checked {
 
     @Override
     public void check(Fields fields) {
         if (weights.isEmpty() || least.size() != weights.size() || most.size() != weights.size()) {
-            fields.wrong(
-                    "weights",
-                    "uneven-wood-ages",
-                    "must have as many numbers as \"least\" and \"most\", and at least one",
-                    "");
+            fields.wrong("weights", "uneven-wood-ages",
+                    "must have as many numbers as \"least\" and \"most\", and at least one", "");
         } else if (!rises()) {
-            fields.wrong(
-                    "weights",
-                    "wood-ages-outside",
-                    "must lie, each, from its number in \"least\" to that in \"most\"",
-                    "");
+            fields.wrong("weights", "wood-ages-outside",
+                    "must lie, each, from its number in \"least\" to that in \"most\"", "");
         }
     }
 
     private boolean rises() {
         for (int i = 0; i < weights.size(); i++) {
-            if (!(least.get(i) <= weights.get(i) && weights.get(i) <= most.get(i))) {
-                return false;
-            }
+            if (!(least.get(i) <= weights.get(i) && weights.get(i) <= most.get(i))) { return false; }
         }
         return true;
     }
@@ -44,21 +35,13 @@ public record WoodAge(
     }
 
     /** The expected value of {@link #of}, alone. */
-    public double expected(int age) {
-        return weights.get(at(age));
-    }
+    public double expected(int age) { return weights.get(at(age)); }
 
     /** The low end of {@link #of}, alone. */
-    public double low(int age) {
-        return least.get(at(age));
-    }
+    public double low(int age) { return least.get(at(age)); }
 
     /** The high end of {@link #of}, alone. */
-    public double high(int age) {
-        return most.get(at(age));
-    }
+    public double high(int age) { return most.get(at(age)); }
 
-    private int at(int age) {
-        return Math.min(age, weights.size()) - 1;
-    }
+    private int at(int age) { return Math.min(age, weights.size()) - 1; }
 }

@@ -18,14 +18,8 @@ import org.oldwood.store.Fields;
  * @param frostYear share of a full crop left in a year of frost at bloom
  * @param unpruned what print says of leaving the bush alone; empty where nothing was found
  */
-public record Yield(
-        Map<String, Figure> mature,
-        List<Series> series,
-        Optional<WoodAge> wood,
-        Map<String, WoodAge> frames,
-        Optional<Figure> crowding,
-        Optional<Figure> picking,
-        Optional<Figure> frostYear,
+public record Yield(Map<String, Figure> mature, List<Series> series, Optional<WoodAge> wood,
+        Map<String, WoodAge> frames, Optional<Figure> crowding, Optional<Figure> picking, Optional<Figure> frostYear,
         Optional<UnprunedBush> unpruned) {
 
     /** The yield section of a crop, if it has one. */
@@ -36,9 +30,7 @@ public record Yield(
     /** What a stem of that age bears in a form, the best being 1: at least (0), expected (1), at most (2). */
     public double weight(String form, int age, int which) {
         WoodAge ages = frames.getOrDefault(form, wood.orElse(null));
-        if (ages == null) {
-            return 1;
-        }
+        if (ages == null) { return 1; }
         return switch (which) {
             case 0 -> ages.low(age);
             case 1 -> ages.expected(age);
@@ -48,8 +40,8 @@ public record Yield(
 
     /** The figure of {@link #crowding}: low (0), expected (1), high (2). */
     public double crowding(int which) {
-        double[] ends = crowding.map(k -> new double[] {k.low(), k.is(), k.high()})
-                .orElse(new double[] {PROPORTIONAL, PROPORTIONAL, PROPORTIONAL});
+        double[] ends = crowding.map(k -> new double[]{k.low(), k.is(), k.high()})
+                .orElse(new double[]{PROPORTIONAL, PROPORTIONAL, PROPORTIONAL});
         return ends[which];
     }
 
@@ -62,9 +54,7 @@ public record Yield(
 
     /** The series of that id, if it suits the form. */
     public Optional<Series> series(String form, String id) {
-        return series.stream()
-                .filter(one -> one.suits(form) && one.id().equals(id))
-                .findFirst();
+        return series.stream().filter(one -> one.suits(form) && one.id().equals(id)).findFirst();
     }
 
     /**
@@ -74,8 +64,7 @@ public record Yield(
     public Optional<Range> expected(String form, int year) {
         Optional<Series> shares = series(form);
         Figure full = mature.get(form);
-        return full == null || shares.isEmpty()
-                ? Optional.empty()
+        return full == null || shares.isEmpty() ? Optional.empty()
                 : Optional.of(Range.of(full).times(shares.get().share(year)));
     }
 
@@ -85,32 +74,19 @@ public record Yield(
      * @param forms the forms that it suits; all where empty
      * @param percent per cent of the full crop in years 1, 2, 3 …; the last goes on
      */
-    public record Series(
-            String id,
-            List<String> forms,
-            String words,
-            List<Double> percent,
-            List<String> sources,
-            Seen seen,
-            String note)
-            implements Checked {
+    public record Series(String id, List<String> forms, String words, List<Double> percent, List<String> sources,
+            Seen seen, String note) implements Checked {
 
         @Override
         public void check(Fields fields) {
-            if (percent.isEmpty()) {
-                fields.wrong("percent", "empty-series", "must give at least one year", "");
-            }
+            if (percent.isEmpty()) { fields.wrong("percent", "empty-series", "must give at least one year", ""); }
         }
 
-        boolean suits(String form) {
-            return forms.isEmpty() || forms.contains(form);
-        }
+        boolean suits(String form) { return forms.isEmpty() || forms.contains(form); }
 
         /** Share of the full crop, 0 to 1, in that year; 1 is the season of planting. */
         public double share(int year) {
-            if (year < 1 || percent.isEmpty()) {
-                return 0;
-            }
+            if (year < 1 || percent.isEmpty()) { return 0; }
             return percent.get(Math.min(year, percent.size()) - 1) / 100;
         }
     }

@@ -19,16 +19,12 @@ public abstract class Advisor {
 
     /** The same of a fact to which a rule gives an argument. */
     protected final void knows(String name, BiFunction<Optional<String>, Situation, Fact> fact) {
-        if (facts.put(name, fact) != null) {
-            throw new IllegalStateException("two crafts claim the name " + name);
-        }
+        if (facts.put(name, fact) != null) { throw new IllegalStateException("two crafts claim the name " + name); }
     }
 
     /** Names an amount that this craft works out; empty where there is nothing to do after all. */
     protected final void measures(String name, Function<Situation, Optional<Amount>> amount) {
-        if (amounts.put(name, amount) != null) {
-            throw new IllegalStateException("two crafts claim the name " + name);
-        }
+        if (amounts.put(name, amount) != null) { throw new IllegalStateException("two crafts claim the name " + name); }
     }
 
     /** Takes over all that another knows. */
@@ -49,11 +45,7 @@ public abstract class Advisor {
         return amount == null ? Optional.empty() : amount.apply(situation);
     }
 
-    public final Set<String> factNames() {
-        return facts.keySet();
-    }
+    public final Set<String> factNames() { return facts.keySet(); }
 
-    public final Set<String> amountNames() {
-        return amounts.keySet();
-    }
+    public final Set<String> amountNames() { return amounts.keySet(); }
 }

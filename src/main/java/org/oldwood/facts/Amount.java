@@ -21,21 +21,9 @@ import org.oldwood.garden.EntryKind;
  * @param lacks what it wants that no material at hand brings
  * @param noted the entries that it comes to where it is done as planned; empty where only the grower can tell
  */
-public record Amount(
-        double value,
-        String unit,
-        double worth,
-        double due,
-        String words,
-        List<String> lines,
-        List<String> arithmetic,
-        List<String> sources,
-        List<String> cautions,
-        List<String> tags,
-        Optional<Double> minutes,
-        List<Purchase> buys,
-        List<String> lacks,
-        List<Noted> noted) {
+public record Amount(double value, String unit, double worth, double due, String words, List<String> lines,
+        List<String> arithmetic, List<String> sources, List<String> cautions, List<String> tags,
+        Optional<Double> minutes, List<Purchase> buys, List<String> lacks, List<Noted> noted) {
 
     public Amount {
         lines = List.copyOf(lines);
@@ -50,62 +38,49 @@ public record Amount(
 
     /** An amount with its words, arithmetic and sources only. */
     public static Amount of(double value, String unit, String words, List<String> arithmetic, List<String> sources) {
-        return new Amount(
-                value,
-                unit,
-                value,
-                value,
-                words,
-                List.of(),
-                arithmetic,
-                sources,
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of());
+        return new Amount(value, unit, value, value, words, List.of(), arithmetic, sources, List.of(), List.of(),
+                Optional.empty(), List.of(), List.of(), List.of());
     }
 
     public Amount withWorth(double one, double all) {
-        return new Amount(
-                value, unit, one, all, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
+        return new Amount(value, unit, one, all, words, lines, arithmetic, sources, cautions, tags, minutes, buys,
+                lacks, noted);
     }
 
     public Amount withLines(List<String> now) {
-        return new Amount(
-                value, unit, worth, due, words, now, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
+        return new Amount(value, unit, worth, due, words, now, arithmetic, sources, cautions, tags, minutes, buys,
+                lacks, noted);
     }
 
     public Amount withCautions(List<String> now) {
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, now, tags, minutes, buys, lacks, noted);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, now, tags, minutes, buys, lacks,
+                noted);
     }
 
     public Amount withTags(List<String> now) {
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, now, minutes, buys, lacks, noted);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, now, minutes, buys,
+                lacks, noted);
     }
 
     public Amount withMinutes(double each) {
         Optional<Double> now = Optional.of(each);
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, now, buys, lacks, noted);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, now, buys, lacks,
+                noted);
     }
 
     public Amount withBuys(List<Purchase> now) {
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, now, lacks, noted);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, now,
+                lacks, noted);
     }
 
     public Amount withLacks(List<String> now) {
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, now, noted);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys,
+                now, noted);
     }
 
     public Amount withNoted(List<Noted> now) {
-        return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, now);
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys,
+                lacks, now);
     }
 
     /**

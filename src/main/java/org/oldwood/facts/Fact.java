@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
  * @param words for people: what it is with its value, or what to note so that it becomes known
  * @param sources source keys, for values that rest on figures
  */
-public record Fact(
-        OptionalDouble number, Optional<String> text, Optional<LocalDate> day, String words, List<String> sources) {
+public record Fact(OptionalDouble number, Optional<String> text, Optional<LocalDate> day, String words,
+        List<String> sources) {
     public static Fact number(double value, String words) {
         return new Fact(OptionalDouble.of(value), Optional.empty(), Optional.empty(), words, List.of());
     }
@@ -41,7 +41,5 @@ public record Fact(
         return new Fact(number, text, day, words, List.copyOf(keys));
     }
 
-    public boolean known() {
-        return number.isPresent() || text.isPresent() || day.isPresent();
-    }
+    public boolean known() { return number.isPresent() || text.isPresent() || day.isPresent(); }
 }

@@ -47,24 +47,19 @@ public final class GardenStages {
      * The garden's climate: the one it declares, else the means of its own measured days where these are of enough
      * years, else that of its place.
      */
-    public static Optional<GardenClimate> climate(
-            Garden garden, Weather weather, Documents documents, Problems problems) {
+    public static Optional<GardenClimate> climate(Garden garden, Weather weather, Documents documents,
+            Problems problems) {
         Json declared = garden.climate().orElse(null);
         double latitude = garden.site().latitude();
         if (declared == null) {
-            return measured(weather, documents)
-                    .or(() -> ofPlace(garden.site(), documents).map(PlaceClimate::climate))
+            return measured(weather, documents).or(() -> ofPlace(garden.site(), documents).map(PlaceClimate::climate))
                     .map(means -> new GardenClimate(latitude, means, weather, documents));
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
-            problems.add(
-                    "climate-of-the-other-half",
-                    declared.place(),
-                    "is a climate of the other half of the earth: "
-                            + climate.get().name()
-                            + ", but the garden lies at latitude "
-                            + latitude,
+            problems.add("climate-of-the-other-half", declared.place(),
+                    "is a climate of the other half of the earth: " + climate.get().name()
+                            + ", but the garden lies at latitude " + latitude,
                     "Look at the sign of the latitude: south is negative.");
             return Optional.empty();
         }
@@ -72,17 +67,13 @@ public final class GardenStages {
     }
 
     private static Optional<Climate> measured(Weather weather, Documents documents) {
-        return weather.isEmpty()
-                ? Optional.empty()
-                : WeatherMeans.of(weather, SeasonMethods.read(documents)).climate();
+        return weather.isEmpty() ? Optional.empty() : WeatherMeans.of(weather, SeasonMethods.read(documents)).climate();
     }
 
     /** Why a garden's own weather makes no climate yet; empty where it has none. */
     public static Optional<String> shortWeather(Weather weather, Documents documents) {
-        return weather.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        WeatherMeans.of(weather, SeasonMethods.read(documents)).tooShort());
+        return weather.isEmpty() ? Optional.empty()
+                : Optional.of(WeatherMeans.of(weather, SeasonMethods.read(documents)).tooShort());
     }
 
     /** What the weather stations around a garden tell of its climate. */
@@ -103,9 +94,7 @@ public final class GardenStages {
     static Sightings sightings(GardenState state) {
         List<Sighting> seen = new ArrayList<>();
         for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.SEEN) {
-                sighting(state, entry).ifPresent(seen::add);
-            }
+            if (entry.kind() == EntryKind.SEEN) { sighting(state, entry).ifPresent(seen::add); }
         }
         return Sightings.of(seen);
     }
@@ -113,11 +102,8 @@ public final class GardenStages {
     private static Optional<Sighting> sighting(GardenState state, Entry entry) {
         Optional<Stage> stage = entry.text("stage").flatMap(Stage::find);
         Optional<String> crop = entry.text("crop")
-                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant()
-                        .crop()));
-        if (stage.isEmpty() || crop.isEmpty()) {
-            return Optional.empty();
-        }
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().crop()));
+        if (stage.isEmpty() || crop.isEmpty()) { return Optional.empty(); }
         Season season = Season.containing(entry.date(), state.garden().hemisphere());
         return Optional.of(Sighting.on(entry.date(), crop.get(), stage.get(), season));
     }

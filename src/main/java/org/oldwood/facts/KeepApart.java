@@ -47,8 +47,7 @@ public final class KeepApart {
         for (Fields file : documents.all("materials")) {
             for (String list : LISTS) {
                 file.objects(list).forEach(material -> apart.tagsOfMaterial
-                        .computeIfAbsent(material.text("id"), id -> new HashSet<>())
-                        .addAll(material.texts("tags")));
+                        .computeIfAbsent(material.text("id"), id -> new HashSet<>()).addAll(material.texts("tags")));
             }
         }
         state.beds().values().forEach(apart::readBed);
@@ -66,10 +65,7 @@ public final class KeepApart {
         for (Entry entry : entries) {
             Optional<String> material = entry.text("material");
             if (material.isPresent()) {
-                given(
-                        bed.bed().id(),
-                        entry.date(),
-                        tags(entry, material.get()),
+                given(bed.bed().id(), entry.date(), tags(entry, material.get()),
                         entry.kind().key() + " " + material.get() + " on " + entry.date());
             }
         }
@@ -109,9 +105,7 @@ public final class KeepApart {
         for (Given given : byBed.getOrDefault(bed, List.of())) {
             for (Pair pair : pairs) {
                 Optional<Clash> clash = clash(pair, given, day, tags);
-                if (clash.isPresent()) {
-                    return clash;
-                }
+                if (clash.isPresent()) { return clash; }
             }
         }
         return Optional.empty();
@@ -120,15 +114,12 @@ public final class KeepApart {
     private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {
         boolean hadFirst = given.tags.contains(pair.first) && tags.contains(pair.then);
         boolean hadThen = given.tags.contains(pair.then) && tags.contains(pair.first);
-        if (!hadFirst && !hadThen) {
-            return Optional.empty();
-        }
+        if (!hadFirst && !hadThen) { return Optional.empty(); }
         int days = (int) Math.ceil(pair.days().is());
         long after = ChronoUnit.DAYS.between(given.day, day);
         boolean later = hadFirst && after >= 0 && after < days;
         boolean earlier = hadThen && after <= 0 && -after < days;
-        return later || earlier
-                ? Optional.of(new Clash(pair, given.words, given.day.plusDays(later ? days : 1)))
+        return later || earlier ? Optional.of(new Clash(pair, given.words, given.day.plusDays(later ? days : 1)))
                 : Optional.empty();
     }
 }

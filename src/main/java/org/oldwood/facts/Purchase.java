@@ -12,8 +12,8 @@ import org.oldwood.words.Words;
  * @param pack the usual pack; empty where it is not sold in packs, or none is told
  * @param notRead figures behind the amount that were never read in print, each with its mark
  */
-public record Purchase(
-        String material, String name, double amount, String unit, Optional<Pack> pack, List<String> notRead) {
+public record Purchase(String material, String name, double amount, String unit, Optional<Pack> pack,
+        List<String> notRead) {
 
     private static final double LITRES_PER_M3 = 1000;
     private static final double FINE_BELOW = 100;
@@ -47,10 +47,8 @@ public record Purchase(
     public static String measured(double amount, String unit) {
         return switch (unit) {
             case "g" -> Words.weight(amount);
-            case "l" ->
-                amount < LITRES_PER_M3
-                        ? Words.amount(tens(amount)) + " l"
-                        : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
+            case "l" -> amount < LITRES_PER_M3 ? Words.amount(tens(amount)) + " l"
+                    : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
             default -> Math.round(amount) + " " + unit;
         };
     }
@@ -68,10 +66,8 @@ public record Purchase(
 
     /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
     public String packsInWords() {
-        return pack.map(each -> "%s of %s"
-                        .formatted(
-                                Words.count(packs(), each.one(), each.many()),
-                                each.size().inWords()))
+        return pack
+                .map(each -> "%s of %s".formatted(Words.count(packs(), each.one(), each.many()), each.size().inWords()))
                 .orElse("");
     }
 }

@@ -16,8 +16,6 @@ public record Situation(World world, Subject subject, Season season, LocalDate d
 
     /** What is the same for all subjects of one plan. */
     public record World(GardenState state, Stages stages, Crops crops, Documents documents) {
-        public LocalDate today() {
-            return state.date();
-        }
+        public LocalDate today() { return state.date(); }
     }
 }

@@ -18,10 +18,8 @@ public sealed interface Subject {
 
     /** {@code plant}, {@code stand}, {@code bed}, {@code lot} or {@code garden}. */
     default String kind() {
-        return this instanceof OnePlant
-                ? "plant"
-                : this instanceof Stand
-                        ? "stand"
+        return this instanceof OnePlant ? "plant"
+                : this instanceof Stand ? "stand"
                         : this instanceof WholeBed ? "bed" : this instanceof Lot ? "lot" : "garden";
     }
 
@@ -29,14 +27,10 @@ public sealed interface Subject {
     Optional<Crop> crop();
 
     /** The bed it lies in. */
-    default Optional<BedState> bed() {
-        return Optional.empty();
-    }
+    default Optional<BedState> bed() { return Optional.empty(); }
 
     /** The plants it is made of. */
-    default List<PlantState> plants() {
-        return List.of();
-    }
+    default List<PlantState> plants() { return List.of(); }
 
     /** What was noted of it, oldest first. */
     List<Entry> entries();
@@ -44,34 +38,22 @@ public sealed interface Subject {
     /** One plant. */
     record OnePlant(PlantState state, Crop of, BedState in) implements Subject {
         @Override
-        public String id() {
-            return state.plant().id();
-        }
+        public String id() { return state.plant().id(); }
 
         @Override
-        public String words() {
-            return id().startsWith(of.id()) ? id() : of.name() + " " + id();
-        }
+        public String words() { return id().startsWith(of.id()) ? id() : of.name() + " " + id(); }
 
         @Override
-        public Optional<Crop> crop() {
-            return Optional.of(of);
-        }
+        public Optional<Crop> crop() { return Optional.of(of); }
 
         @Override
-        public Optional<BedState> bed() {
-            return Optional.of(in);
-        }
+        public Optional<BedState> bed() { return Optional.of(in); }
 
         @Override
-        public List<PlantState> plants() {
-            return List.of(state);
-        }
+        public List<PlantState> plants() { return List.of(state); }
 
         @Override
-        public List<Entry> entries() {
-            return state.entries();
-        }
+        public List<Entry> entries() { return state.entries(); }
     }
 
     /**
@@ -83,8 +65,8 @@ public sealed interface Subject {
     record Beside(boolean form, boolean bed) {}
 
     /** All plants of one crop and form in one bed. */
-    record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants, List<Entry> entries)
-            implements Subject {
+    record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants,
+            List<Entry> entries) implements Subject {
         /**
          * The crop's plural, with its form and bed where the crop alone would not tell which stand is meant: {@code red
          * currants (cordon)}, {@code blueberries in gate bed}.
@@ -97,9 +79,7 @@ public sealed interface Subject {
         }
 
         @Override
-        public String id() {
-            return in.bed().id() + "." + of.id() + "." + form;
-        }
+        public String id() { return in.bed().id() + "." + of.id() + "." + form; }
 
         @Override
         public String words() {
@@ -108,55 +88,37 @@ public sealed interface Subject {
         }
 
         @Override
-        public Optional<Crop> crop() {
-            return Optional.of(of);
-        }
+        public Optional<Crop> crop() { return Optional.of(of); }
 
         @Override
-        public Optional<BedState> bed() {
-            return Optional.of(in);
-        }
+        public Optional<BedState> bed() { return Optional.of(in); }
     }
 
     /** A whole bed; its windows follow the crop that has most plants in it. */
     record WholeBed(BedState in, Optional<Crop> crop) implements Subject {
         @Override
-        public String id() {
-            return in.bed().id();
-        }
+        public String id() { return in.bed().id(); }
 
         @Override
-        public String words() {
-            return in.bed().name();
-        }
+        public String words() { return in.bed().name(); }
 
         @Override
-        public Optional<BedState> bed() {
-            return Optional.of(in);
-        }
+        public Optional<BedState> bed() { return Optional.of(in); }
 
         @Override
-        public List<PlantState> plants() {
-            return in.plants();
-        }
+        public List<PlantState> plants() { return in.plants(); }
 
         @Override
-        public List<Entry> entries() {
-            return in.entries();
-        }
+        public List<Entry> entries() { return in.entries(); }
     }
 
     /** A lot of cuttings. */
     record Lot(LotState state, Crop of, Optional<BedState> bed) implements Subject {
         @Override
-        public String id() {
-            return state.id();
-        }
+        public String id() { return state.id(); }
 
         @Override
-        public String words() {
-            return of.name() + " " + made() + " " + id();
-        }
+        public String words() { return of.name() + " " + made() + " " + id(); }
 
         /** What the plants of the lot are until they are planted out. */
         private String made() {
@@ -171,27 +133,19 @@ public sealed interface Subject {
         }
 
         @Override
-        public Optional<Crop> crop() {
-            return Optional.of(of);
-        }
+        public Optional<Crop> crop() { return Optional.of(of); }
 
         @Override
-        public List<Entry> entries() {
-            return state.entries();
-        }
+        public List<Entry> entries() { return state.entries(); }
     }
 
     /** The garden as a whole; its windows follow its most numerous crop. */
-    record WholeGarden(String name, Optional<Crop> crop, List<PlantState> plants, List<Entry> entries)
-            implements Subject {
+    record WholeGarden(String name, Optional<Crop> crop, List<PlantState> plants,
+            List<Entry> entries) implements Subject {
         @Override
-        public String id() {
-            return "garden";
-        }
+        public String id() { return "garden"; }
 
         @Override
-        public String words() {
-            return name;
-        }
+        public String words() { return name; }
     }
 }

@@ -43,8 +43,8 @@ public final class Subjects {
             lots.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)));
         }
         List<PlantState> standing = List.copyOf(state.standing());
-        Subject garden =
-                new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing, state.entries());
+        Subject garden = new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
+                state.entries());
         bedByBed.addAll(lots);
         bedByBed.add(garden);
         byKind.put("garden", List.of(garden));
@@ -54,9 +54,7 @@ public final class Subjects {
         byKind.put("lot", lots);
     }
 
-    public List<Subject> ofKind(String kind) {
-        return byKind.getOrDefault(kind, List.of());
-    }
+    public List<Subject> ofKind(String kind) { return byKind.getOrDefault(kind, List.of()); }
 
     /** All of them, those of one bed together: the bed, its stands, its plants. */
     public List<Subject> bedByBed() {
@@ -82,9 +80,7 @@ public final class Subjects {
         for (BedState bed : state.beds().values()) {
             Set<String> here = new HashSet<>();
             for (PlantState plant : bed.plants()) {
-                if (here.add(plant.plant().crop())) {
-                    beds.merge(plant.plant().crop(), 1, Integer::sum);
-                }
+                if (here.add(plant.plant().crop())) { beds.merge(plant.plant().crop(), 1, Integer::sum); }
             }
         }
         return beds;
@@ -104,12 +100,8 @@ public final class Subjects {
         for (List<PlantState> group : groups.values()) {
             PlantState first = group.get(0);
             String crop = first.plant().crop();
-            stands.add(new Subject.Stand(
-                    bed,
-                    crops.get(crop),
-                    first.plant().form(),
-                    new Subject.Beside(forms.getOrDefault(crop, 0) > 1, bedsOf.getOrDefault(crop, 0) > 1),
-                    group,
+            stands.add(new Subject.Stand(bed, crops.get(crop), first.plant().form(),
+                    new Subject.Beside(forms.getOrDefault(crop, 0) > 1, bedsOf.getOrDefault(crop, 0) > 1), group,
                     together(bed, group)));
         }
         return stands;

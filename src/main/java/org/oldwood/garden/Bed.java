@@ -22,21 +22,9 @@ import java.util.OptionalDouble;
  * @param sheltered whether a roof keeps the rain off
  * @param rows plants by their ids along each row, as one walks; empty where they stand as planted
  */
-public record Bed(
-        String id,
-        String name,
-        double areaM2,
-        Optional<String> texture,
-        OptionalDouble rootableDepthCm,
-        double stonesPercent,
-        double shade,
-        boolean windy,
-        Optional<Roof> roof,
-        double competing,
-        OptionalDouble tapLitresPerMinute,
-        OptionalDouble organicPercent,
-        OptionalDouble tubLitres,
-        boolean sheltered,
+public record Bed(String id, String name, double areaM2, Optional<String> texture, OptionalDouble rootableDepthCm,
+        double stonesPercent, double shade, boolean windy, Optional<Roof> roof, double competing,
+        OptionalDouble tapLitresPerMinute, OptionalDouble organicPercent, OptionalDouble tubLitres, boolean sheltered,
         List<List<String>> rows) {
 
     /**

@@ -16,9 +16,7 @@ public record BedState(Bed bed, List<PlantState> plants, List<Entry> entries) {
         List<PlantState> left = new ArrayList<>(plants);
         List<List<PlantState>> rows = new ArrayList<>();
         for (List<String> declared : bed.rows()) {
-            rows.add(declared.stream()
-                    .flatMap(id ->
-                            plants.stream().filter(plant -> plant.plant().id().equals(id)))
+            rows.add(declared.stream().flatMap(id -> plants.stream().filter(plant -> plant.plant().id().equals(id)))
                     .toList());
         }
         rows.forEach(left::removeAll);

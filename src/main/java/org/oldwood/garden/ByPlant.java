@@ -16,9 +16,7 @@ public final class ByPlant<T> {
     public T get(PlantState plant, Function<PlantState, T> make) {
         T found = known.get(plant);
         if (found == null) {
-            if (known.size() >= MOST) {
-                known.clear();
-            }
+            if (known.size() >= MOST) { known.clear(); }
             found = make.apply(plant);
             known.put(plant, found);
         }

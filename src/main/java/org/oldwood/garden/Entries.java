@@ -17,14 +17,10 @@ public final class Entries {
         for (int i = journal.size() - 1; i >= 0; i--) {
             Entry entry = journal.get(i);
             // the latest first, so that taking back may itself be taken back
-            if (entry.kind() == EntryKind.WITHDRAWN && !out.contains(entry.id())) {
-                out.add(entry.needed("wrong"));
-            }
+            if (entry.kind() == EntryKind.WITHDRAWN && !out.contains(entry.id())) { out.add(entry.needed("wrong")); }
         }
         for (Entry entry : journal) {
-            if (entry.text("tick").filter(out::contains).isPresent()) {
-                out.add(entry.id());
-            }
+            if (entry.text("tick").filter(out::contains).isPresent()) { out.add(entry.id()); }
         }
         return out;
     }
@@ -32,9 +28,7 @@ public final class Entries {
     /** The last entry of a kind. */
     public static Optional<Entry> last(List<Entry> entries, EntryKind kind) {
         for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).kind() == kind) {
-                return Optional.of(entries.get(i));
-            }
+            if (entries.get(i).kind() == kind) { return Optional.of(entries.get(i)); }
         }
         return Optional.empty();
     }
@@ -54,10 +48,7 @@ public final class Entries {
     /** The entries that stand before one of them; those of earlier days where it is not among them. */
     public static List<Entry> before(List<Entry> entries, Entry entry) {
         int at = entries.indexOf(entry);
-        return at >= 0
-                ? List.copyOf(entries.subList(0, at))
-                : entries.stream()
-                        .filter(each -> each.date().isBefore(entry.date()))
-                        .toList();
+        return at >= 0 ? List.copyOf(entries.subList(0, at))
+                : entries.stream().filter(each -> each.date().isBefore(entry.date())).toList();
     }
 }

@@ -35,14 +35,11 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
     }
 
     public OptionalInt count(String key) {
-        return values.get(key) instanceof Json.Num num
-                ? OptionalInt.of((int) Math.rint(num.value()))
+        return values.get(key) instanceof Json.Num num ? OptionalInt.of((int) Math.rint(num.value()))
                 : OptionalInt.empty();
     }
 
-    public boolean flag(String key) {
-        return values.get(key) instanceof Json.Bool bool && bool.value();
-    }
+    public boolean flag(String key) { return values.get(key) instanceof Json.Bool bool && bool.value(); }
 
     /** Where what it says under a key stands; its own place where it says nothing there. */
     public Place placeOf(String key) {

@@ -16,16 +16,8 @@ import org.oldwood.store.Fields;
  * @param of the field that it is a part of, and so no more than; empty for none
  * @param help what it means, with the unit
  */
-public record EntryField(
-        String key,
-        Holds type,
-        boolean required,
-        double least,
-        double most,
-        List<String> words,
-        String of,
-        String whole,
-        String help) {
+public record EntryField(String key, Holds type, boolean required, double least, double most, List<String> words,
+        String of, String whole, String help) {
 
     private static final List<String> UNITS = List.of("g", "kg", "l", "cm", "m", "m²", "°C");
 
@@ -53,27 +45,17 @@ public record EntryField(
 
         private final String typed;
 
-        Holds(String typed) {
-            this.typed = typed;
-        }
+        Holds(String typed) { this.typed = typed; }
 
         /** What is typed for it, in short. */
-        public String typed() {
-            return typed;
-        }
+        public String typed() { return typed; }
     }
 
     static EntryField read(Fields field) {
-        EntryField read = new EntryField(
-                field.text("key"),
-                Holds.valueOf(field.text("is").toUpperCase(Locale.ROOT).replace('-', '_')),
-                field.flag("must", false),
-                field.number("least", -1e9, 1e9, 0),
-                field.number("most", -1e9, 1e9, 0),
-                field.texts("words"),
-                field.text("of", ""),
-                field.text("whole", ""),
-                field.text("help"));
+        EntryField read = new EntryField(field.text("key"),
+                Holds.valueOf(field.text("is").toUpperCase(Locale.ROOT).replace('-', '_')), field.flag("must", false),
+                field.number("least", -1e9, 1e9, 0), field.number("most", -1e9, 1e9, 0), field.texts("words"),
+                field.text("of", ""), field.text("whole", ""), field.text("help"));
         field.done();
         return read;
     }

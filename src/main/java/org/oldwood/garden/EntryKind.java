@@ -74,20 +74,15 @@ public enum EntryKind {
         this.fields = kind.objects("says").stream().map(EntryField::read).toList();
         kind.done();
         if (!Table.ALL.problems().isEmpty()) {
-            throw new IllegalStateException(
-                    "entries.json: " + Table.ALL.problems().list());
+            throw new IllegalStateException("entries.json: " + Table.ALL.problems().list());
         }
     }
 
     /** What happened, as the end of a sentence. */
-    public String meaning() {
-        return meaning;
-    }
+    public String meaning() { return meaning; }
 
     /** What one might type to note it. */
-    public String example() {
-        return example;
-    }
+    public String example() { return example; }
 
     /** What an entry of this kind says, in the order in which it is written. */
     public List<EntryField> fields() {
@@ -99,22 +94,16 @@ public enum EntryKind {
     }
 
     /** As it stands in the journal: {@code planted-out}. */
-    public String key() {
-        return key;
-    }
+    public String key() { return key; }
 
-    public static List<String> keys() {
-        return Table.ALL.keys();
-    }
+    public static List<String> keys() { return Table.ALL.keys(); }
 
     /** The names that journals may hold: the kind's own, and one it had before. */
     public List<String> keysInJournals() {
         return formerly.map(old -> List.of(key, old)).orElse(List.of(key));
     }
 
-    public static Optional<EntryKind> find(String key) {
-        return Optional.ofNullable(BY_NAME.get(key));
-    }
+    public static Optional<EntryKind> find(String key) { return Optional.ofNullable(BY_NAME.get(key)); }
 
     /** Of these fields an entry must have at least one; empty where there is no such demand. */
     public List<String> oneNeeded() {

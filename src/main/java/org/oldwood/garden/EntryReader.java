@@ -44,14 +44,10 @@ public final class EntryReader {
         needOne(fields, kind, said);
         String note = fields.text("note", "");
         fields.done();
-        if (problems.count() > before) {
-            return Optional.empty();
-        }
+        if (problems.count() > before) { return Optional.empty(); }
         Entry entry = new Entry(id, date, kind, said, note, fields.place());
         for (EntryField field : kind.fields()) {
-            if (!field.of().isEmpty()) {
-                checkPart(entry, field, entry.placeOf(field.key()), problems);
-            }
+            if (!field.of().isEmpty()) { checkPart(entry, field, entry.placeOf(field.key()), problems); }
         }
         return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }
@@ -77,9 +73,7 @@ public final class EntryReader {
     private static Optional<Json> read(Fields fields, EntryField field, EntryKind kind) {
         Optional<Json> raw = fields.raw(field.key());
         if (raw.isEmpty()) {
-            if (field.required()) {
-                fields.tell(field.key(), "missing-key of-entry", kind.key(), field.help());
-            }
+            if (field.required()) { fields.tell(field.key(), "missing-key of-entry", kind.key(), field.help()); }
             return raw;
         }
         check(fields, field);
@@ -119,16 +113,12 @@ public final class EntryReader {
 
     private static void stems(Fields fields, String key) {
         fields.counts(key, 0, MOST_STEMS).forEach((age, count) -> {
-            if (!AGE.matcher(age).matches()) {
-                fields.tell(key, "not-an-age", age);
-            }
+            if (!AGE.matcher(age).matches()) { fields.tell(key, "not-an-age", age); }
         });
     }
 
     private static void id(Fields fields, String key, String text) {
-        if (!text.isEmpty() && !GardenReader.isId(text)) {
-            fields.tell(key, "not-an-id", GardenReader.idRule(text));
-        }
+        if (!text.isEmpty() && !GardenReader.isId(text)) { fields.tell(key, "not-an-id", GardenReader.idRule(text)); }
     }
 
     /** A part is no more than its whole; one told by age names only classes that were counted, and no more of each. */
@@ -136,16 +126,12 @@ public final class EntryReader {
         StemAges counted = entry.stems(part.of());
         int most = entry.count(part.of()).orElse(counted.total());
         int said = entry.count(part.key()).orElse(0);
-        if (said > most) {
-            problems.tell("part-above-whole", place, most, part.whole(), said);
-        }
+        if (said > most) { problems.tell("part-above-whole", place, most, part.whole(), said); }
         StemAges ages = entry.stems(part.key());
         boolean sameClasses = ages.openFrom().isEmpty() || ages.openFrom().equals(counted.openFrom());
         ages.counts().forEach((age, number) -> {
             int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
-            if (number > there) {
-                problems.tell("part-above-whole by-age", place, number, age, there, part.of());
-            }
+            if (number > there) { problems.tell("part-above-whole by-age", place, number, age, there, part.of()); }
         });
     }
 }

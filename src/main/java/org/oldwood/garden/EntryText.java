@@ -44,10 +44,7 @@ public final class EntryText {
             case FLAG -> flag(text, here);
             case STEMS -> stems(text, here);
             case SOME_STEMS -> text.contains("=") ? stems(text, here) : number(text, here);
-            case NEW_IDS, PLANTS ->
-                new Json.Arr(
-                        here,
-                        parts(text).map(id -> (Json) new Json.Text(here, id)).toList());
+            case NEW_IDS, PLANTS -> new Json.Arr(here, parts(text).map(id -> (Json) new Json.Text(here, id)).toList());
             default -> new Json.Text(here, text);
         };
     }
@@ -62,8 +59,7 @@ public final class EntryText {
     }
 
     private static Json flag(String text, Place place) {
-        return text.equals("true") || text.equals("false")
-                ? new Json.Bool(place, text.equals("true"))
+        return text.equals("true") || text.equals("false") ? new Json.Bool(place, text.equals("true"))
                 : new Json.Text(place, text);
     }
 
@@ -72,9 +68,7 @@ public final class EntryText {
         Map<String, Json> counts = new LinkedHashMap<>();
         for (String part : parts(text).toList()) {
             int sign = part.indexOf('=');
-            if (sign < 1 || counts.containsKey(part.substring(0, sign))) {
-                return new Json.Text(place, text);
-            }
+            if (sign < 1 || counts.containsKey(part.substring(0, sign))) { return new Json.Text(place, text); }
             String age = part.substring(0, sign);
             counts.put(age, number(part.substring(sign + 1), place.at(age)));
         }
@@ -88,9 +82,7 @@ public final class EntryText {
     /** What an entry says by key, its note too, each as one would type it. */
     public static Map<String, String> cells(Entry entry) {
         Map<String, String> cells = cells(entry.kind(), entry.values());
-        if (!entry.note().isEmpty()) {
-            cells.put("note", entry.note());
-        }
+        if (!entry.note().isEmpty()) { cells.put("note", entry.note()); }
         return cells;
     }
 
@@ -105,16 +97,14 @@ public final class EntryText {
     /** What an entry says, as one would type it: {@code plant bc-1, stems 1=5,2=4,4+=3}. */
     public static String inWords(Entry entry) {
         String words = cells(entry.kind(), entry.values()).entrySet().stream()
-                .map(cell -> cell.getKey() + " " + cell.getValue())
-                .collect(Collectors.joining(", "));
+                .map(cell -> cell.getKey() + " " + cell.getValue()).collect(Collectors.joining(", "));
         return entry.note().isEmpty() ? words : words + " (" + entry.note() + ")";
     }
 
     private static String typed(Json value) {
         if (value instanceof Json.Obj object) {
             List<String> parts = object.members().entrySet().stream()
-                    .map(member -> member.getKey() + "=" + typed(member.getValue()))
-                    .toList();
+                    .map(member -> member.getKey() + "=" + typed(member.getValue())).toList();
             return String.join(",", parts);
         }
         if (value instanceof Json.Arr array) {

@@ -27,15 +27,15 @@ public final class EntryWriter {
      * @param previousId the id of the entry before it; empty for the first
      * @param values what it says, by key, in any order; {@code note} may be among them
      */
-    public static Json.Obj entry(
-            String previousId, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+    public static Json.Obj entry(String previousId, LocalDate date, EntryKind kind, Map<String, Json> values,
+            Place place) {
         Json.Obj content = content(date, kind, values, place);
         return withId(id(previousId, JsonText.line(content)), content, place);
     }
 
     /** The JSON object of an entry that has its id already. */
-    public static Json.Obj entryWithId(
-            String id, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+    public static Json.Obj entryWithId(String id, LocalDate date, EntryKind kind, Map<String, Json> values,
+            Place place) {
         return withId(id, content(date, kind, values, place), place);
     }
 
@@ -50,9 +50,7 @@ public final class EntryWriter {
      *
      * @param key what the sender calls it, unique among all that it sends
      */
-    public static String idOfKey(String key) {
-        return id("key", key);
-    }
+    public static String idOfKey(String key) { return id("key", key); }
 
     private static Json.Obj content(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         Map<String, Json> content = new LinkedHashMap<>();
@@ -60,9 +58,7 @@ public final class EntryWriter {
         content.put("entry", new Json.Text(place.at("entry"), kind.key()));
         for (EntryField field : kind.fields()) {
             Json value = values.get(field.key());
-            if (value != null) {
-                content.put(field.key(), value);
-            }
+            if (value != null) { content.put(field.key(), value); }
         }
         values.forEach(content::putIfAbsent);
         return new Json.Obj(place, content);
@@ -77,9 +73,7 @@ public final class EntryWriter {
 
     /** The id of an entry's object made here. */
     public static String idOf(Json.Obj entry) {
-        if (entry.members().get("id") instanceof Json.Text id) {
-            return id.value();
-        }
+        if (entry.members().get("id") instanceof Json.Text id) { return id.value(); }
         throw new IllegalArgumentException("an entry without an id: " + JsonText.line(entry));
     }
 

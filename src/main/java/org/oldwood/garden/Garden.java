@@ -23,20 +23,9 @@ import org.oldwood.store.Json;
  * @param wishes what the grower wants of the program
  * @param choices named schools and variants chosen for the whole garden, {@code renewal → gentle} for example
  */
-public record Garden(
-        String name,
-        UUID id,
-        Optional<LocalDate> since,
-        Site site,
-        Optional<Json> climate,
-        List<Bed> beds,
-        Set<DayOfWeek> workDays,
-        int minutesPerDay,
-        List<String> materials,
-        Wishes wishes,
+public record Garden(String name, UUID id, Optional<LocalDate> since, Site site, Optional<Json> climate, List<Bed> beds,
+        Set<DayOfWeek> workDays, int minutesPerDay, List<String> materials, Wishes wishes,
         Map<String, String> choices) {
 
-    public Hemisphere hemisphere() {
-        return site.hemisphere();
-    }
+    public Hemisphere hemisphere() { return site.hemisphere(); }
 }

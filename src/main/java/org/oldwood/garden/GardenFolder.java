@@ -51,9 +51,7 @@ public final class GardenFolder {
      */
     public static GardenFolder open(Path folder) {
         if (!Files.isRegularFile(folder.resolve(GARDEN_FILE))) {
-            throw new RecordException(new Problem(
-                    "no-garden",
-                    Place.of(folder.toString()),
+            throw new RecordException(new Problem("no-garden", Place.of(folder.toString()),
                     Files.isDirectory(folder) ? "holds no " + GARDEN_FILE : "is not a folder",
                     "Name a garden's folder with --garden DIR, or begin one: oldwood start DIR --name \"Our"
                             + " garden\" --at 52,-2 --plants blackcurrant=4 --planted 2021"));
@@ -88,42 +86,27 @@ public final class GardenFolder {
             if (line.text().indexOf(Text.UNREADABLE) >= 0) {
                 notices.add(Problem.of("not-utf-8 journal", Place.of(JOURNAL_FILE, line.number()), Text.UNREADABLE));
             }
-            JsonReader.readLine(line, JOURNAL_FILE, words, problems)
-                    .flatMap(json -> EntryReader.read(json, problems))
+            JsonReader.readLine(line, JOURNAL_FILE, words, problems).flatMap(json -> EntryReader.read(json, problems))
                     .ifPresent(entries::add);
         }
         return entries;
     }
 
-    public Path path() {
-        return folder;
-    }
+    public Path path() { return folder; }
 
-    public Path journalPath() {
-        return folder.resolve(JOURNAL_FILE);
-    }
+    public Path journalPath() { return folder.resolve(JOURNAL_FILE); }
 
-    public Garden garden() {
-        return garden;
-    }
+    public Garden garden() { return garden; }
 
-    public Documents documents() {
-        return documents;
-    }
+    public Documents documents() { return documents; }
 
-    public Crops crops() {
-        return crops;
-    }
+    public Crops crops() { return crops; }
 
     /** All entries that could be read, in the order of the file. */
-    public List<Entry> journal() {
-        return journal;
-    }
+    public List<Entry> journal() { return journal; }
 
     /** What is wrong with the records, so far as was read. */
-    public Problems problems() {
-        return problems;
-    }
+    public Problems problems() { return problems; }
 
     /** Things to know that stop nothing, a torn last line for example. */
     public List<Problem> notices() {
@@ -137,8 +120,7 @@ public final class GardenFolder {
 
     /** The garden on a day, had some entries never been noted. */
     public GardenState on(LocalDate day, Set<String> without) {
-        List<Entry> counting =
-                journal.stream().filter(entry -> !without.contains(entry.id())).toList();
+        List<Entry> counting = journal.stream().filter(entry -> !without.contains(entry.id())).toList();
         return new StateBuilder(garden, crops, problems).on(day, counting);
     }
 }

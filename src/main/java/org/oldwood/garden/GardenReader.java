@@ -32,23 +32,12 @@ public final class GardenReader {
     public static Optional<Garden> read(Json json, Problems problems) {
         int before = problems.count();
         Fields fields = Fields.of(json, problems);
-        if (isNewer(fields)) {
-            return Optional.empty();
-        }
+        if (isNewer(fields)) { return Optional.empty(); }
         fields.count("format", 1, FORMAT);
         fields.optionalText("$schema");
-        Garden garden = new Garden(
-                fields.text("name"),
-                id(fields),
-                fields.optionalDate("since"),
-                site(fields),
-                fields.raw("climate"),
-                beds(fields),
-                workDays(fields),
-                fields.count("minutesPerDay", 0, 1440, 0),
-                fields.texts("materials"),
-                Wishes.read(fields),
-                choices(fields));
+        Garden garden = new Garden(fields.text("name"), id(fields), fields.optionalDate("since"), site(fields),
+                fields.raw("climate"), beds(fields), workDays(fields), fields.count("minutesPerDay", 0, 1440, 0),
+                fields.texts("materials"), Wishes.read(fields), choices(fields));
         fields.done();
         return problems.count() == before ? Optional.of(garden) : Optional.empty();
     }
@@ -65,15 +54,11 @@ public final class GardenReader {
     private static UUID id(Fields fields) {
         String text = fields.text("id");
         try {
-            if (text.length() == 36) {
-                return UUID.fromString(text);
-            }
+            if (text.length() == 36) { return UUID.fromString(text); }
         } catch (IllegalArgumentException e) {
             // told below
         }
-        if (!text.isEmpty()) {
-            fields.tell("id", "not-a-uuid", text);
-        }
+        if (!text.isEmpty()) { fields.tell("id", "not-a-uuid", text); }
         return new UUID(0, 0);
     }
 
@@ -84,20 +69,15 @@ public final class GardenReader {
             return new Site(0, 0, 0, "UTC");
         }
         Fields site = found.get();
-        Site read = new Site(
-                site.number("latitude", -90, 90),
-                site.number("longitude", -180, 180),
-                site.number("heightM", -430, 6000, 0),
-                zone(site));
+        Site read = new Site(site.number("latitude", -90, 90), site.number("longitude", -180, 180),
+                site.number("heightM", -430, 6000, 0), zone(site));
         site.done();
         return read;
     }
 
     private static String zone(Fields site) {
         String name = site.text("zone", "UTC");
-        if (!name.isEmpty() && Zone.find(name).isEmpty()) {
-            site.tell("zone", "unknown-zone", name);
-        }
+        if (!name.isEmpty() && Zone.find(name).isEmpty()) { site.tell("zone", "unknown-zone", name); }
         return name;
     }
 
@@ -106,9 +86,7 @@ public final class GardenReader {
         Set<String> ids = new HashSet<>();
         for (Fields bed : fields.objects("beds")) {
             Bed read = bed(bed);
-            if (!ids.add(read.id())) {
-                bed.tell("id", "duplicate-id bed", read.id());
-            }
+            if (!ids.add(read.id())) { bed.tell("id", "duplicate-id bed", read.id()); }
             beds.add(read);
         }
         return beds;
@@ -116,42 +94,24 @@ public final class GardenReader {
 
     private static Bed bed(Fields bed) {
         String id = bed.text("id");
-        if (!id.isEmpty() && !isId(id)) {
-            bed.tell("id", "not-an-id", idRule(id));
-        }
-        Bed read = new Bed(
-                id,
-                bed.text("name", id),
-                area(bed),
-                bed.optionalText("texture"),
-                bed.optionalNumber("rootableDepthCm", 5, 300),
-                bed.number("stonesPercent", 0, 80, 0),
-                bed.number("shade", 0, 1, 0),
-                bed.flag("windy", false),
-                bed.object("roof").map(GardenReader::roof),
-                bed.number("competing", 0, 0.9, 0),
-                bed.optionalNumber("tapLitresPerMinute", 0.1, 1000),
-                bed.optionalNumber("organicPercent", 0, 100),
-                bed.optionalNumber("tubLitres", 1, 100_000),
-                bed.flag("sheltered", false),
-                rows(bed));
+        if (!id.isEmpty() && !isId(id)) { bed.tell("id", "not-an-id", idRule(id)); }
+        Bed read = new Bed(id, bed.text("name", id), area(bed), bed.optionalText("texture"),
+                bed.optionalNumber("rootableDepthCm", 5, 300), bed.number("stonesPercent", 0, 80, 0),
+                bed.number("shade", 0, 1, 0), bed.flag("windy", false), bed.object("roof").map(GardenReader::roof),
+                bed.number("competing", 0, 0.9, 0), bed.optionalNumber("tapLitresPerMinute", 0.1, 1000),
+                bed.optionalNumber("organicPercent", 0, 100), bed.optionalNumber("tubLitres", 1, 100_000),
+                bed.flag("sheltered", false), rows(bed));
         bed.done();
         return read;
     }
 
     /** Rows of plants, each a text of ids with commas between; no plant stands in two places. */
     private static List<List<String>> rows(Fields bed) {
-        List<List<String>> rows = bed.texts("rows").stream()
-                .map(row -> List.of(row.strip().split("\\s*,\\s*")))
+        List<List<String>> rows = bed.texts("rows").stream().map(row -> List.of(row.strip().split("\\s*,\\s*")))
                 .toList();
         Set<String> seen = new HashSet<>();
-        rows.stream()
-                .flatMap(List::stream)
-                .filter(id -> !isId(id) || !seen.add(id))
-                .findFirst()
-                .ifPresent(id -> bed.wrong(
-                        "rows",
-                        "bad-rows",
+        rows.stream().flatMap(List::stream).filter(id -> !isId(id) || !seen.add(id)).findFirst()
+                .ifPresent(id -> bed.wrong("rows", "bad-rows",
                         isId(id) ? "names \"%s\" twice".formatted(id) : idRule(id),
                         "Write a text for each row, with the plants' ids as one walks: [\"bc-1, bc-2\", \"gb-1\"]"));
         return rows;
@@ -159,9 +119,7 @@ public final class GardenReader {
 
     private static double area(Fields bed) {
         OptionalDouble area = bed.optionalNumber("areaM2", 0.01, 100_000);
-        if (area.isEmpty()) {
-            bed.tell("areaM2", "missing-key area");
-        }
+        if (area.isEmpty()) { bed.tell("areaM2", "missing-key area"); }
         return area.orElse(1);
     }
 
@@ -172,9 +130,7 @@ public final class GardenReader {
     }
 
     private static Set<DayOfWeek> workDays(Fields fields) {
-        List<String> names = Stream.of(DayOfWeek.values())
-                .map(day -> day.name().toLowerCase(Locale.ROOT))
-                .toList();
+        List<String> names = Stream.of(DayOfWeek.values()).map(day -> day.name().toLowerCase(Locale.ROOT)).toList();
         Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
         for (String word : fields.texts("workDays")) {
             int at = names.indexOf(word);

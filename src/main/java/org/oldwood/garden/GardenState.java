@@ -23,19 +23,9 @@ import org.oldwood.season.Season;
  * @param questions things noted that do not fit together; accepted all the same
  * @param leafFalls when leaves were seen to fall
  */
-public record GardenState(
-        Garden garden,
-        LocalDate date,
-        Map<String, PlantState> plants,
-        Map<String, BedState> beds,
-        Map<String, LotState> lots,
-        List<Entry> entries,
-        Map<String, Entry> begun,
-        Map<String, List<Entry>> finished,
-        Map<String, LocalDate> later,
-        Set<String> never,
-        List<String> questions,
-        LeafFalls leafFalls) {
+public record GardenState(Garden garden, LocalDate date, Map<String, PlantState> plants, Map<String, BedState> beds,
+        Map<String, LotState> lots, List<Entry> entries, Map<String, Entry> begun, Map<String, List<Entry>> finished,
+        Map<String, LocalDate> later, Set<String> never, List<String> questions, LeafFalls leafFalls) {
 
     /** What the grower wants of the program: what the garden declares, and what was noted since. */
     public Wishes wishes() {
@@ -54,17 +44,10 @@ public record GardenState(
 
     /** The plants that stand as one walks: bed by bed as the garden lists them, in a bed row by row. */
     public List<PlantState> walked() {
-        return beds.values().stream()
-                .flatMap(bed -> bed.rows().stream())
-                .flatMap(List::stream)
-                .toList();
+        return beds.values().stream().flatMap(bed -> bed.rows().stream()).flatMap(List::stream).toList();
     }
 
-    public Optional<PlantState> plant(String id) {
-        return Optional.ofNullable(plants.get(id));
-    }
+    public Optional<PlantState> plant(String id) { return Optional.ofNullable(plants.get(id)); }
 
-    public Optional<BedState> bed(String id) {
-        return Optional.ofNullable(beds.get(id));
-    }
+    public Optional<BedState> bed(String id) { return Optional.ofNullable(beds.get(id)); }
 }

@@ -20,19 +20,14 @@ public final class LeafFalls {
     private final Hemisphere hemisphere;
     private final Map<String, List<LocalDate>> seen = new HashMap<>();
 
-    LeafFalls(Hemisphere hemisphere) {
-        this.hemisphere = hemisphere;
-    }
+    LeafFalls(Hemisphere hemisphere) { this.hemisphere = hemisphere; }
 
     /** Takes note of an entry, if it says that a crop's leaves are off. */
     void note(Entry entry) {
-        if (entry.kind() != EntryKind.SEEN || entry.text("crop").isEmpty()) {
-            return;
-        }
+        if (entry.kind() != EntryKind.SEEN || entry.text("crop").isEmpty()) { return; }
         Stage stage = entry.text("stage").flatMap(Stage::find).orElse(Stage.RIPE);
         if (stage == Stage.LEAF_FALL_DONE || stage == Stage.DORMANT) {
-            seen.computeIfAbsent(entry.text("crop").get(), crop -> new ArrayList<>())
-                    .add(entry.date());
+            seen.computeIfAbsent(entry.text("crop").get(), crop -> new ArrayList<>()).add(entry.date());
         }
     }
 
@@ -40,9 +35,7 @@ public final class LeafFalls {
     public int seasonYear(String crop, LocalDate day) {
         Season nominal = Season.containing(day, hemisphere);
         List<LocalDate> falls = seen.getOrDefault(crop, List.of());
-        if (falls.isEmpty()) {
-            return nominal.year();
-        }
+        if (falls.isEmpty()) { return nominal.year(); }
         LocalDate next = nominal.plus(1).start();
         for (LocalDate fall : falls) {
             if (!fall.isAfter(day) && fall.isBefore(next) && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {

@@ -14,15 +14,8 @@ import java.util.Optional;
  * @param bed where they stand, if said
  * @param entries all that was noted of the lot, oldest first; the strike is the first
  */
-public record LotState(
-        String id,
-        String crop,
-        Optional<String> parent,
-        String method,
-        int struck,
-        LocalDate struckOn,
-        Optional<String> bed,
-        List<Entry> entries) {
+public record LotState(String id, String crop, Optional<String> parent, String method, int struck, LocalDate struckOn,
+        Optional<String> bed, List<Entry> entries) {
 
     /** How its plants will be grown, where that was noted when it was struck. */
     public Optional<String> form() {

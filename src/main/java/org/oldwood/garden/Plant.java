@@ -16,17 +16,8 @@ import org.oldwood.season.Season;
  * @param about how exact that day is: day, month or year
  * @param lot the lot it came from, for own cuttings
  */
-public record Plant(
-        String id,
-        String crop,
-        String form,
-        Optional<String> cultivar,
-        String bed,
-        int bushes,
-        OptionalDouble lengthM,
-        LocalDate planted,
-        String about,
-        Optional<String> lot) {
+public record Plant(String id, String crop, String form, Optional<String> cultivar, String bed, int bushes,
+        OptionalDouble lengthM, LocalDate planted, String about, Optional<String> lot) {
 
     /** The season in which it was planted, as seen from {@code season}: 1 in its first, 2 in its second. */
     public int seasonsOld(Season season) {

@@ -10,8 +10,8 @@ final class Questions {
 
     /** Of a plant that is no more. */
     static String gone(Plant plant, Entry gone, Entry entry) {
-        return "%s: %s of %s on %s, but it was taken out on %s. Is it the right plant?"
-                .formatted(entry.place(), entry.kind().key(), plant.id(), entry.date(), gone.date());
+        return "%s: %s of %s on %s, but it was taken out on %s. Is it the right plant?".formatted(entry.place(),
+                entry.kind().key(), plant.id(), entry.date(), gone.date());
     }
 
     /** Of cuttings. */
@@ -64,8 +64,7 @@ final class Questions {
         for (int each = age; open && told && each <= before.counts().lastKey(); each++) {
             told = before.counts().containsKey(each);
         }
-        return !told
-                ? OptionalInt.empty()
+        return !told ? OptionalInt.empty()
                 : OptionalInt.of(open ? before.atLeast(age) : before.counts().getOrDefault(age, 0));
     }
 }

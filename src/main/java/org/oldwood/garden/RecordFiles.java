@@ -11,12 +11,8 @@ import org.oldwood.store.RecordException;
 /** Which files a garden's record consists of, and that nothing which can be made again is written over them. */
 public final class RecordFiles {
     /** Files that the record consists of, those that only some gardens have included. */
-    public static final List<String> FILES = List.of(
-            GardenFolder.GARDEN_FILE,
-            GardenFolder.JOURNAL_FILE,
-            "weather.csv",
-            "calendar-state.jsonl",
-            "calendar-servers.jsonl");
+    public static final List<String> FILES = List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE, "weather.csv",
+            "calendar-state.jsonl", "calendar-servers.jsonl");
 
     /** Folders for data of the garden's own. */
     public static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");
@@ -25,21 +21,15 @@ public final class RecordFiles {
 
     /** Whether a file is part of the record of the garden in {@code folder}, under whatever name or link. */
     public static boolean isPart(Path folder, Path file) throws IOException {
-        if (!Files.exists(file)) {
-            return false;
-        }
+        if (!Files.exists(file)) { return false; }
         for (String name : FILES) {
             Path part = folder.resolve(name);
-            if (Files.exists(part) && Files.isSameFile(part, file)) {
-                return true;
-            }
+            if (Files.exists(part) && Files.isSameFile(part, file)) { return true; }
         }
         Path real = file.toRealPath();
         for (String name : FOLDERS) {
             Path part = folder.resolve(name);
-            if (Files.exists(part) && real.startsWith(part.toRealPath())) {
-                return true;
-            }
+            if (Files.exists(part) && real.startsWith(part.toRealPath())) { return true; }
         }
         return false;
     }

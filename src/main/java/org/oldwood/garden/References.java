@@ -13,8 +13,8 @@ final class References {
     private final Problems problems;
 
     /** The names known so far; live views that grow while the journal is added up. */
-    record Names(
-            Collection<String> plants, Collection<String> beds, Collection<String> lots, Collection<String> crops) {}
+    record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots,
+            Collection<String> crops) {}
 
     References(Names names, Problems problems) {
         this.names = names;
@@ -25,14 +25,9 @@ final class References {
     void check(List<Entry> journal) {
         Set<String> known = new HashSet<>();
         for (Entry entry : journal) {
-            if (!known.add(entry.id())) {
-                problem(entry, "duplicate-id entry", entry.id());
-            }
+            if (!known.add(entry.id())) { problem(entry, "duplicate-id entry", entry.id()); }
             if (entry.kind() == EntryKind.WITHDRAWN && !known.contains(entry.needed("wrong"))) {
-                problem(
-                        entry,
-                        "unknown-reference",
-                        entry.needed("wrong"),
+                problem(entry, "unknown-reference", entry.needed("wrong"),
                         Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
             }
         }
@@ -59,9 +54,7 @@ final class References {
         for (String name : entry.ids(field.key())) {
             if (!among.contains(name)) {
                 known = false;
-                problems.add(
-                        "unknown-" + what,
-                        entry.placeOf(field.key()),
+                problems.add("unknown-" + what, entry.placeOf(field.key()),
                         "names no %s that is known on %s: \"%s\"".formatted(what, entry.date(), name),
                         Nearest.hint(name, among.size() < 200 ? among : Set.of()));
             }
@@ -69,7 +62,5 @@ final class References {
         return known;
     }
 
-    void problem(Entry entry, String words, Object... said) {
-        problems.tell(words, entry.place(), said);
-    }
+    void problem(Entry entry, String words, Object... said) { problems.tell(words, entry.place(), said); }
 }

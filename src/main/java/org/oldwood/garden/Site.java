@@ -10,7 +10,5 @@ import org.oldwood.season.Hemisphere;
  * @param heightM height above the sea, m
  */
 public record Site(double latitude, double longitude, double heightM, String zoneName) {
-    public Hemisphere hemisphere() {
-        return Hemisphere.of(latitude);
-    }
+    public Hemisphere hemisphere() { return Hemisphere.of(latitude); }
 }

@@ -44,9 +44,7 @@ public final class StateBuilder {
         StemsBySeason stems = StemsBySeason.UNKNOWN;
         Optional<Entry> gone = Optional.empty();
 
-        Open(Plant plant) {
-            this.plant = plant;
-        }
+        Open(Plant plant) { this.plant = plant; }
     }
 
     public StateBuilder(Garden garden, Crops crops, Problems problems) {
@@ -84,27 +82,20 @@ public final class StateBuilder {
      * Rows may name a plant before it is planted, and after it is gone; but one that the journal never names is a slip.
      */
     private void askOfRows(List<Entry> journal) {
-        List<Bed> declared =
-                garden.beds().stream().filter(bed -> !bed.rows().isEmpty()).toList();
-        if (declared.isEmpty()) {
-            return;
-        }
+        List<Bed> declared = garden.beds().stream().filter(bed -> !bed.rows().isEmpty()).toList();
+        if (declared.isEmpty()) { return; }
         Set<String> planted = new HashSet<>();
         for (Entry entry : journal) {
             entry.text("plant").ifPresent(planted::add);
             planted.addAll(entry.ids("plants"));
         }
-        declared.forEach(bed -> bed.rows().stream()
-                .flatMap(List::stream)
-                .filter(id -> !planted.contains(id))
+        declared.forEach(bed -> bed.rows().stream().flatMap(List::stream).filter(id -> !planted.contains(id))
                 .forEach(id -> questions.add("garden.json: the rows of %s name \"%s\", which nothing was noted of. %s"
                         .formatted(bed.id(), id, Nearest.hint(id, planted.size() < 200 ? planted : Set.of())))));
     }
 
     private void add(Entry entry) {
-        if (!references.namesKnown(entry)) {
-            return;
-        }
+        if (!references.namesKnown(entry)) { return; }
         counting.add(entry);
         leafFalls.note(entry);
         switch (entry.kind()) {
@@ -114,13 +105,9 @@ public final class StateBuilder {
             case STRUCK -> strike(entry);
             case BEGUN -> begun.put(entry.needed("task"), entry);
             case LATER ->
-                later.put(
-                        entry.needed("task"),
-                        entry.date().plusDays(entry.count("days").orElse(PUT_OFF_DAYS)));
+                later.put(entry.needed("task"), entry.date().plusDays(entry.count("days").orElse(PUT_OFF_DAYS)));
             case NEVER -> never.add(entry.needed("kind"));
-            case DONE, SKIPPED ->
-                finished.computeIfAbsent(entry.needed("task"), task -> new ArrayList<>())
-                        .add(entry);
+            case DONE, SKIPPED -> finished.computeIfAbsent(entry.needed("task"), task -> new ArrayList<>()).add(entry);
             default -> note(entry);
         }
     }
@@ -128,9 +115,7 @@ public final class StateBuilder {
     /** What is known to be there, because the entry's names were checked. */
     private static <T> T known(Map<String, T> among, String id) {
         T found = among.get(id);
-        if (found == null) {
-            throw new IllegalStateException("an unchecked name: " + id);
-        }
+        if (found == null) { throw new IllegalStateException("an unchecked name: " + id); }
         return found;
     }
 
@@ -141,20 +126,10 @@ public final class StateBuilder {
         }
         Crop crop = crops.get(cropId);
         String form = entry.text("form").or(() -> lot.flatMap(LotState::form)).orElse(crop.form());
-        if (!isGrownAs(form, crop, entry)) {
-            return;
-        }
-        Plant plant = new Plant(
-                id,
-                cropId,
-                form,
-                entry.text("cultivar").or(() -> lot.flatMap(this::parentsCultivar)),
-                bed,
-                entry.count("bushes").orElse(1),
-                entry.number("lengthM"),
-                entry.date(),
-                entry.text("about").orElse("day"),
-                lot.map(LotState::id));
+        if (!isGrownAs(form, crop, entry)) { return; }
+        Plant plant = new Plant(id, cropId, form, entry.text("cultivar").or(() -> lot.flatMap(this::parentsCultivar)),
+                bed, entry.count("bushes").orElse(1), entry.number("lengthM"), entry.date(),
+                entry.text("about").orElse("day"), lot.map(LotState::id));
         Open open = new Open(plant);
         open.entries.add(entry);
         plants.put(id, open);
@@ -162,9 +137,7 @@ public final class StateBuilder {
 
     private boolean isGrownAs(String form, Crop crop, Entry entry) {
         boolean known = crop.forms().contains(form);
-        if (!known) {
-            references.problem(entry, "unknown-form", crop.name(), form, Nearest.hint(form, crop.forms()));
-        }
+        if (!known) { references.problem(entry, "unknown-form", crop.name(), form, Nearest.hint(form, crop.forms())); }
         return known;
     }
 
@@ -187,22 +160,11 @@ public final class StateBuilder {
             return;
         }
         Optional<String> parent = entry.text("parent");
-        String crop = parent.map(plant -> known(plants, plant).plant.crop())
-                .or(() -> entry.text("crop"))
-                .orElseThrow();
+        String crop = parent.map(plant -> known(plants, plant).plant.crop()).or(() -> entry.text("crop")).orElseThrow();
         Optional<String> form = entry.text("form");
         if (form.isEmpty() || isGrownAs(form.get(), crops.get(crop), entry)) {
-            lots.put(
-                    id,
-                    new LotState(
-                            id,
-                            crop,
-                            parent,
-                            entry.needed("method"),
-                            entry.count("number").orElse(1),
-                            entry.date(),
-                            entry.text("bed"),
-                            new ArrayList<>(List.of(entry))));
+            lots.put(id, new LotState(id, crop, parent, entry.needed("method"), entry.count("number").orElse(1),
+                    entry.date(), entry.text("bed"), new ArrayList<>(List.of(entry))));
             parent.ifPresent(plant -> known(plants, plant).entries.add(entry));
         }
     }
@@ -216,15 +178,11 @@ public final class StateBuilder {
         }
         if (values.get("plant") instanceof Json.Text plant) {
             notePlant(known(plants, plant.value()), entry);
-        } else if (values.get("bed") instanceof Json.Text bed) {
-            known(beds, bed.value()).add(entry);
-        }
+        } else if (values.get("bed") instanceof Json.Text bed) { known(beds, bed.value()).add(entry); }
     }
 
     private void notePlant(Open plant, Entry entry) {
-        if (plant.gone.isPresent()) {
-            questions.add(Questions.gone(plant.plant, plant.gone.get(), entry));
-        }
+        if (plant.gone.isPresent()) { questions.add(Questions.gone(plant.plant, plant.gone.get(), entry)); }
         plant.entries.add(entry);
         switch (entry.kind()) {
             case COUNTED, PRUNED -> {
@@ -248,18 +206,14 @@ public final class StateBuilder {
         for (Open open : plants.values()) {
             PlantState state = new PlantState(open.plant, open.stems, open.entries, open.gone);
             byId.put(open.plant.id(), state);
-            if (open.gone.isEmpty()) {
-                inBed.computeIfAbsent(open.plant.bed(), bed -> new ArrayList<>())
-                        .add(state);
-            }
+            if (open.gone.isEmpty()) { inBed.computeIfAbsent(open.plant.bed(), bed -> new ArrayList<>()).add(state); }
         }
         Map<String, BedState> bedStates = new LinkedHashMap<>();
         for (Bed bed : garden.beds()) {
-            bedStates.put(
-                    bed.id(),
+            bedStates.put(bed.id(),
                     new BedState(bed, inBed.getOrDefault(bed.id(), List.of()), beds.getOrDefault(bed.id(), List.of())));
         }
-        return new GardenState(
-                garden, day, byId, bedStates, lots, counting, begun, finished, later, never, questions, leafFalls);
+        return new GardenState(garden, day, byId, bedStates, lots, counting, begun, finished, later, never, questions,
+                leafFalls);
     }
 }

@@ -36,13 +36,9 @@ public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom)
         return new StemAges(counts, open);
     }
 
-    public boolean isEmpty() {
-        return counts.isEmpty();
-    }
+    public boolean isEmpty() { return counts.isEmpty(); }
 
-    public int total() {
-        return sum(counts);
-    }
+    public int total() { return sum(counts); }
 
     private static int sum(SortedMap<Integer, Integer> counts) {
         int sum = 0;
@@ -53,18 +49,14 @@ public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom)
     }
 
     /** Stems of {@code age} or more. */
-    public int atLeast(int age) {
-        return sum(counts.tailMap(age));
-    }
+    public int atLeast(int age) { return sum(counts.tailMap(age)); }
 
     /** {@code 1=5, 2=4, 4+=3}; {@code none} where nothing was counted. */
     public String inWords() {
-        return isEmpty()
-                ? "none"
+        return isEmpty() ? "none"
                 : counts.entrySet().stream()
                         .map(entry -> entry.getKey()
-                                + (openFrom.isPresent() && openFrom.getAsInt() == entry.getKey() ? "+" : "")
-                                + "="
+                                + (openFrom.isPresent() && openFrom.getAsInt() == entry.getKey() ? "+" : "") + "="
                                 + entry.getValue())
                         .collect(Collectors.joining(", "));
     }

@@ -47,9 +47,7 @@ public record StemsBySeason(SortedMap<Integer, Integer> bySeason, OptionalInt op
             boolean open = lumped || ages.openFrom().equals(OptionalInt.of(age));
             int upTo = lumped ? openUntil.getAsInt() : grewIn;
             int left = number;
-            for (int season : open
-                    ? bySeason.headMap(upTo + 1).keySet()
-                    : bySeason.subMap(upTo, upTo + 1).keySet()) {
+            for (int season : open ? bySeason.headMap(upTo + 1).keySet() : bySeason.subMap(upTo, upTo + 1).keySet()) {
                 int gone = Math.min(by.getOrDefault(season, 0), left);
                 by.merge(season, -gone, Integer::sum);
                 left -= gone;
@@ -65,9 +63,7 @@ public record StemsBySeason(SortedMap<Integer, Integer> bySeason, OptionalInt op
         return new StemAges(counts, known() ? turned(openUntil, seasonYear) : OptionalInt.empty());
     }
 
-    public boolean known() {
-        return !bySeason.isEmpty();
-    }
+    public boolean known() { return !bySeason.isEmpty(); }
 
     /** The stems after an entry: counted anew, or less what was cut out. Other entries change nothing. */
     public StemsBySeason after(Entry entry, int season) {

@@ -22,33 +22,19 @@ import org.oldwood.words.Wording;
  * @param wording in which units amounts are told, and in which order days
  * @param weekStarts the day on which a week begins
  */
-public record Wishes(
-        Set<String> never,
-        int aheadDays,
-        Optional<LocalTime> alarm,
-        boolean morePlants,
-        Wording wording,
+public record Wishes(Set<String> never, int aheadDays, Optional<LocalTime> alarm, boolean morePlants, Wording wording,
         DayOfWeek weekStarts) {
     private static final List<String> ORDERS = List.of("day-first", "month-first");
     private static final List<String> WEEKS = List.of("monday", "sunday", "saturday");
 
     static Wishes read(Fields garden) {
         Fields fields = garden.object("wishes").orElseGet(garden::none);
-        Units units =
-                garden.optionalOneOf("units", Units.keys()).flatMap(Units::of).orElse(Units.METRIC);
+        Units units = garden.optionalOneOf("units", Units.keys()).flatMap(Units::of).orElse(Units.METRIC);
         boolean american = units == Units.US;
-        Wishes wishes = new Wishes(
-                Set.copyOf(fields.texts("never")),
-                fields.count("aheadDays", 1, 90, 7),
-                alarm(fields),
-                fields.flag("morePlants", false),
-                new Wording(
-                        units,
-                        fields.optionalOneOf("dates", ORDERS)
-                                .map(ORDERS.get(1)::equals)
-                                .orElse(american)),
-                DayOfWeek.valueOf(fields.optionalOneOf("weekStarts", WEEKS)
-                        .orElse(WEEKS.get(american ? 1 : 0))
+        Wishes wishes = new Wishes(Set.copyOf(fields.texts("never")), fields.count("aheadDays", 1, 90, 7),
+                alarm(fields), fields.flag("morePlants", false),
+                new Wording(units, fields.optionalOneOf("dates", ORDERS).map(ORDERS.get(1)::equals).orElse(american)),
+                DayOfWeek.valueOf(fields.optionalOneOf("weekStarts", WEEKS).orElse(WEEKS.get(american ? 1 : 0))
                         .toUpperCase(Locale.ROOT)));
         fields.done();
         return wishes;

@@ -13,9 +13,7 @@ public record Zone(ZoneId id) {
      *
      * @throws DateTimeException where there is none
      */
-    public static Zone of(String name) {
-        return new Zone(ZoneId.of(name));
-    }
+    public static Zone of(String name) { return new Zone(ZoneId.of(name)); }
 
     /** The zone of that name, if there is one. */
     public static Optional<Zone> find(String name) {
@@ -27,7 +25,5 @@ public record Zone(ZoneId id) {
     }
 
     /** Noon of a day there. */
-    public Instant noonOf(LocalDate day) {
-        return day.atTime(12, 0).atZone(id).toInstant();
-    }
+    public Instant noonOf(LocalDate day) { return day.atTime(12, 0).atZone(id).toInstant(); }
 }

@@ -34,13 +34,9 @@ final class Guard {
     /** Why the request is refused, as an HTTP status; empty where it may be answered. */
     Optional<Integer> refusal(HttpExchange request, boolean needsToken) {
         String host = request.getRequestHeaders().getFirst("Host");
-        if (host == null || !hosts.contains(host)) {
-            return Optional.of(FORBIDDEN);
-        }
+        if (host == null || !hosts.contains(host)) { return Optional.of(FORBIDDEN); }
         String origin = request.getRequestHeaders().getFirst("Origin");
-        if (origin != null && !origin.equals("http://" + host)) {
-            return Optional.of(FORBIDDEN);
-        }
+        if (origin != null && !origin.equals("http://" + host)) { return Optional.of(FORBIDDEN); }
         return needsToken ? tokenRefusal(request.getRequestHeaders().getFirst(TOKEN)) : Optional.empty();
     }
 

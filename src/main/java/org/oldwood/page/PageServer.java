@@ -43,9 +43,8 @@ public final class PageServer implements AutoCloseable {
     private static final String HTML = "text/html; charset=utf-8";
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
             + " img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-    private static final String SHEET_POLICY =
-            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
-                    + " frame-ancestors 'none'";
+    private static final String SHEET_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
+            + " frame-ancestors 'none'";
 
     /** What was sent asks for nothing that can be done. */
     private static final Asking<Desk.Reply> NOTHING = () -> new Desk.Reply(false, List.of());
@@ -79,8 +78,8 @@ public final class PageServer implements AutoCloseable {
         String token = key();
         String suffix = ":" + server.getAddress().getPort();
         String host = address.getHostAddress();
-        Set<String> hosts =
-                address.isLoopbackAddress() ? Set.of(host + suffix, "localhost" + suffix) : Set.of(host + suffix);
+        Set<String> hosts = address.isLoopbackAddress() ? Set.of(host + suffix, "localhost" + suffix)
+                : Set.of(host + suffix);
         PageServer page = new PageServer(server, token, desk, hosts);
         page.routes();
         server.setExecutor(page.threads);
@@ -118,15 +117,9 @@ public final class PageServer implements AutoCloseable {
 
     private void routes() {
         on("/", "GET", false, exchange -> send(exchange, 200, HTML, WalkPage.html()));
-        on(
-                "/page.js",
-                "GET",
-                false,
+        on("/page.js", "GET", false,
                 exchange -> send(exchange, 200, "text/javascript; charset=utf-8", WalkPage.resource("page.js")));
-        on(
-                "/page.css",
-                "GET",
-                false,
+        on("/page.css", "GET", false,
                 exchange -> send(exchange, 200, "text/css; charset=utf-8", WalkPage.resource("page.css")));
         on("/garden", "GET", true, this::garden);
         on("/notes", "POST", true, this::notes);
@@ -141,10 +134,7 @@ public final class PageServer implements AutoCloseable {
                 Optional<Integer> refusal = guard.refusal(exchange, needsToken);
                 boolean whole = path.endsWith("/") && path.length() > 1;
                 if (refusal.isPresent()) {
-                    send(
-                            exchange,
-                            refusal.get(),
-                            JSON,
+                    send(exchange, refusal.get(), JSON,
                             said("Not allowed. Open the page by the link that the program printed."));
                 } else if (!whole && !exchange.getRequestURI().getPath().equals(path)) {
                     send(exchange, 404, JSON, said("There is nothing here."));
@@ -165,9 +155,7 @@ public final class PageServer implements AutoCloseable {
         T ask() throws IOException;
     }
 
-    private synchronized <T> T asked(Asking<T> asking) throws IOException {
-        return asking.ask();
-    }
+    private synchronized <T> T asked(Asking<T> asking) throws IOException { return asking.ask(); }
 
     /** The garden, unless the phone has it as it is. */
     private void garden(HttpExchange exchange) throws IOException {
@@ -214,8 +202,7 @@ public final class PageServer implements AutoCloseable {
         }
         Problems problems = new Problems();
         Asking<Desk.Reply> wanted = JsonReader.read(new ByteArrayInputStream(octets), "what the phone sent", problems)
-                .filter(Json.Obj.class::isInstance)
-                .map(json -> asking.apply(Fields.of(json, problems)))
+                .filter(Json.Obj.class::isInstance).map(json -> asking.apply(Fields.of(json, problems)))
                 .orElse(NOTHING);
         if (wanted == NOTHING || !problems.isEmpty()) {
             send(exchange, 400, JSON, said(rule));
@@ -241,9 +228,7 @@ public final class PageServer implements AutoCloseable {
         send(exchange, 200, HTML, asked(desk::sheet));
     }
 
-    private static String said(String words) {
-        return JsonText.line(new Desk.Reply(false, List.of(words)));
-    }
+    private static String said(String words) { return JsonText.line(new Desk.Reply(false, List.of(words))); }
 
     private static void send(HttpExchange exchange, int status, String type, String text) throws IOException {
         byte[] octets = text.getBytes(StandardCharsets.UTF_8);

@@ -14,11 +14,7 @@ public final class WalkPage {
         return SheetPage.render("labels.jte", Map.of("garden", garden, "labels", labels));
     }
 
-    static String html() {
-        return SheetPage.render("walk.jte", Map.of());
-    }
+    static String html() { return SheetPage.render("walk.jte", Map.of()); }
 
-    static String resource(String name) {
-        return SheetPage.resource(WalkPage.class, name);
-    }
+    static String resource(String name) { return SheetPage.resource(WalkPage.class, name); }
 }

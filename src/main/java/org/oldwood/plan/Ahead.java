@@ -28,8 +28,8 @@ import org.oldwood.store.Place;
  */
 final class Ahead {
     /** What a planned mulch brings and takes is reckoned by the feeding craft itself. */
-    private static final Set<EntryKind> LASTING =
-            EnumSet.of(EntryKind.PRUNED, EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
+    private static final Set<EntryKind> LASTING = EnumSet.of(EntryKind.PRUNED, EntryKind.FED, EntryKind.LIMED,
+            EntryKind.ACIDIFIED);
 
     private static final Place PLACE = Place.of("plan");
 
@@ -38,22 +38,16 @@ final class Ahead {
     private final Map<String, List<Entry>> ofBeds = new HashMap<>();
     private final Map<String, List<Entry>> inBeds = new HashMap<>();
 
-    private Ahead(LeafFalls falls) {
-        this.falls = falls;
-    }
+    private Ahead(LeafFalls falls) { this.falls = falls; }
 
     /** Nothing is done but what was noted. */
-    static Ahead nothing(LeafFalls falls) {
-        return new Ahead(falls);
-    }
+    static Ahead nothing(LeafFalls falls) { return new Ahead(falls); }
 
     /** What the open tasks of a plan come to, each on its day. */
     static Ahead of(Plan plan, LeafFalls falls) {
         Ahead ahead = new Ahead(falls);
         for (Task task : plan.tasks()) {
-            if (task.state() == Task.State.OPEN) {
-                ahead.add(task);
-            }
+            if (task.state() == Task.State.OPEN) { ahead.add(task); }
         }
         Comparator<Entry> byDate = Comparator.comparing(Entry::date);
         ahead.ofPlants.values().forEach(entries -> entries.sort(byDate));
@@ -73,9 +67,7 @@ final class Ahead {
 
     private void add(Entry entry, Task task) {
         entry.text("plant").ifPresent(plant -> list(ofPlants, plant).add(entry));
-        if (entry.text("plant").isEmpty()) {
-            entry.text("bed").ifPresent(bed -> list(ofBeds, bed).add(entry));
-        }
+        if (entry.text("plant").isEmpty()) { entry.text("bed").ifPresent(bed -> list(ofBeds, bed).add(entry)); }
         task.subject().bed().ifPresent(bed -> list(inBeds, bed.bed().id()).add(entry));
     }
 
@@ -87,9 +79,7 @@ final class Ahead {
         Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : noted.kind().fields()) {
             String text = noted.says().get(field.key());
-            if (text != null) {
-                values.put(field.key(), EntryText.value(field, text, PLACE));
-            }
+            if (text != null) { values.put(field.key(), EntryText.value(field, text, PLACE)); }
         }
         values.put("planned", new Json.Bool(PLACE.at("planned"), true));
         return new Entry(id, day, noted.kind(), values, "", PLACE);
@@ -103,9 +93,7 @@ final class Ahead {
     /** The subject with what will have been done before a day; the very same one where nothing will. */
     @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
     Subject on(Subject subject, LocalDate day) {
-        if (!touches(subject)) {
-            return subject;
-        }
+        if (!touches(subject)) { return subject; }
         if (subject instanceof Subject.OnePlant one) {
             PlantState plant = plant(one.state(), day);
             BedState bed = bed(one.in(), day);
@@ -126,17 +114,14 @@ final class Ahead {
             plants.add(plant(plant, day));
             more.addAll(before(ofPlants, plant.plant().id(), day));
         }
-        return more.isEmpty()
-                ? stand
-                : new Subject.Stand(
-                        bed, stand.of(), stand.form(), stand.beside(), plants, joined(stand.entries(), more));
+        return more.isEmpty() ? stand
+                : new Subject.Stand(bed, stand.of(), stand.form(), stand.beside(), plants,
+                        joined(stand.entries(), more));
     }
 
     private PlantState plant(PlantState plant, LocalDate day) {
         List<Entry> more = before(ofPlants, plant.plant().id(), day);
-        if (more.isEmpty()) {
-            return plant;
-        }
+        if (more.isEmpty()) { return plant; }
         StemsBySeason stems = plant.stems();
         for (Entry entry : more) {
             stems = stems.after(entry, falls.seasonYear(plant.plant().crop(), entry.date()));
@@ -150,9 +135,7 @@ final class Ahead {
     }
 
     private static List<Entry> before(Map<String, List<Entry>> all, String id, LocalDate day) {
-        return all.getOrDefault(id, List.of()).stream()
-                .filter(entry -> entry.date().isBefore(day))
-                .toList();
+        return all.getOrDefault(id, List.of()).stream().filter(entry -> entry.date().isBefore(day)).toList();
     }
 
     private static List<Entry> joined(List<Entry> noted, List<Entry> more) {
@@ -162,14 +145,11 @@ final class Ahead {
     }
 
     /** Whether another plan comes to the same. */
-    boolean isSame(Ahead other) {
-        return inBeds.equals(other.inBeds);
-    }
+    boolean isSame(Ahead other) { return inBeds.equals(other.inBeds); }
 
     /** Whether another plan comes to the same for the subject. */
     boolean isSame(Ahead other, Subject subject) {
-        return subject.bed()
-                .map(bed -> bed.bed().id())
+        return subject.bed().map(bed -> bed.bed().id())
                 .filter(bed -> !inBeds.getOrDefault(bed, List.of()).equals(other.inBeds.getOrDefault(bed, List.of())))
                 .isEmpty();
     }

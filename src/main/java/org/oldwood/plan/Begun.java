@@ -14,8 +14,7 @@ final class Begun {
     }
 
     private static Reason inWords(Entry entry) {
-        String how = entry.count("percent").isPresent()
-                ? "; " + entry.count("percent").getAsInt() + " % of it is done"
+        String how = entry.count("percent").isPresent() ? "; " + entry.count("percent").getAsInt() + " % of it is done"
                 : "";
         return new Reason(true, "it was begun on " + entry.date() + how, List.of());
     }

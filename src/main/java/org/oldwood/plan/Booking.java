@@ -43,27 +43,22 @@ public final class Booking {
      */
     public static List<Amount.Noted> of(Task task, Collection<String> only, Optional<Double> amount) {
         List<Share> left = task.settled().left();
-        List<Share> chosen = left.stream()
-                .filter(share -> only.isEmpty() || only.contains(share.id()))
-                .toList();
+        List<Share> chosen = left.stream().filter(share -> only.isEmpty() || only.contains(share.id())).toList();
         double planned = task.amount().map(Amount::value).orElse(0.0);
-        double factor =
-                amount.isPresent() && planned > 0 ? amount.get() * bushes(left) / (planned * bushes(chosen)) : 1;
+        double factor = amount.isPresent() && planned > 0 ? amount.get() * bushes(left) / (planned * bushes(chosen))
+                : 1;
         return new Booking(task, chosen, factor).entries();
     }
 
     /** Whether the entries hold a figure that another amount than the planned one would change. */
     public static boolean scales(Task task) {
-        return of(task).stream()
-                .anyMatch(entry -> entry.says().keySet().stream().anyMatch(SHARED::contains));
+        return of(task).stream().anyMatch(entry -> entry.says().keySet().stream().anyMatch(SHARED::contains));
     }
 
     private List<Amount.Noted> entries() {
         List<Amount.Noted> all = new ArrayList<>();
         for (Amount.Noted noted : task.amount().map(Amount::noted).orElse(List.of())) {
-            if (!task.rule().doneBy().kinds().contains(noted.kind()) || chosen.isEmpty()) {
-                continue;
-            }
+            if (!task.rule().doneBy().kinds().contains(noted.kind()) || chosen.isEmpty()) { continue; }
             if (task.subject() instanceof Subject.Stand stand && !ofTheWholeBed(stand, noted.kind())) {
                 byPlant(noted, all);
             } else {
@@ -75,15 +70,12 @@ public final class Booking {
     }
 
     private String idOf(String key) {
-        return key.equals("plant")
-                ? task.subject().id()
-                : task.subject().bed().orElseThrow().bed().id();
+        return key.equals("plant") ? task.subject().id() : task.subject().bed().orElseThrow().bed().id();
     }
 
     /** An entry of the bed would speak of all that stands in it. */
     private boolean ofTheWholeBed(Subject.Stand stand, EntryKind kind) {
-        return kind.field("bed").isPresent()
-                && chosen.size() == stand.plants().size()
+        return kind.field("bed").isPresent() && chosen.size() == stand.plants().size()
                 && stand.in().plants().size() == stand.plants().size();
     }
 
@@ -109,32 +101,21 @@ public final class Booking {
         return Words.fixed(Math.max(0.1, Double.parseDouble(value) * part), part == 1 ? 1 : 2);
     }
 
-    private static int bushes(List<Share> shares) {
-        return Math.max(1, shares.stream().mapToInt(Share::bushes).sum());
-    }
+    private static int bushes(List<Share> shares) { return Math.max(1, shares.stream().mapToInt(Share::bushes).sum()); }
 
     /** The plants of a task, for {@code only} and {@code except}; none where it is not done plant by plant. */
     public static List<String> plants(Task task) {
         return task.subject() instanceof Subject.Stand
-                ? task.subject().plants().stream()
-                        .map(PlantState::plant)
-                        .map(plant -> plant.id())
-                        .toList()
+                ? task.subject().plants().stream().map(PlantState::plant).map(plant -> plant.id()).toList()
                 : List.of();
     }
 
     /** What the grower has to note, for only they can tell it: the fields that such an entry must have. */
     public static Optional<String> toNote(Task task) {
-        if (!of(task).isEmpty() || task.rule().doneBy().kinds().isEmpty()) {
-            return Optional.empty();
-        }
+        if (!of(task).isEmpty() || task.rule().doneBy().kinds().isEmpty()) { return Optional.empty(); }
         EntryKind kind = task.rule().doneBy().kinds().get(0);
-        List<String> wanted = kind.fields().stream()
-                .filter(EntryField::required)
-                .map(EntryField::key)
-                .toList();
-        return wanted.isEmpty()
-                ? Optional.empty()
+        List<String> wanted = kind.fields().stream().filter(EntryField::required).map(EntryField::key).toList();
+        return wanted.isEmpty() ? Optional.empty()
                 : Optional.of("note %s (%s)".formatted(kind.key(), String.join(", ", wanted)));
     }
 }

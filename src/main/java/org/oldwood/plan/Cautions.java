@@ -26,8 +26,8 @@ public final class Cautions {
     private static final int MONTHS = 12;
     private static final int MOST = 2;
     private static final int MOST_WORDS = 40;
-    private static final Comparator<Caution> GRAVEST_FIRST =
-            Comparator.comparingInt(Caution::gravity).reversed().thenComparingInt(Caution::place);
+    private static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparingInt(Caution::gravity).reversed()
+            .thenComparingInt(Caution::place);
 
     private final Map<String, Caution> byId = new LinkedHashMap<>();
     private final Map<String, Set<String>> countries = new LinkedHashMap<>();
@@ -44,17 +44,8 @@ public final class Cautions {
      * @param countries ISO 3166 codes, {@code EU}, or parts of a country
      * @param months the first and last month of the north in which it holds, both included
      */
-    public record Caution(
-            String id,
-            int gravity,
-            int place,
-            String line,
-            List<String> tasks,
-            List<String> tags,
-            List<String> crops,
-            List<String> groups,
-            List<String> countries,
-            List<Integer> months) {
+    public record Caution(String id, int gravity, int place, String line, List<String> tasks, List<String> tags,
+            List<String> crops, List<String> groups, List<String> countries, List<Integer> months) {
 
         private static Caution read(Fields fields, int place) {
             boolean remembered = fields.text("seen", "").equals(Seen.MEMORY.key());
@@ -63,16 +54,9 @@ public final class Cautions {
                 months.add(span.count("from", 1, MONTHS));
                 months.add(span.count("to", 1, MONTHS));
             });
-            return new Caution(
-                    fields.text("id"),
-                    fields.count("gravity", 1, 3, 2),
-                    place,
-                    fields.text("line") + (remembered ? " (From memory.)" : ""),
-                    fields.texts("tasks"),
-                    fields.texts("tags"),
-                    fields.texts("crops"),
-                    fields.texts("groups"),
-                    fields.texts("countries"),
+            return new Caution(fields.text("id"), fields.count("gravity", 1, 3, 2), place,
+                    fields.text("line") + (remembered ? " (From memory.)" : ""), fields.texts("tasks"),
+                    fields.texts("tags"), fields.texts("crops"), fields.texts("groups"), fields.texts("countries"),
                     List.copyOf(months));
         }
 
@@ -81,16 +65,13 @@ public final class Cautions {
         }
 
         private boolean grows(Collection<Crop> grown) {
-            return (crops.isEmpty() && groups.isEmpty())
-                    || grown.isEmpty()
+            return (crops.isEmpty() && groups.isEmpty()) || grown.isEmpty()
                     || grown.stream().anyMatch(crop -> crop.isAmong(crops) || groups.contains(crop.group()));
         }
 
         private boolean holdsBetween(Window window, Hemisphere hemisphere) {
             return months.isEmpty()
-                    || window.first()
-                            .withDayOfMonth(1)
-                            .datesUntil(window.last().plusDays(1), Period.ofMonths(1))
+                    || window.first().withDayOfMonth(1).datesUntil(window.last().plusDays(1), Period.ofMonths(1))
                             .anyMatch(month -> isIn(month.getMonthValue(), hemisphere));
         }
 
@@ -111,13 +92,8 @@ public final class Cautions {
      * @param site where; where that is not known, cautions of any country hold
      * @param window when; where that is not known, cautions of any month hold
      */
-    public record Job(
-            Collection<String> work,
-            Collection<String> tags,
-            Collection<String> named,
-            Collection<Crop> crops,
-            Optional<Site> site,
-            Optional<Window> window) {
+    public record Job(Collection<String> work, Collection<String> tags, Collection<String> named,
+            Collection<Crop> crops, Optional<Site> site, Optional<Window> window) {
 
         /** Work of a kind on any crop, somewhere, some time. */
         public static Job of(String work, Collection<String> tags, Collection<String> named) {
@@ -131,10 +107,9 @@ public final class Cautions {
             Caution caution = Caution.read(fields, cautions.byId.size());
             cautions.byId.put(caution.id(), caution);
         }
-        documents.fields("countries.json").object("zones").ifPresent(zones -> zones.keys()
-                .forEach(country -> zones.texts(country).forEach(zone -> cautions.countries
-                        .computeIfAbsent(zone, any -> new HashSet<>())
-                        .add(country))));
+        documents.fields("countries.json").object("zones")
+                .ifPresent(zones -> zones.keys().forEach(country -> zones.texts(country).forEach(
+                        zone -> cautions.countries.computeIfAbsent(zone, any -> new HashSet<>()).add(country))));
         return cautions;
     }
 
@@ -143,19 +118,14 @@ public final class Cautions {
         return Collections.unmodifiableCollection(byId.values());
     }
 
-    public Optional<Caution> find(String id) {
-        return Optional.ofNullable(byId.get(id));
-    }
+    public Optional<Caution> find(String id) { return Optional.ofNullable(byId.get(id)); }
 
     /** All that hold for a job, the gravest first. */
     public List<Caution> of(Job job) {
         Optional<Set<String>> here = job.site.map(site -> countries.get(site.zoneName()));
-        return ranked(byId.values().stream()
-                .filter(caution -> caution.isFor(job) && caution.grows(job.crops))
-                .filter(caution ->
-                        caution.countries.isEmpty() || here.isEmpty() || meets(caution.countries, here.get()))
-                .filter(caution -> job.window.isEmpty()
-                        || job.site.isEmpty()
+        return ranked(byId.values().stream().filter(caution -> caution.isFor(job) && caution.grows(job.crops)).filter(
+                caution -> caution.countries.isEmpty() || here.isEmpty() || meets(caution.countries, here.get()))
+                .filter(caution -> job.window.isEmpty() || job.site.isEmpty()
                         || caution.holdsBetween(job.window.get(), job.site.get().hemisphere()))
                 .toList());
     }
@@ -163,10 +133,7 @@ public final class Cautions {
     /** The gravest first; those that say the same, once. */
     public static List<Caution> ranked(Collection<Caution> cautions) {
         Set<String> told = new HashSet<>();
-        return cautions.stream()
-                .sorted(GRAVEST_FIRST)
-                .filter(caution -> told.add(caution.line()))
-                .toList();
+        return cautions.stream().sorted(GRAVEST_FIRST).filter(caution -> told.add(caution.line())).toList();
     }
 
     /** The lines of all, the gravest first, each once. */

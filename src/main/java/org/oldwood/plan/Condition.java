@@ -18,38 +18,24 @@ import org.oldwood.words.Words;
  * @param not true where {@code words} are those that are not allowed
  * @param whenUnknown what an unknown fact counts as
  */
-public record Condition(
-        String fact,
-        Optional<String> of,
-        OptionalDouble atLeast,
-        OptionalDouble atMost,
-        List<String> words,
-        boolean not,
-        boolean whenUnknown) {
+public record Condition(String fact, Optional<String> of, OptionalDouble atLeast, OptionalDouble atMost,
+        List<String> words, boolean not, boolean whenUnknown) {
 
     static Condition read(Fields fields) {
         Optional<String> is = word(fields, "is");
         Optional<String> isNot = word(fields, "isNot");
         List<String> oneOf = fields.texts("oneOf");
-        Condition condition = new Condition(
-                fields.text("fact").intern(), // found faster by the crafts' own names
-                word(fields, "of"),
-                fields.optionalNumber("atLeast", -1e9, 1e9),
-                fields.optionalNumber("atMost", -1e9, 1e9),
-                is.or(() -> isNot).map(List::of).orElse(oneOf),
-                isNot.isPresent(),
-                fields.optionalOneOf("unknown", List.of("yes", "no"))
-                        .orElse("no")
-                        .equals("yes"));
+        Condition condition = new Condition(fields.text("fact").intern(), // found faster by the crafts' own names
+                word(fields, "of"), fields.optionalNumber("atLeast", -1e9, 1e9),
+                fields.optionalNumber("atMost", -1e9, 1e9), is.or(() -> isNot).map(List::of).orElse(oneOf),
+                isNot.isPresent(), fields.optionalOneOf("unknown", List.of("yes", "no")).orElse("no").equals("yes"));
         fields.done();
         return condition;
     }
 
     private static Optional<String> word(Fields fields, String key) {
         Optional<Json> raw = fields.raw(key);
-        if (raw.isPresent() && raw.get() instanceof Json.Num num) {
-            return Optional.of(num.written());
-        }
+        if (raw.isPresent() && raw.get() instanceof Json.Num num) { return Optional.of(num.written()); }
         return fields.optionalText(key);
     }
 
@@ -61,9 +47,7 @@ public record Condition(
 
     /** Whether it holds of the fact. */
     boolean holds(Fact found) {
-        if (!found.known()) {
-            return whenUnknown;
-        }
+        if (!found.known()) { return whenUnknown; }
         return found.number().isPresent() ? inRange(found.number().getAsDouble()) : wordFits(found);
     }
 
@@ -75,27 +59,20 @@ public record Condition(
     }
 
     private boolean inRange(double value) {
-        if (!words.isEmpty() && words.contains(Words.fixed(value, 6)) == not) {
-            return false;
-        }
+        if (!words.isEmpty() && words.contains(Words.fixed(value, 6)) == not) { return false; }
         boolean high = atLeast.isEmpty() || value >= atLeast.getAsDouble();
         boolean low = atMost.isEmpty() || value <= atMost.getAsDouble();
         return high && low;
     }
 
     private boolean wordFits(Fact found) {
-        if (words.isEmpty()) {
-            return true;
-        }
-        String word =
-                found.text().orElseGet(() -> found.day().map(Object::toString).orElse(""));
+        if (words.isEmpty()) { return true; }
+        String word = found.text().orElseGet(() -> found.day().map(Object::toString).orElse(""));
         return words.contains(word) != not;
     }
 
     private String wanted() {
-        if (!words.isEmpty()) {
-            return (not ? "not " : "") + String.join(" or ", words);
-        }
+        if (!words.isEmpty()) { return (not ? "not " : "") + String.join(" or ", words); }
         String least = atLeast.isPresent() ? "at least " + Words.fixed(atLeast.getAsDouble(), 6) : "";
         String most = atMost.isPresent() ? "at most " + Words.fixed(atMost.getAsDouble(), 6) : "";
         return least + (least.isEmpty() || most.isEmpty() ? "" : " and ") + most;

@@ -34,9 +34,7 @@ final class Forgotten {
         this.asked = new Asked("", null, world.state().season(), Optional.empty());
         // that something was planted tells what stands there, and not that anybody kept a record of work
         this.since = world.state().garden().since().or(() -> world.state().entries().stream()
-                .filter(entry -> entry.kind() != EntryKind.PLANTED)
-                .map(Entry::date)
-                .findFirst());
+                .filter(entry -> entry.kind() != EntryKind.PLANTED).map(Entry::date).findFirst());
     }
 
     /** All of it, with what may still be done instead, as the tasks that are open tell. */
@@ -46,41 +44,28 @@ final class Forgotten {
 
     /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */
     Optional<Window> stillGood(Rule rule, Situation situation, Window window) {
-        return rule.ifMissed()
-                .until()
-                .flatMap(until -> until.find(situation, advisors))
-                .map(WindowEnd.Found::day)
+        return rule.ifMissed().until().flatMap(until -> until.find(situation, advisors)).map(WindowEnd.Found::day)
                 .filter(day -> day.isAfter(window.last()) && !day.isBefore(world.today()))
-                .filter(day -> wasThere(situation.subject(), window))
-                .map(day -> window.part(window.first(), day));
+                .filter(day -> wasThere(situation.subject(), window)).map(day -> window.part(window.first(), day));
     }
 
     /** Tells of work whose time is past, where there was a record, and a plant, when it was. */
     void tell(Rule rule, Situation situation, Window window, Settled settled, int ordinal) {
-        if (!isAskedFor(rule)
-                || !wasThere(situation.subject(), window)
-                || isNothing(rule, situation)
+        if (!isAskedFor(rule) || !wasThere(situation.subject(), window) || isNothing(rule, situation)
                 || !wasDue(rule, situation.subject(), situation.season(), window)) {
             return;
         }
         String title = Titles.of(rule, situation);
-        all.add(new Missed(
-                Task.id(rule, situation, ordinal),
-                rule,
-                settled.partly() ? title + ": " + Left.inWords(settled) : title,
-                situation.subject().id(),
-                situation.subject().bed().map(bed -> bed.bed().id()),
-                window.last(),
-                rule.ifMissed().words()));
+        all.add(new Missed(Task.id(rule, situation, ordinal), rule,
+                settled.partly() ? title + ": " + Left.inWords(settled) : title, situation.subject().id(),
+                situation.subject().bed().map(bed -> bed.bed().id()), window.last(), rule.ifMissed().words()));
     }
 
     /** Whether work of that season is not too late yet. */
     boolean reachesToday(Rule rule, Subject subject, Season season) {
         Optional<Window> time = judge.time(rule, subject, season);
-        return time.isPresent()
-                && (!time.get().last().isBefore(world.today())
-                        || stillGood(rule, new Situation(world, subject, season, world.today()), time.get())
-                                .isPresent());
+        return time.isPresent() && (!time.get().last().isBefore(world.today())
+                || stillGood(rule, new Situation(world, subject, season, world.today()), time.get()).isPresent());
     }
 
     /** What last season left undone, as long as this season's time for it has not come. */
@@ -94,17 +79,14 @@ final class Forgotten {
 
     /** What a task says where the same one of the season before was not done. */
     Optional<Reason> before(Rule rule, Subject subject, Season season) {
-        return isTold(rule) && rule.ifMissed().harm() > 1
-                ? missedIn(rule, subject, season.plus(-1))
-                        .map(missed -> new Reason(true, notNoted(missed, rule), List.of()))
-                : Optional.empty();
+        return isTold(rule) && rule.ifMissed().harm() > 1 ? missedIn(rule, subject, season.plus(-1))
+                .map(missed -> new Reason(true, notNoted(missed, rule), List.of())) : Optional.empty();
     }
 
     private static String notNoted(Undone missed, Rule rule) {
         String part = missed.settled.partly() ? " (%s)".formatted(Left.inWords(missed.settled)) : "";
         return "last season's, until %s, is not noted as done%s. %s"
-                .formatted(missed.window.last(), part, rule.ifMissed().words())
-                .strip();
+                .formatted(missed.window.last(), part, rule.ifMissed().words()).strip();
     }
 
     private record Asked(String rule, @Nullable Subject subject, Season season, Optional<Undone> found) {}
@@ -122,17 +104,13 @@ final class Forgotten {
     }
 
     private boolean hasComeAgain(Rule rule, Subject subject, Season season) {
-        return judge.time(rule, subject, season)
-                .filter(window -> !window.first().isAfter(world.today()))
-                .isPresent();
+        return judge.time(rule, subject, season).filter(window -> !window.first().isAfter(world.today())).isPresent();
     }
 
     /** Asked again of the same rule and subject at once, where its task is open. */
     @SuppressWarnings("ReferenceEquality")
     private Optional<Undone> missedIn(Rule rule, Subject subject, Season season) {
-        if (subject != asked.subject
-                || !season.equals(asked.season)
-                || !rule.id().equals(asked.rule)) {
+        if (subject != asked.subject || !season.equals(asked.season) || !rule.id().equals(asked.rule)) {
             asked = new Asked(rule.id(), subject, season, findMissedIn(rule, subject, season));
         }
         return asked.found;
@@ -140,13 +118,9 @@ final class Forgotten {
 
     private Optional<Undone> findMissedIn(Rule rule, Subject subject, Season season) {
         Optional<Window> time = judge.time(rule, subject, season).filter(window -> wasThere(subject, window));
-        if (time.isEmpty() || !time.get().last().isBefore(world.today())) {
-            return Optional.empty();
-        }
+        if (time.isEmpty() || !time.get().last().isBefore(world.today())) { return Optional.empty(); }
         Verdict verdict = judge.judge(rule, subject, season);
-        if (!verdict.due()) {
-            return Optional.empty();
-        }
+        if (!verdict.due()) { return Optional.empty(); }
         Settled settled = settler.of(rule, verdict.situation(), time.get(), 1);
         return settled.open() && !isNothing(rule, verdict.situation()) && wasDue(rule, subject, season, time.get())
                 ? Optional.of(new Undone(verdict.situation(), time.get(), settled))
@@ -160,10 +134,8 @@ final class Forgotten {
     }
 
     private boolean isNothing(Rule rule, Situation situation) {
-        return rule.amount()
-                .filter(advisors.amountNames()::contains)
-                .filter(name -> advisors.amount(name, situation).isEmpty())
-                .isPresent();
+        return rule.amount().filter(advisors.amountNames()::contains)
+                .filter(name -> advisors.amount(name, situation).isEmpty()).isPresent();
     }
 
     private boolean wasThere(Subject subject, Window window) {
@@ -171,11 +143,8 @@ final class Forgotten {
     }
 
     private static boolean stood(Subject subject, LocalDate day) {
-        if (subject instanceof Subject.Lot lot) {
-            return !lot.state().struckOn().isAfter(day);
-        }
+        if (subject instanceof Subject.Lot lot) { return !lot.state().struckOn().isAfter(day); }
         return subject.plants().isEmpty()
-                || subject.plants().stream()
-                        .anyMatch(plant -> !plant.plant().planted().isAfter(day));
+                || subject.plants().stream().anyMatch(plant -> !plant.plant().planted().isAfter(day));
     }
 }

@@ -15,8 +15,8 @@ import org.oldwood.store.Fields;
  * @param instead the rule whose work makes up for it
  * @param words what missing it changes, and what to do; a sentence, may be empty
  */
-public record IfMissed(
-        Then then, int harm, Optional<WindowEnd> until, Optional<String> instead, String words, Seen seen) {
+public record IfMissed(Then then, int harm, Optional<WindowEnd> until, Optional<String> instead, String words,
+        Seen seen) {
 
     /** A garden's own rule need not say: its work lapses, and that is told last. */
     static final IfMissed UNSAID = new IfMissed(Then.LAPSED, 1, Optional.empty(), Optional.empty(), "", Seen.ASSUMED);
@@ -30,18 +30,13 @@ public record IfMissed(
 
     static IfMissed read(Fields rule) {
         Optional<Fields> found = rule.object("missed");
-        if (found.isEmpty()) {
-            return UNSAID;
-        }
+        if (found.isEmpty()) { return UNSAID; }
         Fields fields = found.get();
         String key = fields.oneOf("then", List.of("still-good", "instead", "lapsed"));
         Then then = Then.valueOf(key.toUpperCase(Locale.ROOT).replace('-', '_'));
-        IfMissed missed = new IfMissed(
-                then,
-                fields.count("harm", 0, 3),
+        IfMissed missed = new IfMissed(then, fields.count("harm", 0, 3),
                 then == Then.STILL_GOOD ? Optional.of(WindowEnd.read(fields, "until")) : Optional.empty(),
-                then == Then.INSTEAD ? Optional.of(fields.text("instead")) : Optional.empty(),
-                fields.text("words", ""),
+                then == Then.INSTEAD ? Optional.of(fields.text("instead")) : Optional.empty(), fields.text("words", ""),
                 Seen.parse(fields.oneOf("seen", Seen.keys())));
         fields.done();
         return missed;

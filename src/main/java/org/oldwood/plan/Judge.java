@@ -50,8 +50,8 @@ public final class Judge {
             return new Verdict(rule, opening, span.window, List.of(), because);
         }
         LocalDate day = within(span.window.get());
-        Situation situation =
-                day.equals(opening.day()) ? opening : new Situation(world, opening.subject(), opening.season(), day);
+        Situation situation = day.equals(opening.day()) ? opening
+                : new Situation(world, opening.subject(), opening.season(), day);
         List<Reason> reasons = whole ? allReasons(rule, situation) : reasonsIfAllHold(rule, situation);
         return new Verdict(rule, situation, span.window, reasons, "");
     }
@@ -59,9 +59,7 @@ public final class Judge {
     /** A window, or the ends that were found where they do not make one. */
     private record Span(Optional<Window> window, Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
         static Span of(Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
-            boolean opens = first.isPresent()
-                    && last.isPresent()
-                    && !last.get().day().isBefore(first.get().day());
+            boolean opens = first.isPresent() && last.isPresent() && !last.get().day().isBefore(first.get().day());
             return new Span(opens ? Optional.of(between(first.get(), last.get())) : Optional.empty(), first, last);
         }
     }
@@ -77,27 +75,16 @@ public final class Judge {
      * were seen to together.
      */
     private Span span(Rule rule, Situation opening) {
-        if (rule.hangsOnEntries()) {
-            return spanByEntries(rule, opening);
-        }
-        if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) {
-            return findSpan(rule, opening);
-        }
-        return span(
-                new SpanOf(
-                        rule.id(),
-                        opening.season().year(),
-                        opening.subject().crop().map(Crop::id).orElse("")),
-                rule,
-                opening);
+        if (rule.hangsOnEntries()) { return spanByEntries(rule, opening); }
+        if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) { return findSpan(rule, opening); }
+        return span(new SpanOf(rule.id(), opening.season().year(), opening.subject().crop().map(Crop::id).orElse("")),
+                rule, opening);
     }
 
     private Span spanByEntries(Rule rule, Situation opening) {
         Optional<LocalDate> first = rule.opens().entryDay(opening.subject());
         Optional<LocalDate> last = rule.closes().entryDay(opening.subject());
-        if (first.isEmpty() || last.isEmpty()) {
-            return findSpan(rule, opening);
-        }
+        if (first.isEmpty() || last.isEmpty()) { return findSpan(rule, opening); }
         return span(new SpanOfDays(rule.id(), first.get(), last.get()), rule, opening);
     }
 
@@ -117,17 +104,11 @@ public final class Judge {
     /** Why there is no window. */
     private String because(Span span, Rule rule, Situation opening) {
         if (span.first.isPresent() && span.last.isPresent()) {
-            return "its window would close on "
-                    + span.last.get().day()
-                    + ", before it opens on "
+            return "its window would close on " + span.last.get().day() + ", before it opens on "
                     + span.first.get().day();
         }
         WindowEnd lacking = span.first.isEmpty() ? rule.opens() : rule.closes();
-        return "its window hangs on "
-                + lacking.by()
-                + " "
-                + lacking.name()
-                + ", which is not known here"
+        return "its window hangs on " + lacking.by() + " " + lacking.name() + ", which is not known here"
                 + why(lacking, opening);
     }
 
@@ -136,38 +117,29 @@ public final class Judge {
      * subject anew: two stands of a crop may be fed with different things.
      */
     private Span inTime(Span span, Rule rule, Situation opening) {
-        if (rule.noLaterThan().isEmpty() || span.last.isEmpty()) {
-            return span;
-        }
+        if (rule.noLaterThan().isEmpty() || span.last.isEmpty()) { return span; }
         Optional<WindowEnd.Found> latest = rule.noLaterThan().get().find(opening, advisors);
-        return latest.isPresent() && latest.get().day().isBefore(span.last.get().day())
-                ? Span.of(span.first, latest)
+        return latest.isPresent() && latest.get().day().isBefore(span.last.get().day()) ? Span.of(span.first, latest)
                 : span;
     }
 
     /** What a craft says of a day that it cannot tell. */
     private String why(WindowEnd lacking, Situation opening) {
-        return lacking.by().equals("fact")
-                ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words()
-                : "";
+        return lacking.by().equals("fact") ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words() : "";
     }
 
     /** Today, as far as it lies in the window. */
     private LocalDate within(Window window) {
-        if (window.first().isAfter(world.today())) {
-            return window.first();
-        }
+        if (window.first().isAfter(world.today())) { return window.first(); }
         return window.last().isBefore(world.today()) ? window.last() : world.today();
     }
 
     private static Window between(WindowEnd.Found first, WindowEnd.Found last) {
-        return new Window(
-                first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
+        return new Window(first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
     }
 
     private static Window.How how(Window.How first, Window.How last) {
-        return new Window.How(
-                Math.max(first.plusMinusDays(), last.plusMinusDays()),
+        return new Window.How(Math.max(first.plusMinusDays(), last.plusMinusDays()),
                 "opens " + first.words() + "; closes " + last.words());
     }
 
@@ -186,9 +158,7 @@ public final class Judge {
         for (int i = 0; i < reasons.length; i++) {
             Condition condition = conditions.get(i);
             Fact fact = advisors.fact(condition.fact(), condition.of(), situation);
-            if (!condition.holds(fact)) {
-                return Verdict.NOT;
-            }
+            if (!condition.holds(fact)) { return Verdict.NOT; }
             reasons[i] = condition.test(fact);
         }
         return List.of(reasons);

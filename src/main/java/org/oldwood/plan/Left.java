@@ -15,21 +15,12 @@ final class Left {
 
     /** The situation with the plants that still wait, and no others. */
     static Situation of(Situation all, Settled settled) {
-        if (!settled.partly()
-                || !(all.subject() instanceof Subject.Stand stand)
-                || settled.shares().size() == 1) {
+        if (!settled.partly() || !(all.subject() instanceof Subject.Stand stand) || settled.shares().size() == 1) {
             return all;
         }
         Set<String> open = settled.left().stream().map(Share::id).collect(Collectors.toSet());
-        Subject left = new Subject.Stand(
-                stand.in(),
-                stand.of(),
-                stand.form(),
-                stand.beside(),
-                stand.plants().stream()
-                        .filter(plant -> open.contains(plant.plant().id()))
-                        .toList(),
-                stand.entries());
+        Subject left = new Subject.Stand(stand.in(), stand.of(), stand.form(), stand.beside(),
+                stand.plants().stream().filter(plant -> open.contains(plant.plant().id())).toList(), stand.entries());
         return new Situation(all.world(), left, all.season(), all.day());
     }
 
@@ -37,9 +28,7 @@ final class Left {
     static String inWords(Settled settled) {
         int left = bushes(settled.left());
         int all = bushes(settled.shares());
-        if (left < all) {
-            return "%s of %s bushes left".formatted(left, all);
-        }
+        if (left < all) { return "%s of %s bushes left".formatted(left, all); }
         double done = 0;
         for (Share share : settled.shares()) {
             done += share.done() * share.bushes() / all;
@@ -49,28 +38,17 @@ final class Left {
 
     /** What was noted so far. */
     static Reason sofar(Settled settled) {
-        List<String> noted = settled.shares().stream()
-                .flatMap(share -> share.by().stream())
-                .distinct()
-                .map(Left::inWords)
-                .toList();
+        List<String> noted = settled.shares().stream().flatMap(share -> share.by().stream()).distinct()
+                .map(Left::inWords).toList();
         int shown = Math.min(noted.size(), 6);
         String more = shown < noted.size() ? " and %s more".formatted(noted.size() - shown) : "";
         return new Reason(true, "noted so far: " + String.join(", ", noted.subList(0, shown)) + more, List.of());
     }
 
     private static String inWords(Entry entry) {
-        return entry.text("plant")
-                        .or(() -> entry.text("bed"))
-                        .map(of -> of + " ")
-                        .orElse("")
-                + entry.kind().key()
-                + " on "
-                + entry.date()
-                + (entry.planned() ? " as planned" : "");
+        return entry.text("plant").or(() -> entry.text("bed")).map(of -> of + " ").orElse("") + entry.kind().key()
+                + " on " + entry.date() + (entry.planned() ? " as planned" : "");
     }
 
-    private static int bushes(List<Share> shares) {
-        return shares.stream().mapToInt(Share::bushes).sum();
-    }
+    private static int bushes(List<Share> shares) { return shares.stream().mapToInt(Share::bushes).sum(); }
 }

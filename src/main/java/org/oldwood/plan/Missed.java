@@ -18,12 +18,11 @@ import org.oldwood.words.Dates;
  * @param last the last day on which it was good
  * @param then what is to be done about it; a sentence
  */
-public record Missed(
-        String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last, String then) {
-    private static final Comparator<Missed> MOST_HARMFUL_FIRST = Comparator.<Missed>comparingInt(
-                    missed -> -missed.rule.ifMissed().harm())
-            .thenComparing(Missed::last, Comparator.reverseOrder())
-            .thenComparing(Missed::task);
+public record Missed(String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last,
+        String then) {
+    private static final Comparator<Missed> MOST_HARMFUL_FIRST = Comparator
+            .<Missed>comparingInt(missed -> -missed.rule.ifMissed().harm())
+            .thenComparing(Missed::last, Comparator.reverseOrder()).thenComparing(Missed::task);
 
     /** A kind of work in a bed: what may be done instead of a missed job is looked for among these. */
     private record RuleInBed(String rule, Optional<String> bed) {}
@@ -40,22 +39,15 @@ public record Missed(
                 open.putIfAbsent(new RuleInBed(task.rule().id(), in), task);
             }
         }
-        return all.stream()
-                .map(missed -> missed.against(open))
-                .sorted(MOST_HARMFUL_FIRST)
-                .toList();
+        return all.stream().map(missed -> missed.against(open)).sorted(MOST_HARMFUL_FIRST).toList();
     }
 
     private Missed against(Map<RuleInBed, Task> open) {
         IfMissed missed = rule.ifMissed();
-        if (missed.then() == IfMissed.Then.LAPSED) {
-            return this;
-        }
-        String words = missed.instead()
-                .flatMap(other -> Optional.ofNullable(open.get(new RuleInBed(other, bed))))
+        if (missed.then() == IfMissed.Then.LAPSED) { return this; }
+        String words = missed.instead().flatMap(other -> Optional.ofNullable(open.get(new RuleInBed(other, bed))))
                 .filter(task -> task.window().first().isBefore(last.plusYears(1)))
-                .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then))
-                .orElse("Too late now.");
+                .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then)).orElse("Too late now.");
         return new Missed(task, rule, title, subject, bed, last, words.strip());
     }
 
@@ -82,8 +74,6 @@ public record Missed(
     private static String line(List<Missed> alike) {
         Missed first = alike.get(0);
         String more = alike.size() == 1 ? "" : " and %s more".formatted(alike.size() - 1);
-        return "%s%s, until %s. %s"
-                .formatted(first.title, more, Dates.shortDay(first.last), first.then)
-                .strip();
+        return "%s%s, until %s. %s".formatted(first.title, more, Dates.shortDay(first.last), first.then).strip();
     }
 }

@@ -47,15 +47,13 @@ final class Placement {
     }
 
     /** @param apart what was given where, read anew for each order that is tried */
-    static Plan place(
-            Situation.World world, Supplier<KeepApart> apart, List<Task> tasks, LocalDate until, List<Missed> missed) {
+    static Plan place(Situation.World world, Supplier<KeepApart> apart, List<Task> tasks, LocalDate until,
+            List<Missed> missed) {
         Set<String> yielding = new HashSet<>();
         while (true) {
             int before = yielding.size();
             Plan plan = new Placement(world, apart.get(), yielding).place(tasks, until, missed);
-            if (yielding.size() == before) {
-                return plan;
-            }
+            if (yielding.size() == before) { return plan; }
         }
     }
 
@@ -66,8 +64,7 @@ final class Placement {
         List<Task> done = new ArrayList<>(tasks.size());
         List<Task> ordered = new ArrayList<>(tasks);
         ordered.sort(Comparator.comparing((Task task) -> last.contains(task.id()))
-                .thenComparing(task -> depth.getOrDefault(task.rule().id(), 0))
-                .thenComparing(BY_WINDOW));
+                .thenComparing(task -> depth.getOrDefault(task.rule().id(), 0)).thenComparing(BY_WINDOW));
         for (Task task : ordered) {
             if (task.state() == Task.State.OPEN) {
                 one(task, notices).ifPresent(done::add);
@@ -80,11 +77,10 @@ final class Placement {
         return new Plan(world.today(), until, done, notices, missed);
     }
 
-    private static final Comparator<Task> BY_WINDOW =
-            Comparator.comparing((Task task) -> task.window().first()).thenComparing(Task::id);
+    private static final Comparator<Task> BY_WINDOW = Comparator.comparing((Task task) -> task.window().first())
+            .thenComparing(Task::id);
 
-    private static final Comparator<Task> BY_DAY =
-            Comparator.comparing(Task::day).thenComparing(Task::id);
+    private static final Comparator<Task> BY_DAY = Comparator.comparing(Task::day).thenComparing(Task::id);
 
     /** How many rules come before each, along {@code after}. A ring of rules ends at ten. */
     private Map<String, Integer> depths(List<Task> tasks) {
@@ -102,9 +98,7 @@ final class Placement {
                 Integer before = depth.put(rule.id(), most);
                 deeper |= before == null || before < most;
             }
-            if (!deeper) {
-                break;
-            }
+            if (!deeper) { break; }
         }
         return depth;
     }
@@ -119,8 +113,8 @@ final class Placement {
             return Optional.empty();
         }
         if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
-            notices.add("%s: no day that you work lies between %s and %s; it is put on %s."
-                    .formatted(task.title(), earliest, task.window().last(), apartDay.get()));
+            notices.add("%s: no day that you work lies between %s and %s; it is put on %s.".formatted(task.title(),
+                    earliest, task.window().last(), apartDay.get()));
         }
         remember(task, apartDay.get());
         return Optional.of(task.on(apartDay.get()));
@@ -132,14 +126,11 @@ final class Placement {
     private LocalDate earliest(Task task) {
         LocalDate earliest = latest(task.window().first(), world.today());
         earliest = latest(earliest, world.state().later().getOrDefault(task.id(), earliest));
-        if (task.rule().after().isEmpty()) {
-            return earliest;
-        }
+        if (task.rule().after().isEmpty()) { return earliest; }
         List<String> places = task.places();
         for (String rule : task.rule().after()) {
             for (String where : places) {
-                LocalDate before =
-                        placed.get(new Placed(rule, where, task.season().year()));
+                LocalDate before = placed.get(new Placed(rule, where, task.season().year()));
                 earliest = before == null ? earliest : latest(earliest, before);
             }
         }
@@ -152,62 +143,44 @@ final class Placement {
                 placed.merge(new Placed(task.rule().id(), where, task.season().year()), day, Placement::latest);
             }
         }
-        if (garden.minutesPerDay() != 0) {
-            minutes.merge(day, task.minutes().orElse(0.0), Double::sum);
-        }
+        if (garden.minutesPerDay() != 0) { minutes.merge(day, task.minutes().orElse(0.0), Double::sum); }
         Set<String> tags = task.tags();
         if (!tags.isEmpty()) {
             String words = task.title() + ", planned for " + day;
             task.subject().bed().ifPresent(bed -> apart.given(bed.bed().id(), day, tags, words));
-            if (task.state() == Task.State.OPEN) {
-                byWords.put(words, task);
-            }
+            if (task.state() == Task.State.OPEN) { byWords.put(words, task); }
         }
     }
 
-    private static LocalDate latest(LocalDate a, LocalDate b) {
-        return a.isAfter(b) ? a : b;
-    }
+    private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
     /** The first fitting day from the wanted one on; else the last fitting one before it; else the wanted one. */
     private LocalDate dayFor(Task task, LocalDate wanted, LocalDate earliest) {
         LocalDate last = task.window().last();
         for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
-            if (fits(task, day)) {
-                return day;
-            }
+            if (fits(task, day)) { return day; }
         }
         for (LocalDate day = wanted.minusDays(1); !day.isBefore(earliest); day = day.minusDays(1)) {
-            if (fits(task, day)) {
-                return day;
-            }
+            if (fits(task, day)) { return day; }
         }
         return wanted.isAfter(last) ? last : wanted;
     }
 
     private boolean fits(Task task, LocalDate day) {
-        if (!garden.workDays().contains(day.getDayOfWeek())) {
-            return false;
-        }
-        if (garden.minutesPerDay() == 0) {
-            return true;
-        }
+        if (!garden.workDays().contains(day.getDayOfWeek())) { return false; }
+        if (garden.minutesPerDay() == 0) { return true; }
         double taken = minutes.getOrDefault(day, 0.0);
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }
 
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {
         Set<String> tags = task.tags();
-        if (tags.isEmpty() || task.subject().bed().isEmpty()) {
-            return Optional.of(wanted);
-        }
+        if (tags.isEmpty() || task.subject().bed().isEmpty()) { return Optional.of(wanted); }
         String bed = task.subject().bed().get().bed().id();
         LocalDate day = wanted;
         while (!day.isAfter(task.window().last())) {
             Optional<KeepApart.Clash> clash = apart.clash(bed, day, tags);
-            if (clash.isEmpty()) {
-                return Optional.of(day);
-            }
+            if (clash.isEmpty()) { return Optional.of(day); }
             LocalDate next = latest(clash.get().from(), day.plusDays(1));
             day = next.isAfter(task.window().last()) ? next : dayFor(task, next, next);
         }
@@ -218,27 +191,15 @@ final class Placement {
     private String clashNotice(Task task, LocalDate day) {
         String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
         Optional<KeepApart.Clash> clash = apart.clash(bed, day, task.tags());
-        clash.map(KeepApart.Clash::other)
-                .map(byWords::get)
-                .filter(other ->
-                        other.rule().ifMissed().harm() <= task.rule().ifMissed().harm())
-                .filter(other -> !yielding.contains(task.id()))
-                .ifPresent(other -> yielding.add(other.id()));
-        return clash.map(found ->
-                        "%s gives way to \"%s\": keep %s between. %s From %s it could be done, but its time ends on %s. %s"
-                                .formatted(
-                                        task.title(),
-                                        found.other(),
-                                        found.pair().days().inWords(),
-                                        found.pair().reason(),
-                                        found.from(),
-                                        task.window().last(),
-                                        task.rule().ifMissed().words())
-                                .strip())
-                .orElseGet(() -> "%s: no day was found between %s and %s."
-                        .formatted(
-                                task.title(),
-                                task.window().first(),
-                                task.window().last()));
+        clash.map(KeepApart.Clash::other).map(byWords::get)
+                .filter(other -> other.rule().ifMissed().harm() <= task.rule().ifMissed().harm())
+                .filter(other -> !yielding.contains(task.id())).ifPresent(other -> yielding.add(other.id()));
+        return clash.map(
+                found -> "%s gives way to \"%s\": keep %s between. %s From %s it could be done, but its time ends on %s. %s"
+                        .formatted(task.title(), found.other(), found.pair().days().inWords(), found.pair().reason(),
+                                found.from(), task.window().last(), task.rule().ifMissed().words())
+                        .strip())
+                .orElseGet(() -> "%s: no day was found between %s and %s.".formatted(task.title(),
+                        task.window().first(), task.window().last()));
     }
 }

@@ -20,7 +20,5 @@ public record Plan(LocalDate from, LocalDate until, List<Task> tasks, List<Strin
         missed = List.copyOf(missed);
     }
 
-    public Optional<Task> find(String id) {
-        return tasks.stream().filter(task -> task.id().equals(id)).findFirst();
-    }
+    public Optional<Task> find(String id) { return tasks.stream().filter(task -> task.id().equals(id)).findFirst(); }
 }

@@ -50,8 +50,7 @@ public final class Planner {
         /** Takes a rule's tasks of a season as they were found on the subject as it is. */
         void again(Rule rule, Season season) {
             plain.orElseThrow().stream()
-                    .filter(task ->
-                            task.rule().id().equals(rule.id()) && task.season().equals(season))
+                    .filter(task -> task.rule().id().equals(rule.id()) && task.season().equals(season))
                     .forEach(tasks::add);
         }
     }
@@ -71,13 +70,9 @@ public final class Planner {
         this.lastToNext = List.of(now.plus(-1), now, now.plus(1));
     }
 
-    public Rules rules() {
-        return rules;
-    }
+    public Rules rules() { return rules; }
 
-    public Subjects subjects() {
-        return subjects;
-    }
+    public Subjects subjects() { return subjects; }
 
     /** Which ids can be a task's in this garden. */
     public TaskIds taskIds() {
@@ -97,9 +92,7 @@ public final class Planner {
         // twice more at most: what is planned changes what comes after it, and that what comes after that
         for (int again = 0; again < 2; again++) {
             Ahead next = Ahead.of(plan, falls);
-            if (next.isSame(ahead)) {
-                break;
-            }
+            if (next.isSame(ahead)) { break; }
             plan = pass(next, ahead, until, found);
             ahead = next;
         }
@@ -124,8 +117,8 @@ public final class Planner {
             }
             all.addAll(known.last.get(subject));
         }
-        return Placement.place(
-                world, () -> KeepApart.read(world.documents(), world.state()), all, until, forgotten.all(all));
+        return Placement.place(world, () -> KeepApart.read(world.documents(), world.state()), all, until,
+                forgotten.all(all));
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */
@@ -138,9 +131,7 @@ public final class Planner {
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
-        if (gathered.plain.isEmpty()) {
-            forgotten.lastSeason(rule, subject);
-        }
+        if (gathered.plain.isEmpty()) { forgotten.lastSeason(rule, subject); }
         boolean settled = false;
         for (Season season : bySeason(rule) && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
             Subject then = ahead(rule, subject, season, gathered.ahead);
@@ -172,30 +163,20 @@ public final class Planner {
     /** On the subject as it is; where an entry this season may have done the work, as it was before it. */
     private Verdict verdict(Rule rule, Subject subject, Subject ahead, Season season) {
         Verdict now = judge.judge(rule, ahead, season);
-        if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
-            return now;
-        }
+        if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) { return now; }
         Situation noted = with(subject, now.situation());
         return settler.first(rule, noted, now.window().get())
-                .map(done -> judge.judge(
-                        rule, SubjectHistory.before(subject, done, world.state().leafFalls()), season))
+                .map(done -> judge.judge(rule, SubjectHistory.before(subject, done, world.state().leafFalls()), season))
                 .filter(then -> then.due() && wasIn(then, rule, noted))
-                .map(then -> new Verdict(
-                        rule,
-                        new Situation(world, subject, season, then.situation().day()),
-                        then.window(),
-                        then.reasons(),
-                        ""))
+                .map(then -> new Verdict(rule, new Situation(world, subject, season, then.situation().day()),
+                        then.window(), then.reasons(), ""))
                 .orElse(now);
     }
 
     /** The subject as it will be when the rule's time comes. */
     private Subject ahead(Rule rule, Subject subject, Season season, Ahead ahead) {
-        if (!ahead.touches(subject)) {
-            return subject;
-        }
-        LocalDate day = rule.opens().by().equals("entry")
-                ? LocalDate.MAX
+        if (!ahead.touches(subject)) { return subject; }
+        LocalDate day = rule.opens().by().equals("entry") ? LocalDate.MAX
                 : judge.time(rule, subject, season).map(Window::first).orElse(LocalDate.MIN);
         return ahead.on(subject, day);
     }
@@ -217,8 +198,7 @@ public final class Planner {
     private boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
         Window window = verdict.window().orElseThrow();
         boolean inPast = season.compareTo(world.state().season()) < 0;
-        return !window.first().isAfter(until)
-                && (bySeason(rule) || season.contains(window.first()))
+        return !window.first().isAfter(until) && (bySeason(rule) || season.contains(window.first()))
                 && (bySeason(rule) || !(inPast && window.last().isBefore(world.today())));
     }
 
@@ -261,9 +241,7 @@ public final class Planner {
         if (settled.open() && window.last().isBefore(world.today())) {
             Optional<Window> later = forgotten.stillGood(rule, situation, window);
             if (later.isEmpty()) {
-                if (gathered.plain.isEmpty()) {
-                    forgotten.tell(rule, situation, window, settled, ordinal);
-                }
+                if (gathered.plain.isEmpty()) { forgotten.tell(rule, situation, window, settled, ordinal); }
                 return;
             }
             late = Optional.of(late(rule, window, later.get()));
@@ -275,26 +253,21 @@ public final class Planner {
         Optional<Amount> amount = settled.open()
                 ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(verdict.situation(), settled)))
                 : Optional.empty();
-        if (!settled.open()
-                || amount.isPresent()
-                || rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
+        if (!settled.open() || amount.isPresent() || rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
             Verdict noted = new Verdict(rule, situation, verdict.window(), verdict.reasons(), verdict.because());
             Task task = maker.task(late.map(noted::with).orElse(noted), window, ordinal, amount, settled);
             boolean changed = verdict.situation().subject() != subject && !isPlain(task, gathered);
-            gathered.tasks.add(
-                    changed ? maker.task(noted.with(STANDS_ON_ITSELF), window, ordinal, amount, settled) : task);
+            gathered.tasks
+                    .add(changed ? maker.task(noted.with(STANDS_ON_ITSELF), window, ordinal, amount, settled) : task);
         }
     }
 
-    private static final Reason STANDS_ON_ITSELF =
-            new Reason(true, "reckoned as if what is planned before it were done as planned", List.of());
+    private static final Reason STANDS_ON_ITSELF = new Reason(true,
+            "reckoned as if what is planned before it were done as planned", List.of());
 
     /** Whether the task would be the same without what is planned before it. */
     private static boolean isPlain(Task task, Gathered gathered) {
-        return gathered.plain.orElse(List.of()).stream()
-                .anyMatch(plain -> plain.id().equals(task.id())
-                        && plain.amount()
-                                .map(Amount::words)
-                                .equals(task.amount().map(Amount::words)));
+        return gathered.plain.orElse(List.of()).stream().anyMatch(plain -> plain.id().equals(task.id())
+                && plain.amount().map(Amount::words).equals(task.amount().map(Amount::words)));
     }
 }

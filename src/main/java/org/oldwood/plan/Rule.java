@@ -20,63 +20,24 @@ import org.oldwood.store.Nearest;
  * One rule: which task, for which subject, in which window, under which conditions, how much, and why. Data; the format
  * is described in {@code docs/rules.md}.
  */
-public record Rule(
-        String id,
-        String craft,
-        String title,
-        String subject,
-        List<String> crops,
-        List<String> groups,
-        List<String> forms,
-        WindowEnd opens,
-        WindowEnd closes,
-        Optional<WindowEnd> noLaterThan,
-        double best,
-        List<Condition> when,
-        Optional<String> amount,
-        DoneBy doneBy,
-        IfMissed ifMissed,
-        List<String> after,
-        int repeatDays,
-        OptionalDouble minutes,
-        List<String> tags,
-        String reason,
-        String text,
-        List<String> work,
-        List<String> tools,
-        List<String> cautions,
-        List<String> sources,
-        Seen seen) {
+public record Rule(String id, String craft, String title, String subject, List<String> crops, List<String> groups,
+        List<String> forms, WindowEnd opens, WindowEnd closes, Optional<WindowEnd> noLaterThan, double best,
+        List<Condition> when, Optional<String> amount, DoneBy doneBy, IfMissed ifMissed, List<String> after,
+        int repeatDays, OptionalDouble minutes, List<String> tags, String reason, String text, List<String> work,
+        List<String> tools, List<String> cautions, List<String> sources, Seen seen) {
 
     private static final List<String> SUBJECTS = List.of("plant", "stand", "bed", "lot", "garden");
 
     static Rule read(Fields fields) {
-        Rule rule = new Rule(
-                fields.text("id"),
-                fields.text("craft"),
-                fields.text("title"),
-                fields.oneOf("subject", SUBJECTS),
-                fields.texts("crops"),
-                fields.texts("groups"),
-                fields.texts("forms"),
-                WindowEnd.read(fields, "opens"),
-                WindowEnd.read(fields, "closes"),
+        Rule rule = new Rule(fields.text("id"), fields.text("craft"), fields.text("title"),
+                fields.oneOf("subject", SUBJECTS), fields.texts("crops"), fields.texts("groups"), fields.texts("forms"),
+                WindowEnd.read(fields, "opens"), WindowEnd.read(fields, "closes"),
                 fields.has("noLaterThan") ? Optional.of(WindowEnd.read(fields, "noLaterThan")) : Optional.empty(),
-                fields.number("best", 0, 1, 0),
-                fields.objects("when").stream().map(Condition::read).toList(),
-                fields.optionalText("amount"),
-                doneBy(fields),
-                IfMissed.read(fields),
-                fields.texts("after"),
-                fields.count("repeatDays", 0, 366, 0),
-                fields.optionalNumber("minutes", 0, 10_000),
-                fields.texts("tags"),
-                fields.text("reason"),
-                fields.text("text", ""),
-                fields.texts("work"),
-                fields.texts("tools"),
-                fields.texts("cautions"),
-                fields.texts("source"),
+                fields.number("best", 0, 1, 0), fields.objects("when").stream().map(Condition::read).toList(),
+                fields.optionalText("amount"), doneBy(fields), IfMissed.read(fields), fields.texts("after"),
+                fields.count("repeatDays", 0, 366, 0), fields.optionalNumber("minutes", 0, 10_000),
+                fields.texts("tags"), fields.text("reason"), fields.text("text", ""), fields.texts("work"),
+                fields.texts("tools"), fields.texts("cautions"), fields.texts("source"),
                 Seen.parse(fields.oneOf("seen", Seen.keys())));
         if (rule.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; every rule names its source", "");
@@ -90,31 +51,19 @@ public record Rule(
     private static DoneBy doneBy(Fields fields) {
         List<EntryKind> kinds = new ArrayList<>();
         for (String kind : fields.texts("doneBy")) {
-            EntryKind.find(kind)
-                    .ifPresentOrElse(
-                            kinds::add,
-                            () -> fields.wrong(
-                                    "doneBy",
-                                    "unknown-entry",
-                                    "is no kind of entry: \"" + kind + "\"",
-                                    Nearest.hint(kind, EntryKind.keys())));
+            EntryKind.find(kind).ifPresentOrElse(kinds::add, () -> fields.wrong("doneBy", "unknown-entry",
+                    "is no kind of entry: \"" + kind + "\"", Nearest.hint(kind, EntryKind.keys())));
         }
         Map<String, String> wanted = new HashMap<>();
         fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
         Optional<Fields> when = fields.object("doneWhen");
-        if (when.isEmpty()) {
-            return new DoneBy(List.copyOf(kinds), Map.copyOf(wanted), false, 0, Optional.empty());
-        }
+        if (when.isEmpty()) { return new DoneBy(List.copyOf(kinds), Map.copyOf(wanted), false, 0, Optional.empty()); }
         Fields enough = when.get();
         Optional<DoneBy.Measure> measure = enough.has("percent")
                 ? Optional.of(new DoneBy.Measure(enough.optionalText("sum"), enough.number("percent", 1, 100)))
                 : Optional.empty();
-        DoneBy doneBy = new DoneBy(
-                List.copyOf(kinds),
-                Map.copyOf(wanted),
-                enough.flag("together", false),
-                enough.count("earlyDays", 0, 366, 0),
-                measure);
+        DoneBy doneBy = new DoneBy(List.copyOf(kinds), Map.copyOf(wanted), enough.flag("together", false),
+                enough.count("earlyDays", 0, 366, 0), measure);
         enough.done();
         return doneBy;
     }
@@ -135,17 +84,12 @@ public record Rule(
     }
 
     private boolean cropFits(Optional<Crop> crop) {
-        if (crops.isEmpty() && groups.isEmpty()) {
-            return true;
-        }
-        return crop.isPresent()
-                && (crop.get().isAmong(crops) || groups.contains(crop.get().group()));
+        if (crops.isEmpty() && groups.isEmpty()) { return true; }
+        return crop.isPresent() && (crop.get().isAmong(crops) || groups.contains(crop.get().group()));
     }
 
     private boolean formFits(Subject of) {
-        return forms.isEmpty()
-                || of.plants().stream()
-                        .anyMatch(plant -> forms.contains(plant.plant().form()));
+        return forms.isEmpty() || of.plants().stream().anyMatch(plant -> forms.contains(plant.plant().form()));
     }
 
     /**

@@ -68,11 +68,8 @@ public final class RuleNames {
 
     private void after(Fields rule) {
         rule.texts("after").forEach(before -> known(rule, "after", "rule", before, rules.ids()));
-        rule.optionalText("id")
-                .filter(this::comesBeforeItself)
-                .ifPresent(id -> rule.wrong(
-                        "after",
-                        "ring-of-rules",
+        rule.optionalText("id").filter(this::comesBeforeItself)
+                .ifPresent(id -> rule.wrong("after", "ring-of-rules",
                         "makes a ring: %s waits in the end for itself".formatted(id),
                         "Take the rule out of one \"after\" of the ring."));
     }
@@ -83,9 +80,7 @@ public final class RuleNames {
         Deque<String> open = new ArrayDeque<>(List.of(id));
         while (!open.isEmpty()) {
             for (String next : rules.find(open.pop()).map(Rule::after).orElse(List.of())) {
-                if (before.add(next)) {
-                    open.push(next);
-                }
+                if (before.add(next)) { open.push(next); }
             }
         }
         return before.contains(id);
@@ -98,10 +93,7 @@ public final class RuleNames {
 
     private static void known(Fields fields, String key, String what, String name, Collection<String> among) {
         if (!among.contains(name)) {
-            fields.wrong(
-                    key,
-                    "unknown-" + what,
-                    "names no %s that is known: \"%s\"".formatted(what, name),
+            fields.wrong(key, "unknown-" + what, "names no %s that is known: \"%s\"".formatted(what, name),
                     Nearest.hint(name, among));
         }
     }

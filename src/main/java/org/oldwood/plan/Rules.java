@@ -35,35 +35,20 @@ public final class Rules {
     /** A rule that is like another, with all that it does not say itself. */
     private static Fields whole(Fields rule, Map<String, Fields> written) {
         Optional<String> like = rule.optionalText("like");
-        if (like.isEmpty()) {
-            return rule;
-        }
+        if (like.isEmpty()) { return rule; }
         Fields other = written.get(like.get());
         if (other == null || other.has("like")) {
-            rule.wrong(
-                    "like",
-                    "unknown-rule",
-                    "names no rule that is written out: \"" + like.get() + "\"",
-                    Nearest.hint(
-                            like.get(),
-                            written.entrySet().stream()
-                                    .filter(one -> !one.getValue().has("like"))
-                                    .map(Map.Entry::getKey)
-                                    .toList()));
+            rule.wrong("like", "unknown-rule", "names no rule that is written out: \"" + like.get() + "\"",
+                    Nearest.hint(like.get(), written.entrySet().stream().filter(one -> !one.getValue().has("like"))
+                            .map(Map.Entry::getKey).toList()));
             return rule;
         }
         return rule.orOf(other, OWN);
     }
 
-    public List<Rule> all() {
-        return new ArrayList<>(byId.values());
-    }
+    public List<Rule> all() { return new ArrayList<>(byId.values()); }
 
-    public Optional<Rule> find(String id) {
-        return Optional.ofNullable(byId.get(id));
-    }
+    public Optional<Rule> find(String id) { return Optional.ofNullable(byId.get(id)); }
 
-    public List<String> ids() {
-        return List.copyOf(byId.keySet());
-    }
+    public List<String> ids() { return List.copyOf(byId.keySet()); }
 }

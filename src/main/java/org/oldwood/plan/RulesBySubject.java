@@ -17,18 +17,12 @@ final class RulesBySubject {
     /** What plants, or stands, have in common that the same rules concern. */
     private record Alike(String kind, String crop, String form) {}
 
-    RulesBySubject(List<Rule> rules) {
-        this.rules = rules;
-    }
+    RulesBySubject(List<Rule> rules) { this.rules = rules; }
 
     /** In their own order. */
     List<Rule> rules(Subject subject) {
-        if (!(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
-            return concerning(subject);
-        }
-        Alike alike = new Alike(
-                subject.kind(),
-                subject.crop().map(Crop::id).orElse(""),
+        if (!(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) { return concerning(subject); }
+        Alike alike = new Alike(subject.kind(), subject.crop().map(Crop::id).orElse(""),
                 subject.plants().get(0).plant().form());
         return known.computeIfAbsent(alike, any -> concerning(subject));
     }

@@ -76,12 +76,8 @@ final class Settler {
 
         boolean test(Entry entry) {
             DoneBy.Says says = rule.doneBy().of(entry);
-            if (says == DoneBy.Says.NO) {
-                return false;
-            }
-            if (known.isEmpty()) {
-                known = Optional.of(times(rule, situation.subject(), situation.season(), own));
-            }
+            if (says == DoneBy.Says.NO) { return false; }
+            if (known.isEmpty()) { known = Optional.of(times(rule, situation.subject(), situation.season(), own)); }
             return known.get().has(entry.date()) && (says == DoneBy.Says.YES || !isForAnother(entry));
         }
 
@@ -89,11 +85,9 @@ final class Settler {
         private boolean isForAnother(Entry entry) {
             long off = own.daysTo(entry.date());
             for (Rule rival : rivals(rule, situation.subject())) {
-                Season season =
-                        Season.containing(entry.date(), situation.season().hemisphere());
+                Season season = Season.containing(entry.date(), situation.season().hemisphere());
                 Optional<Span> time = time(rival, situation.subject(), season);
-                if (rival.doneBy().of(entry) != DoneBy.Says.NO
-                        && time.isPresent()
+                if (rival.doneBy().of(entry) != DoneBy.Says.NO && time.isPresent()
                         && times(rival, situation.subject(), season, time.get()).daysTo(entry.date()) < off) {
                     return true;
                 }
@@ -103,20 +97,13 @@ final class Settler {
     }
 
     private Times times(Rule rule, Subject subject, Season season, Span own) {
-        if (rule.repeatDays() > 0) {
-            return Times.within(own);
-        }
-        LocalDate notBefore = rule.opens().by().equals("entry")
-                ? own.first().minusDays(rule.opens().plusDays())
+        if (rule.repeatDays() > 0) { return Times.within(own); }
+        LocalDate notBefore = rule.opens().by().equals("entry") ? own.first().minusDays(rule.opens().plusDays())
                 : LocalDate.MIN;
         int early = rule.doneBy().earlyDays();
         boolean yearly = !Planner.bySeason(rule);
-        return new Times(
-                yearly
-                        ? own.plusYears(-1)
-                        : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
-                own,
-                yearly ? own.plusYears(1) : time(rule, subject, season.plus(1)).orElse(own.plusYears(1)),
+        return new Times(yearly ? own.plusYears(-1) : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
+                own, yearly ? own.plusYears(1) : time(rule, subject, season.plus(1)).orElse(own.plusYears(1)),
                 early > 0 ? own.first().minusDays(early) : notBefore);
     }
 
@@ -129,16 +116,14 @@ final class Settler {
         if (subject.plants().isEmpty() || !(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
             return List.of();
         }
-        Alike alike = new Alike(
-                rule.id(),
-                subject.crop().map(Crop::id).orElse(""),
+        Alike alike = new Alike(rule.id(), subject.crop().map(Crop::id).orElse(""),
                 subject.plants().get(0).plant().form());
-        return rivals.computeIfAbsent(alike, any -> rules.stream()
-                .filter(other -> other.concernsPlantsOf(subject)
-                        && !other.id().equals(rule.id())
-                        && !Collections.disjoint(
-                                rule.doneBy().kinds(), other.doneBy().kinds()))
-                .toList());
+        return rivals
+                .computeIfAbsent(alike,
+                        any -> rules.stream()
+                                .filter(other -> other.concernsPlantsOf(subject) && !other.id().equals(rule.id())
+                                        && !Collections.disjoint(rule.doneBy().kinds(), other.doneBy().kinds()))
+                                .toList());
     }
 
     /** Asks the craft how much of the rule's work a part wants, now or before an entry. */
@@ -170,13 +155,9 @@ final class Settler {
         /** Where a craft cannot put a figure to it, it is one piece of work. */
         private Settling.Wanted amount(Subject part) {
             Situation asked = new Situation(world, part, situation.season(), situation.day());
-            if (rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
-                return Settling.Wanted.ONE;
-            }
-            return rule.amount()
-                    .flatMap(name -> advisors.amount(name, asked))
-                    .map(amount -> amount.worth() > 0
-                            ? new Settling.Wanted(amount.worth(), amount.due())
+            if (rule.amount().filter(advisors.amountNames()::contains).isEmpty()) { return Settling.Wanted.ONE; }
+            return rule.amount().flatMap(name -> advisors.amount(name, asked))
+                    .map(amount -> amount.worth() > 0 ? new Settling.Wanted(amount.worth(), amount.due())
                             : Settling.Wanted.ONE)
                     .orElse(Settling.Wanted.NOTHING);
         }

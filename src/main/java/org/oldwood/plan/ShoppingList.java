@@ -30,15 +30,12 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
      */
     public record Item(Purchase total, List<Use> uses, boolean kept) {
         /** The first day on which some of it is needed. */
-        public LocalDate neededBy() {
-            return uses.get(0).day();
-        }
+        public LocalDate neededBy() { return uses.get(0).day(); }
     }
 
     /**
      * What one task takes.
      *
-     * @param day its day
      * @param amount how much, in the unit of the total
      */
     public record Use(String task, LocalDate day, String bed, double amount) {}
@@ -60,9 +57,7 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
             }
         }
         List<Item> items = new ArrayList<>();
-        totals.forEach((key, total) -> items.add(new Item(
-                total,
-                List.copyOf(uses.getOrDefault(key, List.of())),
+        totals.forEach((key, total) -> items.add(new Item(total, List.copyOf(uses.getOrDefault(key, List.of())),
                 garden.materials().contains(total.material()))));
         return new ShoppingList(plan.from(), plan.until(), items, lacking);
     }

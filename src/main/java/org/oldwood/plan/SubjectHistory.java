@@ -35,8 +35,7 @@ final class SubjectHistory {
     static Subject after(Subject subject, List<Entry> work, LeafFalls falls) {
         LocalDate last = work.get(work.size() - 1).date();
         UnaryOperator<List<Entry>> until = all -> all.stream()
-                .filter(entry -> entry.date().isBefore(last) || work.contains(entry))
-                .toList();
+                .filter(entry -> entry.date().isBefore(last) || work.contains(entry)).toList();
         return with(subject, until, falls);
     }
 
@@ -47,30 +46,15 @@ final class SubjectHistory {
         }
         if (subject instanceof Subject.Stand stand) {
             List<PlantState> plants = stand.plants().stream()
-                    .map(plant -> plant.with(some.apply(plant.entries()), falls))
-                    .toList();
-            return new Subject.Stand(
-                    with(stand.in(), some),
-                    stand.of(),
-                    stand.form(),
-                    stand.beside(),
-                    plants,
+                    .map(plant -> plant.with(some.apply(plant.entries()), falls)).toList();
+            return new Subject.Stand(with(stand.in(), some), stand.of(), stand.form(), stand.beside(), plants,
                     some.apply(stand.entries()));
         }
-        if (subject instanceof Subject.WholeBed bed) {
-            return new Subject.WholeBed(with(bed.in(), some), bed.crop());
-        }
+        if (subject instanceof Subject.WholeBed bed) { return new Subject.WholeBed(with(bed.in(), some), bed.crop()); }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
-            LotState then = new LotState(
-                    now.id(),
-                    now.crop(),
-                    now.parent(),
-                    now.method(),
-                    now.struck(),
-                    now.struckOn(),
-                    now.bed(),
-                    some.apply(now.entries()));
+            LotState then = new LotState(now.id(), now.crop(), now.parent(), now.method(), now.struck(), now.struckOn(),
+                    now.bed(), some.apply(now.entries()));
             return new Subject.Lot(then, lot.of(), lot.bed());
         }
         return subject;

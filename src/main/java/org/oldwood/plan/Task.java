@@ -26,20 +26,9 @@ import org.oldwood.season.Season;
  * @param cautions what to beware of, the gravest first
  * @param settled how far it has come, share by share
  */
-public record Task(
-        String id,
-        Rule rule,
-        Subject subject,
-        Season season,
-        int ordinal,
-        String title,
-        Window window,
-        LocalDate day,
-        Optional<Amount> amount,
-        List<Reason> reasons,
-        List<Cautions.Caution> cautions,
-        List<String> sources,
-        Settled settled) {
+public record Task(String id, Rule rule, Subject subject, Season season, int ordinal, String title, Window window,
+        LocalDate day, Optional<Amount> amount, List<Reason> reasons, List<Cautions.Caution> cautions,
+        List<String> sources, Settled settled) {
 
     /** Where a task stands. */
     public enum State {
@@ -71,37 +60,28 @@ public record Task(
 
     /** {@code winter-cut@bc-1@2027}; a repeat has its number behind it. */
     static String id(Rule rule, Situation situation, int ordinal) {
-        return rule.id()
-                + "@"
-                + situation.subject().id()
-                + "@"
-                + situation.season().label()
+        return rule.id() + "@" + situation.subject().id() + "@" + situation.season().label()
                 + (rule.repeatDays() > 0 ? "#" + ordinal : "");
     }
 
     /** How long it should take, min, where the rule or the amount says. */
     public Optional<Double> minutes() {
         return amount.flatMap(Amount::minutes)
-                .or(() ->
-                        rule.minutes().isPresent() ? Optional.of(rule.minutes().getAsDouble()) : Optional.empty());
+                .or(() -> rule.minutes().isPresent() ? Optional.of(rule.minutes().getAsDouble()) : Optional.empty());
     }
 
     /** Those of the rule and of the material, by which materials are kept apart. */
     public Set<String> tags() {
         List<String> ofAmount = amount.map(Amount::tags).orElse(List.of());
-        if (ofAmount.isEmpty() && rule.tags().isEmpty()) {
-            return Set.of();
-        }
+        if (ofAmount.isEmpty() && rule.tags().isEmpty()) { return Set.of(); }
         Set<String> tags = new HashSet<>(rule.tags());
         tags.addAll(ofAmount);
         return tags;
     }
 
     Task on(LocalDate chosen) {
-        return chosen.equals(day)
-                ? this
-                : new Task(
-                        id, rule, subject, season, ordinal, title, window, chosen, amount, reasons, cautions, sources,
-                        settled);
+        return chosen.equals(day) ? this
+                : new Task(id, rule, subject, season, ordinal, title, window, chosen, amount, reasons, cautions,
+                        sources, settled);
     }
 }

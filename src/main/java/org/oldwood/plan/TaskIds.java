@@ -33,21 +33,18 @@ public final class TaskIds {
      */
     public Optional<String> wrong(String id, List<String> planned) {
         String[] parts = id.split("@", -1);
-        if (parts.length != 3) {
-            return Optional.of("is no task's id: \"%s\". %s".formatted(id, hint(id, planned)));
-        }
+        if (parts.length != 3) { return Optional.of("is no task's id: \"%s\". %s".formatted(id, hint(id, planned))); }
         Optional<Rule> rule = rules.find(parts[0]);
         if (rule.isEmpty()) {
             return Optional.of("names no job that is known: \"%s\". %s".formatted(parts[0], job(id, parts[0])));
         }
         if (!isSubject(parts[1], rule.get().subject())) {
-            return Optional.of("names no %s of this garden: \"%s\". %s"
-                    .formatted(words(rule.get().subject()), parts[1], hint(id, planned)));
+            return Optional.of("names no %s of this garden: \"%s\". %s".formatted(words(rule.get().subject()), parts[1],
+                    hint(id, planned)));
         }
-        return isSeason(parts[2].split("#", 2)[0])
-                ? Optional.empty()
-                : Optional.of("names no season: \"%s\". Seasons are written like %s."
-                        .formatted(parts[2], state.season().label()));
+        return isSeason(parts[2].split("#", 2)[0]) ? Optional.empty()
+                : Optional.of("names no season: \"%s\". Seasons are written like %s.".formatted(parts[2],
+                        state.season().label()));
     }
 
     private static String words(String subject) {
@@ -67,10 +64,8 @@ public final class TaskIds {
     /** The nearest of the same job, if there is any of it. */
     private static String hint(String id, List<String> planned) {
         String job = id.split("@", 2)[0] + "@";
-        List<String> same =
-                planned.stream().filter(each -> each.startsWith(job)).toList();
-        return Nearest.to(id, same.isEmpty() ? planned : same)
-                .map("Did you mean \"%s\"?"::formatted)
+        List<String> same = planned.stream().filter(each -> each.startsWith(job)).toList();
+        return Nearest.to(id, same.isEmpty() ? planned : same).map("Did you mean \"%s\"?"::formatted)
                 .orElse("\"oldwood tasks --each\" lists them.");
     }
 
@@ -86,27 +81,20 @@ public final class TaskIds {
     }
 
     private boolean wasStand(String id) {
-        return state.plants().values().stream()
-                .anyMatch(plant -> id.equals(String.join(
-                        ".",
-                        plant.plant().bed(),
-                        plant.plant().crop(),
-                        plant.plant().form())));
+        return state.plants().values().stream().anyMatch(
+                plant -> id.equals(String.join(".", plant.plant().bed(), plant.plant().crop(), plant.plant().form())));
     }
 
     private boolean isSeason(String label) {
-        return state.garden().hemisphere() == Hemisphere.NORTH
-                ? label.matches("(19|20|21)[0-9]{2}")
+        return state.garden().hemisphere() == Hemisphere.NORTH ? label.matches("(19|20|21)[0-9]{2}")
                 : label.matches("(19|20|21)[0-9]{2}-[0-9]{2}");
     }
 
     /** Those of a list that name no plant of a task, each with the nearest. */
     public static Optional<String> notOf(Task task, List<String> plants) {
         Set<String> known = new TreeSet<>(Booking.plants(task));
-        return plants.stream()
-                .filter(plant -> !known.contains(plant))
-                .map(plant -> known.isEmpty()
-                        ? "%s is not done plant by plant".formatted(task.id())
+        return plants.stream().filter(plant -> !known.contains(plant))
+                .map(plant -> known.isEmpty() ? "%s is not done plant by plant".formatted(task.id())
                         : "\"%s\" is no plant of %s. %s".formatted(plant, task.id(), Nearest.hint(plant, known)))
                 .findFirst();
     }

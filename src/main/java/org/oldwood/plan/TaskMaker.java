@@ -26,8 +26,8 @@ final class TaskMaker {
     private final Map<List<String>, List<String>> sources = new HashMap<>();
 
     /** What a task's warnings hang on. */
-    private record Warned(
-            String rule, List<String> crops, Set<String> tags, Set<String> named, LocalDate first, LocalDate last) {}
+    private record Warned(String rule, List<String> crops, Set<String> tags, Set<String> named, LocalDate first,
+            LocalDate last) {}
 
     TaskMaker(Situation.World world) {
         this.world = world;
@@ -44,20 +44,10 @@ final class TaskMaker {
         Rule rule = verdict.rule();
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
-        return new Task(
-                id,
-                rule,
-                situation.subject(),
-                situation.season(),
-                ordinal,
-                title(rule, situation, settled),
-                window,
-                settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
-                amount,
-                reasons(verdict, id, settled),
-                warnings(rule, amount, situation, window),
-                sources(rule, verdict.reasons(), amount),
-                settled);
+        return new Task(id, rule, situation.subject(), situation.season(), ordinal, title(rule, situation, settled),
+                window, settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()), amount,
+                reasons(verdict, id, settled), warnings(rule, amount, situation, window),
+                sources(rule, verdict.reasons(), amount), settled);
     }
 
     private static String title(Rule rule, Situation situation, Settled settled) {
@@ -73,12 +63,8 @@ final class TaskMaker {
         List<Reason> reasons = new ArrayList<>(verdict.reasons().size() + 1);
         reasons.add(ownReason(verdict.rule()));
         reasons.addAll(verdict.reasons());
-        if (settled.open()) {
-            Begun.of(id, world.state()).ifPresent(reasons::add);
-        }
-        if (settled.partly()) {
-            reasons.add(Left.sofar(settled));
-        }
+        if (settled.open()) { Begun.of(id, world.state()).ifPresent(reasons::add); }
+        if (settled.partly()) { reasons.add(Left.sofar(settled)); }
         return reasons;
     }
 
@@ -93,17 +79,13 @@ final class TaskMaker {
         for (Reason reason : reasons) {
             addNew(reason.sources(), keys);
         }
-        if (amount.isPresent()) {
-            addNew(amount.get().sources(), keys);
-        }
+        if (amount.isPresent()) { addNew(amount.get().sources(), keys); }
         return sources.computeIfAbsent(List.copyOf(keys), known -> known);
     }
 
     private static void addNew(List<String> more, List<String> keys) {
         for (String key : more) {
-            if (!keys.contains(key)) {
-                keys.add(key);
-            }
+            if (!keys.contains(key)) { keys.add(key); }
         }
     }
 
@@ -116,21 +98,15 @@ final class TaskMaker {
             named.addAll(it.cautions());
         });
         List<String> crops = crops(situation.subject());
-        return warnings.computeIfAbsent(
-                new Warned(rule.id(), crops, tags, named, window.first(), window.last()),
-                any -> cautions.of(new Cautions.Job(
-                        rule.work(),
-                        tags,
-                        named,
-                        crops.stream().map(world.crops()::get).toList(),
-                        Optional.of(world.state().garden().site()),
-                        Optional.of(window))));
+        return warnings
+                .computeIfAbsent(new Warned(rule.id(), crops, tags, named, window.first(), window.last()),
+                        any -> cautions.of(new Cautions.Job(rule.work(), tags, named,
+                                crops.stream().map(world.crops()::get).toList(),
+                                Optional.of(world.state().garden().site()), Optional.of(window))));
     }
 
     private static List<String> crops(Subject subject) {
-        return subject.crop().map(crop -> List.of(crop.id())).orElseGet(() -> subject.plants().stream()
-                .map(state -> state.plant().crop())
-                .distinct()
-                .toList());
+        return subject.crop().map(crop -> List.of(crop.id()))
+                .orElseGet(() -> subject.plants().stream().map(state -> state.plant().crop()).distinct().toList());
     }
 }

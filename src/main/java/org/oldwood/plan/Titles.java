@@ -19,8 +19,8 @@ final class Titles {
         int done = 0;
         for (int open = title.indexOf('{'); open >= 0; open = title.indexOf('{', open + 1)) {
             int close = title.indexOf('}', open);
-            Optional<String> name =
-                    close < 0 ? Optional.empty() : name(title.substring(open + 1, close), rule, situation);
+            Optional<String> name = close < 0 ? Optional.empty()
+                    : name(title.substring(open + 1, close), rule, situation);
             if (name.isPresent()) {
                 filled.append(title, done, open).append(name.get());
                 done = close + 1;
@@ -43,15 +43,11 @@ final class Titles {
     }
 
     private static int bushes(Subject subject) {
-        return subject.plants().stream()
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+        return subject.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     private static String crops(Rule rule, Subject subject) {
-        if (subject instanceof Subject.Stand stand) {
-            return stand.crops(rule.forms().size() == 1);
-        }
+        if (subject instanceof Subject.Stand stand) { return stand.crops(rule.forms().size() == 1); }
         return subject.crop().map(Crop::plural).orElse("bushes");
     }
 }

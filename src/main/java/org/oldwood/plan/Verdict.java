@@ -30,15 +30,11 @@ public record Verdict(Rule rule, Situation situation, Optional<Window> window, L
     }
 
     /** Whether it gives a task. */
-    public boolean due() {
-        return window.isPresent() && because.isEmpty() && holds();
-    }
+    public boolean due() { return window.isPresent() && because.isEmpty() && holds(); }
 
     private boolean holds() {
         for (Reason reason : reasons) {
-            if (!reason.holds()) {
-                return false;
-            }
+            if (!reason.holds()) { return false; }
         }
         return true;
     }

@@ -45,23 +45,15 @@ public final class Window {
         this.how = how;
     }
 
-    public LocalDate first() {
-        return first;
-    }
+    public LocalDate first() { return first; }
 
-    public LocalDate last() {
-        return last;
-    }
+    public LocalDate last() { return last; }
 
     /** How sure the ends are, days to either side. */
-    public int plusMinusDays() {
-        return how().plusMinusDays();
-    }
+    public int plusMinusDays() { return how().plusMinusDays(); }
 
     /** How the two ends were found. */
-    public String words() {
-        return how().words();
-    }
+    public String words() { return how().words(); }
 
     private How how() {
         How found = known;
@@ -84,19 +76,13 @@ public final class Window {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Window window
-                && first.equals(window.first)
-                && last.equals(window.last)
+        return other instanceof Window window && first.equals(window.first) && last.equals(window.last)
                 && how().equals(window.how());
     }
 
     @Override
-    public int hashCode() {
-        return Objects.hash(first, last);
-    }
+    public int hashCode() { return Objects.hash(first, last); }
 
     @Override
-    public String toString() {
-        return first + " to " + last + " ± " + plusMinusDays() + ": " + words();
-    }
+    public String toString() { return first + " to " + last + " ± " + plusMinusDays() + ": " + words(); }
 }

@@ -35,18 +35,13 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     static WindowEnd read(Fields rule, String key) {
         Optional<Fields> found = rule.object(key);
         if (found.isEmpty()) {
-            rule.wrong(
-                    key,
-                    "missing-key",
-                    "is missing; it must say when the window " + key,
+            rule.wrong(key, "missing-key", "is missing; it must say when the window " + key,
                     "Write for example: \"" + key + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
             return new WindowEnd("day", "01-01", Optional.empty(), 0);
         }
         Fields fields = found.get();
         String by = KINDS.stream().filter(fields::has).findFirst().orElse("stage");
-        WindowEnd anchor = new WindowEnd(
-                by,
-                fields.text(by),
+        WindowEnd anchor = new WindowEnd(by, fields.text(by),
                 by.equals("fact") ? fields.optionalText("of") : Optional.empty(),
                 fields.count("plusDays", -400, 4000, 0));
         anchor.check(fields);
@@ -55,16 +50,13 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     }
 
     private void check(Fields fields) {
-        boolean right =
-                switch (by) {
-                    case "stage" -> Stage.find(name).isPresent();
-                    case "day" -> monthDay(name).isPresent();
-                    case "entry" -> EntryKind.find(name).isPresent();
-                    default -> true;
-                };
-        if (!right) {
-            fields.wrong(by, "unknown-anchor", "names no " + by + ": \"" + name + "\"", "");
-        }
+        boolean right = switch (by) {
+            case "stage" -> Stage.find(name).isPresent();
+            case "day" -> monthDay(name).isPresent();
+            case "entry" -> EntryKind.find(name).isPresent();
+            default -> true;
+        };
+        if (!right) { fields.wrong(by, "unknown-anchor", "names no " + by + ": \"" + name + "\"", ""); }
     }
 
     private static Optional<MonthDay> monthDay(String text) {
@@ -78,7 +70,6 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     /**
      * A day and how it was found.
      *
-     * @param day the day
      * @param how how it was found, put in words when asked
      */
     record Found(LocalDate day, Supplier<Window.How> how) {}
@@ -93,10 +84,8 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
         return switch (by) {
             case "stage" -> stage(situation);
             case "day" ->
-                monthDay(name)
-                        .map(day -> found(
-                                situation.season().day(day.getMonthValue(), day.getDayOfMonth()),
-                                () -> how(0, "by the calendar")));
+                monthDay(name).map(day -> found(situation.season().day(day.getMonthValue(), day.getDayOfMonth()),
+                        () -> how(0, "by the calendar")));
             case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };
@@ -104,9 +93,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
 
     private Optional<Found> stage(Situation situation) {
         Optional<Crop> crop = situation.subject().crop();
-        if (crop.isEmpty()) {
-            return Optional.empty();
-        }
+        if (crop.isEmpty()) { return Optional.empty(); }
         Stage stage = Stage.find(name).orElse(Stage.DORMANT);
         Stages stages = situation.world().stages();
         LocalDate day = stages.day(crop.get(), situation.season(), stage);
@@ -131,13 +118,9 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
         return found(entry.date(), () -> how(0, entry.kind().key() + " on " + entry.date()));
     }
 
-    private Optional<Found> fact(Fact fact) {
-        return fact.day().map(day -> found(day, () -> how(0, fact.words())));
-    }
+    private Optional<Found> fact(Fact fact) { return fact.day().map(day -> found(day, () -> how(0, fact.words()))); }
 
-    private Found found(LocalDate from, Supplier<Window.How> how) {
-        return new Found(from.plusDays(plusDays), how);
-    }
+    private Found found(LocalDate from, Supplier<Window.How> how) { return new Found(from.plusDays(plusDays), how); }
 
     private Window.How how(int plusMinusDays, String words) {
         String shift = plusDays == 0 ? "" : Math.abs(plusDays) + (plusDays > 0 ? " days after " : " days before ");

@@ -19,88 +19,40 @@ public final class LedgerJson {
 
     private record Ledger(String bed, String name, double areaM2, List<Given> given, List<Sum> seasons) {
         static Ledger of(BedLedger ledger) {
-            return new Ledger(
-                    ledger.bed().id(),
-                    ledger.bed().name(),
-                    ledger.bed().areaM2(),
-                    ledger.lines().stream().map(Given::of).toList(),
-                    ledger.seasons().stream().map(Sum::of).toList());
+            return new Ledger(ledger.bed().id(), ledger.bed().name(), ledger.bed().areaM2(),
+                    ledger.lines().stream().map(Given::of).toList(), ledger.seasons().stream().map(Sum::of).toList());
         }
     }
 
-    private record Given(
-            LocalDate date,
-            String season,
-            String entry,
-            String material,
-            String name,
-            Optional<String> plant,
-            String amount,
-            double gPerM2,
-            Map<String, Double> gives,
-            Map<String, Double> leaves,
-            boolean known,
-            List<String> notRead) {
+    private record Given(LocalDate date, String season, String entry, String material, String name,
+            Optional<String> plant, String amount, double gPerM2, Map<String, Double> gives, Map<String, Double> leaves,
+            boolean known, List<String> notRead) {
         static Given of(Applications.Given line) {
-            return new Given(
-                    line.date(),
-                    line.season().label(),
-                    line.kind().key(),
-                    line.material(),
-                    line.name(),
-                    line.plant(),
-                    line.amount(),
-                    rounded(line.gPerM2()),
-                    nutrients(line.now()),
-                    nutrients(line.next()),
-                    line.known(),
-                    line.notRead());
+            return new Given(line.date(), line.season().label(), line.kind().key(), line.material(), line.name(),
+                    line.plant(), line.amount(), rounded(line.gPerM2()), nutrients(line.now()), nutrients(line.next()),
+                    line.known(), line.notRead());
         }
     }
 
-    private record Sum(
-            String season,
-            Map<String, Double> given,
-            Map<String, Double> left,
-            double limestoneGPerM2,
+    private record Sum(String season, Map<String, Double> given, Map<String, Double> left, double limestoneGPerM2,
             double sulphurGPerM2) {
         static Sum of(BedLedger.Sum sum) {
-            return new Sum(
-                    sum.season().label(),
-                    nutrients(sum.given()),
-                    nutrients(sum.left()),
-                    rounded(sum.limestone()),
-                    rounded(sum.sulphur()));
+            return new Sum(sum.season().label(), nutrients(sum.given()), nutrients(sum.left()),
+                    rounded(sum.limestone()), rounded(sum.sulphur()));
         }
     }
 
-    private record Shopping(
-            int format, LocalDate from, LocalDate until, List<Material> materials, List<String> lacking) {}
+    private record Shopping(int format, LocalDate from, LocalDate until, List<Material> materials,
+            List<String> lacking) {}
 
-    private record Material(
-            String material,
-            String name,
-            double amount,
-            String unit,
-            boolean kept,
-            LocalDate neededBy,
-            Optional<Long> packs,
-            Optional<String> pack,
-            Optional<String> packSeen,
-            List<String> notRead,
+    private record Material(String material, String name, double amount, String unit, boolean kept, LocalDate neededBy,
+            Optional<Long> packs, Optional<String> pack, Optional<String> packSeen, List<String> notRead,
             List<ShoppingList.Use> uses) {
         static Material of(ShoppingList.Item item) {
             Purchase total = item.total();
-            return new Material(
-                    total.material(),
-                    total.name(),
-                    rounded(total.amount()),
-                    total.unit(),
-                    item.kept(),
-                    item.neededBy(),
-                    total.pack().map(pack -> total.packs()),
-                    total.pack().map(pack -> pack.size().plain()),
-                    total.pack().map(pack -> pack.size().seen().key()),
+            return new Material(total.material(), total.name(), rounded(total.amount()), total.unit(), item.kept(),
+                    item.neededBy(), total.pack().map(pack -> total.packs()),
+                    total.pack().map(pack -> pack.size().plain()), total.pack().map(pack -> pack.size().seen().key()),
                     total.notRead(),
                     item.uses().stream()
                             .map(use -> new ShoppingList.Use(use.task(), use.day(), use.bed(), rounded(use.amount())))
@@ -116,11 +68,7 @@ public final class LedgerJson {
     }
 
     public static Record of(ShoppingList list) {
-        return new Shopping(
-                1,
-                list.from(),
-                list.until(),
-                list.items().stream().map(Material::of).toList(),
+        return new Shopping(1, list.from(), list.until(), list.items().stream().map(Material::of).toList(),
                 list.lacking());
     }
 

@@ -24,15 +24,11 @@ public final class LotWords {
     public static String stands(LotCounts counts) {
         String struck = counts.struck() + " struck " + Dates.shortDay(counts.struckOn());
         if (counts.plantedOutOn().isPresent()) {
-            return "%s; %s planted out %s"
-                    .formatted(
-                            struck,
-                            counts.alive(),
-                            Dates.shortDay(counts.plantedOutOn().get()));
+            return "%s; %s planted out %s".formatted(struck, counts.alive(),
+                    Dates.shortDay(counts.plantedOutOn().get()));
         }
         String how = counts.liftedOn().isPresent() ? " lifted " : " alive on ";
-        return counts.wasCounted()
-                ? struck + "; " + counts.alive() + how + Dates.shortDay(counts.countedOn())
+        return counts.wasCounted() ? struck + "; " + counts.alive() + how + Dates.shortDay(counts.countedOn())
                 : struck + "; never counted";
     }
 
@@ -42,24 +38,20 @@ public final class LotWords {
      */
     public static String next(Forecast forecast, LocalDate day) {
         return Milestone.of(forecast.line(), forecast.course()).stream()
-                .filter(it ->
-                        it.step() != Milestone.Step.STRIKE && !it.to().date().isBefore(day))
-                .findFirst()
-                .map(it -> next(it, day))
-                .orElse("nothing more: it bears its full crop");
+                .filter(it -> it.step() != Milestone.Step.STRIKE && !it.to().date().isBefore(day)).findFirst()
+                .map(it -> next(it, day)).orElse("nothing more: it bears its full crop");
     }
 
     private static String next(Milestone step, LocalDate day) {
-        return step.from().date().isAfter(day)
-                ? "next: " + step.step().words() + " " + when(step)
+        return step.from().date().isAfter(day) ? "next: " + step.step().words() + " " + when(step)
                 : "now: " + step.step().words() + ", until " + around(step.to());
     }
 
     /** How many plants: {@code 7.9 plants (10 % 6, 50 % 8, 90 % 10)}. */
     public static String plants(Forecast forecast) {
         Spread plants = forecast.plants();
-        return "%s plants (10 %% %s, 50 %% %s, 90 %% %s)"
-                .formatted(number(plants.mean()), plants.quantile(0.1), plants.quantile(0.5), plants.quantile(0.9));
+        return "%s plants (10 %% %s, 50 %% %s, 90 %% %s)".formatted(number(plants.mean()), plants.quantile(0.1),
+                plants.quantile(0.5), plants.quantile(0.9));
     }
 
     /** The life of a lot, a row a step: season, step, when. */
@@ -79,12 +71,8 @@ public final class LotWords {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));
         for (Forecast.SeasonCrop crop : forecast.crops()) {
-            rows.add(List.of(
-                    crop.season().label(),
-                    Math.round(crop.share() * 100) + " %",
-                    number(crop.expectedKg()) + " kg",
-                    number(crop.lowKg()) + " kg",
-                    number(crop.middleKg()) + " kg",
+            rows.add(List.of(crop.season().label(), Math.round(crop.share() * 100) + " %",
+                    number(crop.expectedKg()) + " kg", number(crop.lowKg()) + " kg", number(crop.middleKg()) + " kg",
                     number(crop.highKg()) + " kg"));
         }
         return rows;
@@ -101,11 +89,8 @@ public final class LotWords {
     /** That a lot was struck outside its window, if it was. */
     public static Optional<String> outOfSeason(Forecast forecast) {
         long outside = forecast.line().daysOutside();
-        if (outside == 0) {
-            return Optional.empty();
-        }
-        String where = outside < 0
-                ? "before the window opens (" + around(forecast.line().opens())
+        if (outside == 0) { return Optional.empty(); }
+        String where = outside < 0 ? "before the window opens (" + around(forecast.line().opens())
                 : "after the window closed (" + around(forecast.line().closes());
         return Optional.of("Struck " + Math.abs(outside) + " days " + where + "): fewer may root than the rates say.");
     }
@@ -116,20 +101,13 @@ public final class LotWords {
      */
     public static List<String> grounds(Forecast forecast, Survival survival) {
         List<String> lines = new ArrayList<>();
-        for (Map.Entry<Phase, Method.PhaseFigures> each :
-                forecast.course().method().phases().entrySet()) {
+        for (Map.Entry<Phase, Method.PhaseFigures> each : forecast.course().method().phases().entrySet()) {
             Method.PhaseFigures pair = each.getValue();
             long learnt = Math.round(survival.rate(each.getKey()).mean() * 100);
-            lines.add("%s: %s live (%s; worth %s), %s%s"
-                    .formatted(
-                            each.getKey().words(),
-                            pair.rate().plain(),
-                            pair.rate().seen().words(),
-                            pair.weight().inWords(),
-                            String.join(", ", pair.rate().sources()),
-                            learnt == Math.round(pair.rate().is())
-                                    ? ""
-                                    : "; with this garden's own cuttings " + learnt + " %"));
+            lines.add("%s: %s live (%s; worth %s), %s%s".formatted(each.getKey().words(), pair.rate().plain(),
+                    pair.rate().seen().words(), pair.weight().inWords(), String.join(", ", pair.rate().sources()),
+                    learnt == Math.round(pair.rate().is()) ? ""
+                            : "; with this garden's own cuttings " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
         lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));

@@ -23,9 +23,7 @@ public record SeasonTable(List<List<String>> rows) {
 
     /** The table of lots by id from the season of a day on; empty where there are none. */
     public static Optional<SeasonTable> of(Map<String, Forecast> lots, Season now) {
-        if (lots.isEmpty()) {
-            return Optional.empty();
-        }
+        if (lots.isEmpty()) { return Optional.empty(); }
         List<Season> seasons = seasons(lots, now);
         List<List<String>> rows = new ArrayList<>();
         List<String> heading = new ArrayList<>(List.of("season"));
@@ -69,14 +67,10 @@ public record SeasonTable(List<List<String>> rows) {
 
     /** What a lot does in a season without fruit. */
     private static String stand(Timeline line, Season season) {
-        if (season.compareTo(line.inPlace()) >= 0) {
-            return "grows";
-        }
+        if (season.compareTo(line.inPlace()) >= 0) { return "grows"; }
         int since = season.compareTo(line.firstSeason());
         return since < 0 ? "" : since == 0 ? "roots" : "nursery";
     }
 
-    private static String kilograms(double kg) {
-        return LotWords.number(kg) + " kg";
-    }
+    private static String kilograms(double kg) { return LotWords.number(kg) + " kg"; }
 }

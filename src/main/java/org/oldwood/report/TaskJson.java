@@ -12,55 +12,24 @@ import org.oldwood.plan.round.Round;
 
 /** Plans, rounds and tasks as JSON has them; keys are only ever added. */
 public final class TaskJson {
-    private record Planned(
-            int format,
-            LocalDate from,
-            LocalDate until,
-            String minutesSeen,
-            List<OneRound> rounds,
-            List<OneTask> tasks,
-            List<String> notices,
-            List<Forgotten> missed) {}
+    private record Planned(int format, LocalDate from, LocalDate until, String minutesSeen, List<OneRound> rounds,
+            List<OneTask> tasks, List<String> notices, List<Forgotten> missed) {}
 
     private record Forgotten(String task, String title, LocalDate last, int harm, String then) {
         static Forgotten of(Missed missed) {
-            return new Forgotten(
-                    missed.task(),
-                    missed.title(),
-                    missed.last(),
-                    missed.rule().ifMissed().harm(),
+            return new Forgotten(missed.task(), missed.title(), missed.last(), missed.rule().ifMissed().harm(),
                     missed.then());
         }
     }
 
     /** A round, its tasks by their ids. */
-    public record OneRound(
-            String id,
-            String kind,
-            String title,
-            boolean open,
-            LocalDate day,
-            LocalDate firstGoodDay,
-            LocalDate lastGoodDay,
-            long minutes,
-            int bushes,
-            List<String> beds,
-            List<String> takeAlong,
-            List<String> cautions,
-            List<String> tasks) {
+    public record OneRound(String id, String kind, String title, boolean open, LocalDate day, LocalDate firstGoodDay,
+            LocalDate lastGoodDay, long minutes, int bushes, List<String> beds, List<String> takeAlong,
+            List<String> cautions, List<String> tasks) {
         private static OneRound of(Round round) {
-            return new OneRound(
-                    round.id(),
-                    round.kind().id(),
-                    round.title(),
-                    round.open(),
-                    round.day(),
-                    round.firstGoodDay(),
-                    round.lastGoodDay(),
-                    Math.round(round.minutes()),
-                    round.bushes(),
-                    List.copyOf(round.beds()),
-                    round.takeAlong(),
+            return new OneRound(round.id(), round.kind().id(), round.title(), round.open(), round.day(),
+                    round.firstGoodDay(), round.lastGoodDay(), Math.round(round.minutes()), round.bushes(),
+                    List.copyOf(round.beds()), round.takeAlong(),
                     round.cautions().stream().map(Cautions.Caution::line).toList(),
                     round.all().stream().map(Task::id).toList());
         }
@@ -75,61 +44,29 @@ public final class TaskJson {
     private record Quantity(double value, String unit, String words, List<String> lines, List<String> arithmetic) {}
 
     /** A task with all that is known of it. */
-    public record OneTask(
-            String id,
-            String rule,
-            String craft,
-            About subject,
-            String season,
-            String title,
-            Task.State state,
-            Time window,
-            LocalDate day,
-            List<Part> shares,
-            Optional<LocalDate> finished,
-            Optional<Quantity> amount,
-            Optional<Double> minutes,
-            String text,
-            List<Reason> reasons,
-            List<String> cautions,
-            List<String> sources) {
+    public record OneTask(String id, String rule, String craft, About subject, String season, String title,
+            Task.State state, Time window, LocalDate day, List<Part> shares, Optional<LocalDate> finished,
+            Optional<Quantity> amount, Optional<Double> minutes, String text, List<Reason> reasons,
+            List<String> cautions, List<String> sources) {
         public static OneTask of(Task task) {
-            return new OneTask(
-                    task.id(),
-                    task.rule().id(),
-                    task.rule().craft(),
-                    new About(
-                            task.subject().kind(),
-                            task.subject().id(),
-                            task.subject().words(),
+            return new OneTask(task.id(), task.rule().id(), task.rule().craft(),
+                    new About(task.subject().kind(), task.subject().id(), task.subject().words(),
                             task.subject().crop().map(crop -> crop.id()),
                             task.subject().bed().map(bed -> bed.bed().id())),
-                    task.season().label(),
-                    task.title(),
-                    task.state(),
-                    new Time(
-                            task.window().first(),
-                            task.window().last(),
-                            task.window().plusMinusDays(),
+                    task.season().label(), task.title(), task.state(),
+                    new Time(task.window().first(), task.window().last(), task.window().plusMinusDays(),
                             task.window().words()),
                     task.day(),
                     task.shares().stream()
-                            .map(share -> new Part(
-                                    share.id(), share.bushes(), LedgerJson.rounded(share.done()), share.skipped()))
+                            .map(share -> new Part(share.id(), share.bushes(), LedgerJson.rounded(share.done()),
+                                    share.skipped()))
                             .toList(),
                     task.finished(),
                     task.amount()
-                            .map(amount -> new Quantity(
-                                    LedgerJson.rounded(amount.value()),
-                                    amount.unit(),
-                                    amount.words(),
-                                    amount.lines(),
-                                    amount.arithmetic())),
-                    task.minutes().map(LedgerJson::rounded),
-                    task.rule().text(),
-                    task.reasons(),
-                    Cautions.lines(task.cautions()),
-                    task.sources());
+                            .map(amount -> new Quantity(LedgerJson.rounded(amount.value()), amount.unit(),
+                                    amount.words(), amount.lines(), amount.arithmetic())),
+                    task.minutes().map(LedgerJson::rounded), task.rule().text(), task.reasons(),
+                    Cautions.lines(task.cautions()), task.sources());
         }
     }
 
@@ -137,18 +74,10 @@ public final class TaskJson {
 
     /** A plan, with the rounds that its tasks are gathered into. */
     public static Record of(Plan plan, List<Round> rounds) {
-        return new Planned(
-                1,
-                plan.from(),
-                plan.until(),
-                TaskWords.MINUTES_SEEN,
-                rounds(rounds),
-                plan.tasks().stream().map(OneTask::of).toList(),
-                plan.notices(),
+        return new Planned(1, plan.from(), plan.until(), TaskWords.MINUTES_SEEN, rounds(rounds),
+                plan.tasks().stream().map(OneTask::of).toList(), plan.notices(),
                 plan.missed().stream().map(Forgotten::of).toList());
     }
 
-    public static List<OneRound> rounds(List<Round> rounds) {
-        return rounds.stream().map(OneRound::of).toList();
-    }
+    public static List<OneRound> rounds(List<Round> rounds) { return rounds.stream().map(OneRound::of).toList(); }
 }

@@ -13,18 +13,13 @@ public final class TaskWords {
 
     /** The title, with the amount where there is one. */
     public static String headline(Task task) {
-        return task.title()
-                + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
+        return task.title() + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
     }
 
     /** The title of several tasks of one rule, with their crops in place of their names. */
     public static String title(List<Task> alike, String crops, String bed) {
-        return alike.get(0)
-                .rule()
-                .title()
-                .replaceAll("\\{(subject|crops|crop)}", Matcher.quoteReplacement(crops))
-                .replace("{count}", Integer.toString(alike.size()))
-                .replace("{season}", alike.get(0).season().label())
+        return alike.get(0).rule().title().replaceAll("\\{(subject|crops|crop)}", Matcher.quoteReplacement(crops))
+                .replace("{count}", Integer.toString(alike.size())).replace("{season}", alike.get(0).season().label())
                 .replace("{bed}", bed);
     }
 
@@ -46,12 +41,9 @@ public final class TaskWords {
     }
 
     private static String days(Task task) {
-        return task.window().days() == 1
-                ? "on " + Dates.shortDay(task.window().first())
-                : "from %s to %s, both included"
-                        .formatted(
-                                Dates.shortDay(task.window().first()),
-                                Dates.shortDay(task.window().last()));
+        return task.window().days() == 1 ? "on " + Dates.shortDay(task.window().first())
+                : "from %s to %s, both included".formatted(Dates.shortDay(task.window().first()),
+                        Dates.shortDay(task.window().last()));
     }
 
     /** How many minutes, where it is known. */

@@ -11,11 +11,7 @@ public enum Basis {
 
     private final String words;
 
-    Basis(String words) {
-        this.words = words;
-    }
+    Basis(String words) { this.words = words; }
 
-    public String words() {
-        return words;
-    }
+    public String words() { return words; }
 }

@@ -10,9 +10,7 @@ final class Bell {
 
     private Bell() {}
 
-    static double density(double z) {
-        return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-    }
+    static double density(double z) { return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI); }
 
     /**
      * The share below {@code z}; Abramowitz and Stegun, Handbook of Mathematical Functions, equation 26.2.17, whose
@@ -20,17 +18,14 @@ final class Bell {
      */
     static double below(double z) {
         double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = density(z)
-                * t
+        double tail = density(z) * t
                 * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
         return z < 0 ? tail : 1 - tail;
     }
 
     /** What a value about {@code mean} with this spread is above {@code base} on the average. */
     static double expectedAbove(double mean, double spread, double base) {
-        if (spread <= 0) {
-            return Math.max(0, mean - base);
-        }
+        if (spread <= 0) { return Math.max(0, mean - base); }
         double z = (mean - base) / spread;
         return (mean - base) * below(z) + spread * density(z);
     }

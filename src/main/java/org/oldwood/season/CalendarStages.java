@@ -22,11 +22,7 @@ import org.oldwood.store.Fields;
 public final class CalendarStages implements Stages {
     private final Map<String, Map<Stage, Row>> byCrop = new HashMap<>();
 
-    private record Row(
-            MonthDay north,
-            @Key(least = 0, most = 120) int plusMinusDays,
-            List<String> sources,
-            Seen seen,
+    private record Row(MonthDay north, @Key(least = 0, most = 120) int plusMinusDays, List<String> sources, Seen seen,
             String note) {}
 
     @Override
@@ -42,12 +38,9 @@ public final class CalendarStages implements Stages {
         }
         Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
         LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
-        String words = "%s by the calendar for the %s half of the earth (%s)%s"
-                .formatted(
-                        stage.words(),
-                        season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern",
-                        row.seen.words(),
-                        row.note.isEmpty() ? "" : "; " + row.note);
+        String words = "%s by the calendar for the %s half of the earth (%s)%s".formatted(stage.words(),
+                season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern", row.seen.words(),
+                row.note.isEmpty() ? "" : "; " + row.note);
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
     }
 
@@ -57,21 +50,15 @@ public final class CalendarStages implements Stages {
     }
 
     /** Reads a crop's table, so that its problems are told. */
-    public static void check(Crop crop) {
-        read(crop);
-    }
+    public static void check(Crop crop) { read(crop); }
 
     private static Map<Stage, Row> read(Crop crop) {
         Map<Stage, Row> rows = new EnumMap<>(Stage.class);
         Optional<Fields> calendar = crop.section("stages").flatMap(section -> section.object("calendar"));
-        if (calendar.isEmpty()) {
-            return rows;
-        }
+        if (calendar.isEmpty()) { return rows; }
         Optional<Row> before = Optional.empty();
         for (Stage stage : Stage.values()) {
-            before = calendar.get()
-                    .object(stage.key())
-                    .map(fields -> RecordReader.read(fields, Row.class))
+            before = calendar.get().object(stage.key()).map(fields -> RecordReader.read(fields, Row.class))
                     .or(notToldApart(before));
             before.ifPresent(row -> rows.put(stage, row));
         }
@@ -80,7 +67,7 @@ public final class CalendarStages implements Stages {
 
     /** A crop of a garden's own may know fewer stages than there are. */
     private static Supplier<Optional<Row>> notToldApart(Optional<Row> before) {
-        return () -> before.map(row -> new Row(
-                row.north, row.plusMinusDays, row.sources, row.seen, "the crop gives no day of its own for it"));
+        return () -> before.map(row -> new Row(row.north, row.plusMinusDays, row.sources, row.seen,
+                "the crop gives no day of its own for it"));
     }
 }

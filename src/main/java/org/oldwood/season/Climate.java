@@ -20,41 +20,24 @@ import org.oldwood.store.Problems;
  * @param note what to know about these means
  * @param errorC standard error of the spring mean where other places gave it, °C; 0 where it was measured
  */
-public record Climate(
-        String name,
-        Optional<Double> latitude,
-        Months meanMaxC,
-        Months meanMinC,
-        Optional<Months> rainMm,
-        List<String> sources,
-        String note,
-        double errorC) {
+public record Climate(String name, Optional<Double> latitude, Months meanMaxC, Months meanMinC, Optional<Months> rainMm,
+        List<String> sources, String note, double errorC) {
 
     /** A mean year that was measured at the place itself. */
-    public Climate(
-            String name,
-            Optional<Double> latitude,
-            Months meanMaxC,
-            Months meanMinC,
-            Optional<Months> rainMm,
-            List<String> sources,
-            String note) {
+    public Climate(String name, Optional<Double> latitude, Months meanMaxC, Months meanMinC, Optional<Months> rainMm,
+            List<String> sources, String note) {
         this(name, latitude, meanMaxC, meanMinC, rainMm, sources, note, 0);
     }
 
     /** Means of the days' mean temperature, °C. */
-    public Months meanC() {
-        return meanMaxC.mean(meanMinC);
-    }
+    public Months meanC() { return meanMaxC.mean(meanMinC); }
 
     /**
      * The climate that a garden declares: the name of a bundled climate, or its own monthly means {@code {"meanMaxC":
      * [12], "meanMinC": [12], "rainMm": [12]}}. Empty where it has problems.
      */
     public static Optional<Climate> of(Json declared, Documents documents, Problems problems) {
-        if (declared instanceof Json.Text text) {
-            return named(text, documents, problems);
-        }
+        if (declared instanceof Json.Text text) { return named(text, documents, problems); }
         Fields fields = Fields.of(declared, problems);
         Climate climate = read(fields, "the garden's own monthly means");
         fields.done();
@@ -63,13 +46,8 @@ public record Climate(
 
     private static Optional<Climate> named(Json.Text name, Documents documents, Problems problems) {
         List<String> known = documents.names("climates");
-        if (known.contains(name.value())) {
-            return Optional.of(bundled(name.value(), documents));
-        }
-        problems.add(
-                "unknown-climate",
-                name.place(),
-                "is not a climate that is known: \"" + name.value() + "\"",
+        if (known.contains(name.value())) { return Optional.of(bundled(name.value(), documents)); }
+        problems.add("unknown-climate", name.place(), "is not a climate that is known: \"" + name.value() + "\"",
                 "%s Or give twelve monthly means: \"climate\": {\"meanMaxC\": […], \"meanMinC\": […], \"rainMm\": […]}"
                         .formatted(Nearest.hint(name.value(), known)));
         return Optional.empty();
@@ -88,21 +66,16 @@ public record Climate(
     }
 
     private static Climate read(Fields fields, String name) {
-        Climate climate = new Climate(
-                name,
+        Climate climate = new Climate(name,
                 fields.has("latitude") ? Optional.of(fields.number("latitude", -90, 90)) : Optional.empty(),
-                twelve(fields, "meanMaxC", -60, 60),
-                twelve(fields, "meanMinC", -70, 45),
+                twelve(fields, "meanMaxC", -60, 60), twelve(fields, "meanMinC", -70, 45),
                 fields.has("rainMm") ? Optional.of(twelve(fields, "rainMm", 0, 3000)) : Optional.empty(),
-                fields.texts("source"),
-                fields.text("note", ""));
+                fields.texts("source"), fields.text("note", ""));
         fields.optionalText("seen");
         for (int month = 1; month <= 12; month++) {
             if (climate.meanMinC.in(month) > climate.meanMaxC.in(month)) {
                 fields.wrong(
-                        "meanMinC",
-                        "least-above-greatest",
-                        "is above the greatest in month %s: %s over %s"
+                        "meanMinC", "least-above-greatest", "is above the greatest in month %s: %s over %s"
                                 .formatted(month, climate.meanMinC.in(month), climate.meanMaxC.in(month)),
                         "Look whether the two rows are swapped.");
                 return climate;
@@ -118,11 +91,9 @@ public record Climate(
             right &= number >= least && number <= most;
         }
         if (!right) {
-            fields.wrong(
-                    key,
-                    "not-twelve-means",
-                    "must be twelve monthly values, January first, from %s to %s but is %s"
-                            .formatted((int) least, (int) most, numbers),
+            fields.wrong(key, "not-twelve-means",
+                    "must be twelve monthly values, January first, from %s to %s but is %s".formatted((int) least,
+                            (int) most, numbers),
                     "");
             return Months.of(new double[12]);
         }

@@ -37,9 +37,7 @@ public final class CropFrost {
      * @param risk the share of years with such a night in that time, 0 to 1
      */
     public record AtStage(Stage stage, Figure harm, LocalDate from, LocalDate to, int plusMinusDays, double risk) {
-        private boolean isInFlower() {
-            return stage.compareTo(Stage.FIRST_FLOWER) >= 0;
-        }
+        private boolean isInFlower() { return stage.compareTo(Stage.FIRST_FLOWER) >= 0; }
     }
 
     private CropFrost(FrostYear year, List<AtStage> stages, double watchAbove) {
@@ -62,8 +60,7 @@ public final class CropFrost {
         frost.forEach((stage, harm) -> {
             StageDate date = dates.apply(stage);
             LocalDate to = stage.compareTo(Stage.PETAL_FALL) >= 0
-                    ? date.date()
-                            .plusDays((long) methods.frost().afterPetalFall().is())
+                    ? date.date().plusDays((long) methods.frost().afterPetalFall().is())
                     : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
             found.add(atStage(year, stage, harm, date, to));
         });
@@ -71,23 +68,17 @@ public final class CropFrost {
     }
 
     private static AtStage atStage(FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
-        double risk = overThree(
-                date.plusMinusDays(),
+        double risk = overThree(date.plusMinusDays(),
                 shift -> year.expected(harm.is(), date.date().plusDays(shift), to.plusDays(shift)));
         return new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk);
     }
 
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return one.isAfter(other) ? one : other;
-    }
+    private static LocalDate later(LocalDate one, LocalDate other) { return one.isAfter(other) ? one : other; }
 
     /** What a stage stands holds until the next stage of which it is known, at most until petal fall. */
     private static Stage next(Stage stage, Map<Stage, Figure> frost) {
-        return Arrays.stream(Stage.values())
-                .filter(each -> each.compareTo(stage) > 0)
-                .filter(each -> frost.containsKey(each) || each == Stage.PETAL_FALL)
-                .findFirst()
-                .orElseThrow();
+        return Arrays.stream(Stage.values()).filter(each -> each.compareTo(stage) > 0)
+                .filter(each -> frost.containsKey(each) || each == Stage.PETAL_FALL).findFirst().orElseThrow();
     }
 
     /** Nights to be expected when everything lies so many days later. */
@@ -97,19 +88,14 @@ public final class CropFrost {
 
     private static double overThree(int plusMinusDays, Nights nights) {
         long outer = Math.round(OUTER * plusMinusDays);
-        return (1 - 2 * OUTER_WEIGHT) * chance(nights.when(0))
-                + OUTER_WEIGHT * chance(nights.when(-outer))
+        return (1 - 2 * OUTER_WEIGHT) * chance(nights.when(0)) + OUTER_WEIGHT * chance(nights.when(-outer))
                 + OUTER_WEIGHT * chance(nights.when(outer));
     }
 
-    private static double chance(double expectedNights) {
-        return 1 - Math.exp(-expectedNights);
-    }
+    private static double chance(double expectedNights) { return 1 - Math.exp(-expectedNights); }
 
     /** The mean last and first frosts here. */
-    public FrostYear year() {
-        return year;
-    }
+    public FrostYear year() { return year; }
 
     /** By stage; empty where no source was found that says what cold the crop stands. */
     public List<AtStage> stages() {
@@ -127,16 +113,14 @@ public final class CropFrost {
      */
     public Optional<Double> bloomRisk() {
         List<AtStage> flower = inFlower();
-        return flower.isEmpty()
-                ? Optional.empty()
+        return flower.isEmpty() ? Optional.empty()
                 : Optional.of(overThree(flower.get(0).plusMinusDays(), shift -> nights(flower, shift)));
     }
 
     private double nights(List<AtStage> flower, long shift) {
         double nights = 0;
         for (AtStage each : flower) {
-            nights += year.expected(
-                    each.harm().is(), each.from().plusDays(shift), each.to().plusDays(shift));
+            nights += year.expected(each.harm().is(), each.from().plusDays(shift), each.to().plusDays(shift));
         }
         return nights;
     }
@@ -152,9 +136,7 @@ public final class CropFrost {
             AtStage each = flower.get(i);
             for (LocalDate day = each.to(); !day.isBefore(each.from()); day = day.minusDays(1)) {
                 nights += year.expected(each.harm().is(), day, day);
-                if (chance(nights) > watchAbove) {
-                    return Optional.of(day);
-                }
+                if (chance(nights) > watchAbove) { return Optional.of(day); }
             }
         }
         return Optional.empty();

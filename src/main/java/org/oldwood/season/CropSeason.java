@@ -42,8 +42,8 @@ final class CropSeason {
 
     /** The same as if the climate were the place's own; worked out when first asked for. */
     private Modelled atPlace(Stage stage) {
-        return done.computeIfAbsent(
-                stage, each -> stages.rules().containsKey(each) ? byRule(each) : byCalendar(each, ""));
+        return done.computeIfAbsent(stage,
+                each -> stages.rules().containsKey(each) ? byRule(each) : byCalendar(each, ""));
     }
 
     /** The day of a stage alone. */
@@ -51,9 +51,7 @@ final class CropSeason {
         return modelDay(stage).orElseGet(() -> calendarDay(stage).date());
     }
 
-    private StageDate calendarDay(Stage stage) {
-        return calendar.date(crop, season.days().season(), stage);
-    }
+    private StageDate calendarDay(Stage stage) { return calendar.date(crop, season.days().season(), stage); }
 
     /** The day by the crop's own rule; empty where it has none, or the rule is never met. */
     private Optional<LocalDate> modelDay(Stage stage) {
@@ -62,64 +60,41 @@ final class CropSeason {
 
     private Optional<LocalDate> findDay(Stage stage) {
         StageRule rule = stages.rules().get(stage);
-        if (rule instanceof StageRule.Heat heat) {
-            return model.heat(heat);
-        }
+        if (rule instanceof StageRule.Heat heat) { return model.heat(heat); }
         if (rule instanceof StageRule.Days after) {
             return Optional.of(day(after.of()).plusDays((long) after.days().is()));
         }
         if (rule instanceof StageRule.HeatAfter after) {
             return Optional.of(model.heatAfter(after, after.sum(), day(after.of())));
         }
-        if (rule instanceof StageRule.MeanRises rises) {
-            return model.meanRises(rises);
-        }
+        if (rule instanceof StageRule.MeanRises rises) { return model.meanRises(rises); }
         return rule instanceof StageRule.LeafFall fall ? Optional.of(model.leafFall(fall)) : Optional.empty();
     }
 
     private Modelled byRule(Stage stage) {
         StageRule rule = stages.rules().get(stage);
-        if (rule instanceof StageRule.Heat heat) {
-            return dated(stage, heat, heatWords(heat), heat.sum());
-        }
-        if (rule instanceof StageRule.Days days) {
-            return byDays(stage, days);
-        }
-        if (rule instanceof StageRule.HeatAfter after) {
-            return byHeatAfter(stage, after);
-        }
+        if (rule instanceof StageRule.Heat heat) { return dated(stage, heat, heatWords(heat), heat.sum()); }
+        if (rule instanceof StageRule.Days days) { return byDays(stage, days); }
+        if (rule instanceof StageRule.HeatAfter after) { return byHeatAfter(stage, after); }
         if (rule instanceof StageRule.MeanRises rises) {
-            return dated(
-                    stage,
-                    rises,
-                    "the daily mean rises above %s °C%s"
-                            .formatted(
-                                    Words.fixed(rises.aboveC().is(), 1),
-                                    rises.aboveC().seen().beside()),
-                    rises.aboveC());
+            return dated(stage, rises, "the daily mean rises above %s °C%s"
+                    .formatted(Words.fixed(rises.aboveC().is(), 1), rises.aboveC().seen().beside()), rises.aboveC());
         }
         return byLeafFall(stage, (StageRule.LeafFall) java.util.Objects.requireNonNull(rule));
     }
 
     private String heatWords(StageRule.Heat heat) {
-        return "warmth above %s °C adds up to %s °C·d%s%s%s"
-                .formatted(
-                        Words.fixed(heat.baseC(), 1),
-                        Words.fixed(heat.sum().is(), 1),
-                        heat.sum().seen().beside(),
-                        heat.dayLength() ? ", long days counting more" : "",
-                        model.progress(heat).map(far -> " (" + far + ")").orElse(""));
+        return "warmth above %s °C adds up to %s °C·d%s%s%s".formatted(Words.fixed(heat.baseC(), 1),
+                Words.fixed(heat.sum().is(), 1), heat.sum().seen().beside(),
+                heat.dayLength() ? ", long days counting more" : "",
+                model.progress(heat).map(far -> " (" + far + ")").orElse(""));
     }
 
     private Modelled byDays(Stage stage, StageRule.Days rule) {
         Modelled of = atPlace(rule.of());
         long days = (long) rule.days().is();
-        String words = "%s days %s %s%s"
-                .formatted(
-                        Math.abs(days),
-                        days < 0 ? "before" : "after",
-                        rule.of().words(),
-                        rule.days().seen().beside());
+        String words = "%s days %s %s%s".formatted(Math.abs(days), days < 0 ? "before" : "after", rule.of().words(),
+                rule.days().seen().beside());
         return follows(stage, of, rule.plusMinus().is(), words, rule.days());
     }
 
@@ -131,42 +106,28 @@ final class CropSeason {
             LocalDate late = model.heatAfter(rule, rule.late().get(), of.date());
             kinds = (late.toEpochDay() - early.toEpochDay()) / 2.0;
         }
-        String words = "warmth above %s °C from %s adds up to %s °C·d%s%s"
-                .formatted(
-                        Words.fixed(rule.baseC(), 1),
-                        rule.of().words(),
-                        Words.fixed(rule.sum().is(), 1),
-                        rule.sum().seen().beside(),
-                        kinds > 0 ? "; early and late cultivars differ" : "");
+        String words = "warmth above %s °C from %s adds up to %s °C·d%s%s".formatted(Words.fixed(rule.baseC(), 1),
+                rule.of().words(), Words.fixed(rule.sum().is(), 1), rule.sum().seen().beside(),
+                kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 
     private Modelled follows(Stage stage, Modelled of, double plusMinus, String words, Figure figure) {
         List<String> sources = new ArrayList<>(of.sources());
         figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
-        return new Modelled(
-                day(stage),
-                Math.hypot(of.plusMinus(), plusMinus),
-                plusMinus,
-                of.basis(),
-                words(stage, words, of.basis()) + (of.basis() == Basis.MODELLED ? shortness(stage) : ""),
-                sources);
+        return new Modelled(day(stage), Math.hypot(of.plusMinus(), plusMinus), plusMinus, of.basis(),
+                words(stage, words, of.basis()) + (of.basis() == Basis.MODELLED ? shortness(stage) : ""), sources);
     }
 
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
         double autumnC = model.autumnC();
         boolean seen = autumnC <= season.autumn().unseenAbove().is() && !season.isSouth();
-        String words =
-                "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s%s"
-                        .formatted(
-                                monthDay(season.days().on(rule.north())),
-                                Words.fixed(rule.perC().is(), 1),
-                                monthDay(season.days().on(season.autumn().from())),
-                                monthDay(season.days().on(season.autumn().to())),
-                                Words.one(autumnC),
-                                Words.fixed(rule.atC().is(), 1),
-                                rule.perC().seen().beside(),
-                                seen ? "" : "; rows are from cooler northern autumns");
+        String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s%s"
+                .formatted(monthDay(season.days().on(rule.north())), Words.fixed(rule.perC().is(), 1),
+                        monthDay(season.days().on(season.autumn().from())),
+                        monthDay(season.days().on(season.autumn().to())), Words.one(autumnC),
+                        Words.fixed(rule.atC().is(), 1), rule.perC().seen().beside(),
+                        seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
     }
 
@@ -175,9 +136,7 @@ final class CropSeason {
     }
 
     private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {
-        if (modelDay(stage).isEmpty()) {
-            return byCalendar(stage, "; here it never comes that " + words);
-        }
+        if (modelDay(stage).isEmpty()) { return byCalendar(stage, "; here it never comes that " + words); }
         Optional<ChillNeed> need = isSpring(stage) ? stages.chill() : Optional.empty();
         if (need.isPresent() && season.unsuited(need.get())) {
             return byCalendar(stage, "; it will not suit here" + shortness(stage));
@@ -191,25 +150,15 @@ final class CropSeason {
     }
 
     private Modelled modelled(Stage stage, double plusMinus, String words, Figure figure) {
-        return new Modelled(
-                modelDay(stage).orElseThrow(),
-                plusMinus,
-                plusMinus,
-                Basis.MODELLED,
-                words(stage, words, Basis.MODELLED) + shortness(stage),
-                figure.sources());
+        return new Modelled(modelDay(stage).orElseThrow(), plusMinus, plusMinus, Basis.MODELLED,
+                words(stage, words, Basis.MODELLED) + shortness(stage), figure.sources());
     }
 
-    private static boolean isSpring(Stage stage) {
-        return stage.compareTo(Stage.RIPE) < 0;
-    }
+    private static boolean isSpring(Stage stage) { return stage.compareTo(Stage.RIPE) < 0; }
 
     private String shortness(Stage stage) {
-        if (!isSpring(stage) || stages.chill().filter(season::isShort).isEmpty()) {
-            return "";
-        }
-        return "; chill falls short, so buds may open late and unevenly: "
-                + season.chill(stages.chill()).inWords();
+        if (!isSpring(stage) || stages.chill().filter(season::isShort).isEmpty()) { return ""; }
+        return "; chill falls short, so buds may open late and unevenly: " + season.chill(stages.chill()).inWords();
     }
 
     private String words(Stage stage, String how, Basis basis) {
@@ -218,12 +167,7 @@ final class CropSeason {
 
     private Modelled byCalendar(Stage stage, String why) {
         StageDate date = calendarDay(stage);
-        return new Modelled(
-                date.date(),
-                date.plusMinusDays(),
-                date.plusMinusDays(),
-                Basis.CALENDAR,
-                date.words() + why,
+        return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), Basis.CALENDAR, date.words() + why,
                 date.sources());
     }
 }

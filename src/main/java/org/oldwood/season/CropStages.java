@@ -47,8 +47,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
     private static final List<String> KINDS = List.of("heat", "days", "heat-after", "mean-rises", "leaf-fall");
 
     public static CropStages of(Crop crop) {
-        return crop.section("stages")
-                .map(CropStages::read)
+        return crop.section("stages").map(CropStages::read)
                 .orElse(new CropStages(Map.of(), Optional.empty(), Map.of()));
     }
 
@@ -69,17 +68,16 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
     }
 
     private static StageRule rule(Fields fields) {
-        Class<? extends StageRule> kind =
-                switch (fields.oneOf("by", KINDS)) {
-                    case "heat" -> StageRule.Heat.class;
-                    case "days" -> StageRule.Days.class;
-                    case "heat-after" -> StageRule.HeatAfter.class;
-                    case "mean-rises" -> StageRule.MeanRises.class;
-                    default -> StageRule.LeafFall.class;
-                };
+        Class<? extends StageRule> kind = switch (fields.oneOf("by", KINDS)) {
+            case "heat" -> StageRule.Heat.class;
+            case "days" -> StageRule.Days.class;
+            case "heat-after" -> StageRule.HeatAfter.class;
+            case "mean-rises" -> StageRule.MeanRises.class;
+            default -> StageRule.LeafFall.class;
+        };
         Optional<Window> window = fields.has("notBefore")
-                ? Optional.of(new Window(
-                        RecordReader.monthDay(fields, "notBefore"), RecordReader.monthDay(fields, "notAfter")))
+                ? Optional.of(new Window(RecordReader.monthDay(fields, "notBefore"),
+                        RecordReader.monthDay(fields, "notAfter")))
                 : Optional.empty();
         return kind.cast(RecordReader.read(fields, kind.asSubclass(Record.class), Map.of("window", window)));
     }

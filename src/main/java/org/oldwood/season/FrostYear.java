@@ -41,9 +41,7 @@ public final class FrostYear {
         for (int i = 1; i <= LONGEST; i++) {
             LocalDate day = midsummer.plusDays((long) step * i);
             expected += chance(day, 0);
-            if (expected >= HALF_THE_YEARS) {
-                return i == 1 ? Optional.empty() : Optional.of(day);
-            }
+            if (expected >= HALF_THE_YEARS) { return i == 1 ? Optional.empty() : Optional.of(day); }
         }
         return Optional.empty();
     }

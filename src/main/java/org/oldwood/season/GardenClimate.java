@@ -19,26 +19,16 @@ public final class GardenClimate {
         this.climate = climate;
         this.methods = SeasonMethods.read(documents);
         this.documents = documents;
-        this.place = new Place(
-                new SunYear(latitude),
-                MeanCurve.through(climate.meanMinC()),
-                MeanCurve.through(climate.meanMaxC()),
-                methods.spreadC(climate),
-                weather);
+        this.place = new Place(new SunYear(latitude), MeanCurve.through(climate.meanMinC()),
+                MeanCurve.through(climate.meanMaxC()), methods.spreadC(climate), weather);
     }
 
-    public Climate climate() {
-        return climate;
-    }
+    public Climate climate() { return climate; }
 
     /** The days that were measured; may be none. */
-    public Weather weather() {
-        return place.weather();
-    }
+    public Weather weather() { return place.weather(); }
 
-    public SeasonMethods methods() {
-        return methods;
-    }
+    public SeasonMethods methods() { return methods; }
 
     SeasonClimate season(Season season) {
         return new SeasonClimate(new SeasonDays(season, place), climate, methods, documents);

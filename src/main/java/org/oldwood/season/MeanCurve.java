@@ -11,14 +11,10 @@ public final class MeanCurve {
 
     private final double[] days;
 
-    private MeanCurve(double[] days) {
-        this.days = days;
-    }
+    private MeanCurve(double[] days) { this.days = days; }
 
     /** The curve through twelve means. */
-    public static MeanCurve through(Months months) {
-        return months.curve();
-    }
+    public static MeanCurve through(Months months) { return months.curve(); }
 
     static MeanCurve make(Months months) {
         double[] monthly = months.toArray();
@@ -37,9 +33,7 @@ public final class MeanCurve {
     }
 
     /** The value of a day of a year of 365, 0 for 1 January. */
-    public double on(int day) {
-        return days[day];
-    }
+    public double on(int day) { return days[day]; }
 
     private static double mean(double[] days, int first, int length) {
         double sum = 0;

@@ -17,8 +17,8 @@ record Modelled(LocalDate date, double plusMinus, double own, Basis basis, Strin
     }
 
     static Modelled of(StageDate date) {
-        return new Modelled(
-                date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words(), date.sources());
+        return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words(),
+                date.sources());
     }
 
     /** The same, less sure by so many days. */

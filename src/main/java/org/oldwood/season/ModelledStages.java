@@ -44,16 +44,13 @@ public final class ModelledStages implements Stages {
 
     @Override
     public StageDate date(Crop crop, Season season, Stage stage) {
-        if (stage == Stage.DORMANT) {
-            return dormant(crop, season);
-        }
+        if (stage == Stage.DORMANT) { return dormant(crop, season); }
         return seen(crop, season).at(stage);
     }
 
     @Override
     public LocalDate day(Crop crop, Season season, Stage stage) {
-        return stage == Stage.DORMANT
-                ? seen(crop, season.plus(-1)).day(Stage.LEAF_FALL_DONE)
+        return stage == Stage.DORMANT ? seen(crop, season.plus(-1)).day(Stage.LEAF_FALL_DONE)
                 : seen(crop, season).day(stage);
     }
 
@@ -63,52 +60,43 @@ public final class ModelledStages implements Stages {
 
     private StageDate dormant(Crop crop, Season season) {
         StageDate before = date(crop, season.plus(-1), Stage.LEAF_FALL_DONE);
-        return new StageDate(
-                before.date(), before.plusMinusDays(), before.basis(), dormantWords(before.words()), before.sources());
+        return new StageDate(before.date(), before.plusMinusDays(), before.basis(), dormantWords(before.words()),
+                before.sources());
     }
 
     private static String dormantWords(String leafFall) {
         String done = Stage.LEAF_FALL_DONE.words();
         int at = leafFall.indexOf(done);
-        return at < 0
-                ? leafFall
+        return at < 0 ? leafFall
                 : leafFall.substring(0, at) + Stage.DORMANT.words() + leafFall.substring(at + done.length());
     }
 
     /** What the models say of a stage, before anything that was seen. */
     Modelled modelled(Crop crop, Season season, Stage stage) {
-        return climate.isEmpty()
-                ? Modelled.of(calendar.date(crop, season, stage))
+        return climate.isEmpty() ? Modelled.of(calendar.date(crop, season, stage))
                 : cropSeason(climate.get(), crop, season).at(stage);
     }
 
     /** The models' day of a stage alone. */
     LocalDate modelledDay(Crop crop, Season season, Stage stage) {
-        return climate.isEmpty()
-                ? calendar.date(crop, season, stage).date()
+        return climate.isEmpty() ? calendar.date(crop, season, stage).date()
                 : cropSeason(climate.get(), crop, season).day(stage);
     }
 
     private CropSeason cropSeason(GardenClimate at, Crop crop, Season season) {
-        return ofCrop(modelled, crop)
-                .computeIfAbsent(season.year(), year -> new CropSeason(crop, of(crop), season(at, season), calendar));
+        return ofCrop(modelled, crop).computeIfAbsent(season.year(),
+                year -> new CropSeason(crop, of(crop), season(at, season), calendar));
     }
 
     private static <T> Map<Integer, T> ofCrop(Map<String, Map<Integer, T>> all, Crop crop) {
         return all.computeIfAbsent(crop.id(), id -> new HashMap<>());
     }
 
-    CropStages of(Crop crop) {
-        return crops.computeIfAbsent(crop.id(), id -> CropStages.of(crop));
-    }
+    CropStages of(Crop crop) { return crops.computeIfAbsent(crop.id(), id -> CropStages.of(crop)); }
 
-    SeasonClimate season(GardenClimate at, Season season) {
-        return seasons.computeIfAbsent(season, at::season);
-    }
+    SeasonClimate season(GardenClimate at, Season season) { return seasons.computeIfAbsent(season, at::season); }
 
-    Sightings sightings() {
-        return sightings;
-    }
+    Sightings sightings() { return sightings; }
 
     /** What was seen of a crop in a season, without what cannot be. */
     Map<Stage, LocalDate> believed(Crop crop, Season season) {
@@ -123,12 +111,8 @@ public final class ModelledStages implements Stages {
     private Map<Stage, LocalDate> likely(Crop crop, Season season) {
         Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
         sightings.in(crop.id(), season).forEach((stage, days) -> {
-            List<LocalDate> likely = days.stream()
-                    .filter(day -> !tooFar(crop, season, stage, day))
-                    .toList();
-            if (!likely.isEmpty()) {
-                middle.put(stage, likely.get((likely.size() - 1) / 2));
-            }
+            List<LocalDate> likely = days.stream().filter(day -> !tooFar(crop, season, stage, day)).toList();
+            if (!likely.isEmpty()) { middle.put(stage, likely.get((likely.size() - 1) / 2)); }
         });
         return middle;
     }
@@ -137,9 +121,9 @@ public final class ModelledStages implements Stages {
     public List<String> doubts(Crop crop) {
         List<String> questions = new ArrayList<>();
         for (Season season : sightings.seasons(crop.id())) {
-            sightings.in(crop.id(), season).forEach((stage, days) -> days.stream()
-                    .filter(day -> tooFar(crop, season, stage, day))
-                    .forEach(day -> questions.add(question(crop, season, stage, day))));
+            sightings.in(crop.id(), season)
+                    .forEach((stage, days) -> days.stream().filter(day -> tooFar(crop, season, stage, day))
+                            .forEach(day -> questions.add(question(crop, season, stage, day))));
             Map<Stage, LocalDate> likely = likely(crop, season);
             for (Stage stage : outOfOrder(crop, season, likely)) {
                 questions.add(question(crop, season, stage, Objects.requireNonNull(likely.get(stage))));
@@ -154,9 +138,8 @@ public final class ModelledStages implements Stages {
     }
 
     private boolean tooFar(Crop crop, Season season, Stage stage, LocalDate seen) {
-        return off(crop, season, stage, seen)
-                > methods.sightings().farthest().is()
-                        * modelled(crop, season, stage).plusMinus();
+        return off(crop, season, stage, seen) > methods.sightings().farthest().is()
+                * modelled(crop, season, stage).plusMinus();
     }
 
     /** Of two stages seen in the wrong order the one farther from its day. */
@@ -164,12 +147,10 @@ public final class ModelledStages implements Stages {
         Set<Stage> doubted = EnumSet.noneOf(Stage.class);
         for (Map.Entry<Stage, LocalDate> early : seen.entrySet()) {
             for (Map.Entry<Stage, LocalDate> late : seen.entrySet()) {
-                if (early.getKey().compareTo(late.getKey()) < 0
-                        && !doubted.contains(early.getKey())
-                        && !doubted.contains(late.getKey())
-                        && early.getValue().isAfter(late.getValue())) {
-                    boolean first = off(crop, season, early.getKey(), early.getValue())
-                            > off(crop, season, late.getKey(), late.getValue());
+                if (early.getKey().compareTo(late.getKey()) < 0 && !doubted.contains(early.getKey())
+                        && !doubted.contains(late.getKey()) && early.getValue().isAfter(late.getValue())) {
+                    boolean first = off(crop, season, early.getKey(), early.getValue()) > off(crop, season,
+                            late.getKey(), late.getValue());
                     doubted.add(first ? early.getKey() : late.getKey());
                 }
             }
@@ -181,14 +162,10 @@ public final class ModelledStages implements Stages {
         return Math.abs(seen.toEpochDay() - modelledDay(crop, season, stage).toEpochDay());
     }
 
-    SeasonMethods methods() {
-        return methods;
-    }
+    SeasonMethods methods() { return methods; }
 
     @Override
-    public Optional<GardenClimate> climate() {
-        return climate;
-    }
+    public Optional<GardenClimate> climate() { return climate; }
 
     @Override
     public Optional<ChillReport> chill(Crop crop, Season season) {

@@ -7,21 +7,15 @@ public final class Months {
     private final double[] values;
     private @Nullable MeanCurve curve;
 
-    private Months(double[] values) {
-        this.values = values;
-    }
+    private Months(double[] values) { this.values = values; }
 
     public static Months of(double... values) {
-        if (values.length != 12) {
-            throw new IllegalArgumentException("twelve monthly values, not " + values.length);
-        }
+        if (values.length != 12) { throw new IllegalArgumentException("twelve monthly values, not " + values.length); }
         return new Months(values.clone());
     }
 
     /** The value of a month, 1 to 12. */
-    public double in(int month) {
-        return values[month - 1];
-    }
+    public double in(int month) { return values[month - 1]; }
 
     public double most() {
         double most = values[0];
@@ -59,7 +53,5 @@ public final class Months {
     }
 
     /** A copy, January first. */
-    public double[] toArray() {
-        return values.clone();
-    }
+    public double[] toArray() { return values.clone(); }
 }

@@ -35,17 +35,11 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
     }
 
     /** The last day, included. */
-    public LocalDate end() {
-        return start().plusYears(1).minusDays(1);
-    }
+    public LocalDate end() { return start().plusYears(1).minusDays(1); }
 
-    public boolean contains(LocalDate day) {
-        return year(day, hemisphere) == year;
-    }
+    public boolean contains(LocalDate day) { return year(day, hemisphere) == year; }
 
-    public Season plus(int seasons) {
-        return new Season(year + seasons, hemisphere);
-    }
+    public Season plus(int seasons) { return new Season(year + seasons, hemisphere); }
 
     /** The day of this season that has the given month and day in a northern year; the south is six months later. */
     public LocalDate day(int northernMonth, int northernDay) {
@@ -58,18 +52,13 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
 
     /** {@code 2027} in the north, {@code 2026-27} in the south. */
     public String label() {
-        return hemisphere == Hemisphere.NORTH
-                ? Integer.toString(year)
+        return hemisphere == Hemisphere.NORTH ? Integer.toString(year)
                 : (year - 1) + "-" + (year % 100 < 10 ? "0" : "") + year % 100;
     }
 
     @Override
-    public int compareTo(Season other) {
-        return Integer.compare(year, other.year);
-    }
+    public int compareTo(Season other) { return Integer.compare(year, other.year); }
 
     @Override
-    public String toString() {
-        return label();
-    }
+    public String toString() { return label(); }
 }

@@ -30,26 +30,19 @@ final class SeasonClimate {
         this.documents = documents;
     }
 
-    private ChillModel chillModel(String key) {
-        return ChillModels.read(documents).get(key);
-    }
+    private ChillModel chillModel(String key) { return ChillModels.read(documents).get(key); }
 
-    public SeasonDays days() {
-        return days;
-    }
+    public SeasonDays days() { return days; }
 
     /** What the dates of this season rest on, in words. */
     public String basis() {
         String on = "on the climate of " + climate.name();
-        return days.measuredDays() == 0
-                ? on
+        return days.measuredDays() == 0 ? on
                 : "on " + days.measuredDays() + " days of the garden's weather, else " + on;
     }
 
     public StageModel model(Optional<ChillNeed> need) {
-        double factor = need.flatMap(ChillNeed::waits)
-                .map(waits -> waits.factor(winterHours()))
-                .orElse(1.0);
+        double factor = need.flatMap(ChillNeed::waits).map(waits -> waits.factor(winterHours())).orElse(1.0);
         return new StageModel(days, methods, factor, climate.meanC().most());
     }
 
@@ -66,30 +59,21 @@ final class SeasonClimate {
 
     /** Whether the winter gives so little of what a crop wants that it will not suit. */
     boolean unsuited(ChillNeed need) {
-        return winterHours()
-                < methods.chill().unsuitedShare().is() * need.need().low();
+        return winterHours() < methods.chill().unsuitedShare().is() * need.need().low();
     }
 
     /** The ± of a spring date after a winter like this; 0 where chill was enough. */
     double mildPlusMinus(ChillNeed need) {
         SeasonMethods.Chill mild = methods.chill();
         double hours = winterHours();
-        if (hours < mild.unseenBelow().is()) {
-            return mild.unseenPlusMinus().is();
-        }
-        double here = need.waits()
-                .map(waits -> waits.plusMinus().is())
-                .orElse(mild.shortPlusMinus().is());
+        if (hours < mild.unseenBelow().is()) { return mild.unseenPlusMinus().is(); }
+        double here = need.waits().map(waits -> waits.plusMinus().is()).orElse(mild.shortPlusMinus().is());
         return hours < mild.shortBelow().is() ? here : 0;
     }
 
-    SeasonMethods.Autumn autumn() {
-        return methods.leafFall();
-    }
+    SeasonMethods.Autumn autumn() { return methods.leafFall(); }
 
-    boolean isSouth() {
-        return days.season().hemisphere() == Hemisphere.SOUTH;
-    }
+    boolean isSouth() { return days.season().hemisphere() == Hemisphere.SOUTH; }
 
     /** The ± of a stage that heat brings, with so many of its days still to come. */
     double leadDays(int toCome, double ofClimate) {
@@ -101,13 +85,9 @@ final class SeasonClimate {
         return methods.placeError().days(climate, stage);
     }
 
-    public LocalDate chillFrom() {
-        return methods.chillFirst(days.season());
-    }
+    public LocalDate chillFrom() { return methods.chillFirst(days.season()); }
 
-    private LocalDate chillTo() {
-        return methods.chillLast(days.season());
-    }
+    private LocalDate chillTo() { return methods.chillLast(days.season()); }
 
     public ChillReport chill(Optional<ChillNeed> need) {
         return new ChillReport(chillFrom(), chillTo(), total(chillModel(PORTIONS)), need.map(each -> beside(each)));

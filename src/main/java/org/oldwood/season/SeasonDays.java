@@ -67,13 +67,9 @@ public final class SeasonDays {
         return Math.min(date.getDayOfYear(), 365) - 1;
     }
 
-    public Season season() {
-        return season;
-    }
+    public Season season() { return season; }
 
-    public int measuredDays() {
-        return measuredDays;
-    }
+    public int measuredDays() { return measuredDays; }
 
     /** The day of this season that has the northern year's month and day. */
     public LocalDate on(MonthDay northern) {
@@ -86,21 +82,13 @@ public final class SeasonDays {
     }
 
     /** The day at a place. */
-    public LocalDate day(int index) {
-        return first.plusDays(index);
-    }
+    public LocalDate day(int index) { return first.plusDays(index); }
 
-    public double meanC(int day) {
-        return (min[day] + max[day]) / 2;
-    }
+    public double meanC(int day) { return (min[day] + max[day]) / 2; }
 
-    public double minC(LocalDate date) {
-        return min[index(date)];
-    }
+    public double minC(LocalDate date) { return min[index(date)]; }
 
-    public boolean isMeasured(int day) {
-        return measured[day];
-    }
+    public boolean isMeasured(int day) { return measured[day]; }
 
     /** How many days from {@code from} to the day before {@code to} were not measured. */
     int unmeasured(LocalDate from, LocalDate to) {
@@ -114,16 +102,12 @@ public final class SeasonDays {
     /** The last measured day from {@code from} on; empty where none was. */
     Optional<LocalDate> lastMeasured(LocalDate from) {
         for (int day = DAYS - 1; day >= index(from); day--) {
-            if (measured[day]) {
-                return Optional.of(day(day));
-            }
+            if (measured[day]) { return Optional.of(day(day)); }
         }
         return Optional.empty();
     }
 
-    public double dayLengthH(int day) {
-        return sun.lengthH(sunDays[day]);
-    }
+    public double dayLengthH(int day) { return sun.lengthH(sunDays[day]); }
 
     /**
      * The heat of a day above a base, °C·d. Of a day that was not measured it is what such days give on the average:

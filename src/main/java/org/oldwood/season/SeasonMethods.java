@@ -11,17 +11,8 @@ import org.oldwood.store.Documents;
  * The figures that the season engine works by whatever the crop, from {@code season/methods.json}, under the names that
  * they have there; days are those of the northern year.
  */
-public record SeasonMethods(
-        Heat heat,
-        HeatSum heatSum,
-        DayToDay dayToDay,
-        Chill chill,
-        PlaceError placeError,
-        LeadError leadError,
-        Autumn leafFall,
-        Frost frost,
-        Means weatherMeans,
-        Seen sightings) {
+public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill chill, PlaceError placeError,
+        LeadError leadError, Autumn leafFall, Frost frost, Means weatherMeans, Seen sightings) {
 
     /**
      * How heat counts.
@@ -45,16 +36,8 @@ public record SeasonMethods(
      * @param unseenBelow hours below which nobody has looked, with the ± there
      * @param unsuitedShare the share of the least chill a crop wants below which it will not suit
      */
-    public record Chill(
-            MonthDay from,
-            MonthDay before,
-            String heatModel,
-            MonthDay heatBefore,
-            Figure shortBelow,
-            Figure shortPlusMinus,
-            Figure unseenBelow,
-            Figure unseenPlusMinus,
-            Figure unsuitedShare) {}
+    public record Chill(MonthDay from, MonthDay before, String heatModel, MonthDay heatBefore, Figure shortBelow,
+            Figure shortPlusMinus, Figure unseenBelow, Figure unseenPlusMinus, Figure unsuitedShare) {}
 
     /** The stretch whose mean moves leaf fall, the bounds it is held within, and the mean above which nobody looked. */
     public record Autumn(MonthDay from, MonthDay to, Figure least, Figure most, Figure unseenAbove) {}
@@ -81,13 +64,11 @@ public record SeasonMethods(
     public record Seen(Figure shrink, Figure carriedToAutumn, Figure farthest) {}
 
     /** What not knowing a place's own climate does to a date, days a degree; winters are mild above a coldest month. */
-    public record PlaceError(
-            Figure mildAboveC, Figure flower, Figure ripe, Figure flowerMild, Figure ripeMild, Figure always) {
+    public record PlaceError(Figure mildAboveC, Figure flower, Figure ripe, Figure flowerMild, Figure ripeMild,
+            Figure always) {
         /** Standard error of a stage's day that comes from the place, days; none of leaf fall's. */
         double days(Climate climate, Stage stage) {
-            if (climate.errorC() == 0 || stage.compareTo(Stage.RIPE) > 0) {
-                return 0;
-            }
+            if (climate.errorC() == 0 || stage.compareTo(Stage.RIPE) > 0) { return 0; }
             boolean mild = climate.meanC().least() >= mildAboveC.is();
             Figure perDegree = stage == Stage.RIPE ? (mild ? ripeMild : ripe) : (mild ? flowerMild : flower);
             return Math.hypot(always.is(), perDegree.is() * climate.errorC());
@@ -95,13 +76,11 @@ public record SeasonMethods(
     }
 
     /** The ± of a stage that heat brings, by how much of its weather is still to come; more in mild winters. */
-    public record LeadError(
-            Figure under10, Figure under20, Figure under30, Figure under60, Figure mildAboveC, Figure mild) {
+    public record LeadError(Figure under10, Figure under20, Figure under30, Figure under60, Figure mildAboveC,
+            Figure mild) {
         /** Days; no more than the climate's own ±, which holds where more than sixty days are to come. */
         double days(int toCome, double coldestMonthC, double ofClimate) {
-            if (toCome >= 60) {
-                return ofClimate;
-            }
+            if (toCome >= 60) { return ofClimate; }
             Figure by = toCome < 10 ? under10 : toCome < 20 ? under20 : toCome < 30 ? under30 : under60;
             return Math.min(ofClimate, Math.hypot(by.is(), coldestMonthC > mildAboveC.is() ? mild.is() : 0));
         }
@@ -114,15 +93,13 @@ public record SeasonMethods(
     /** The first day of a season's winter on which chill counts. */
     public LocalDate chillFirst(Season season) {
         LocalDate day = season.day(chill.from.getMonthValue(), chill.from.getDayOfMonth());
-        return day.isBefore(chillLast(season))
-                ? day
+        return day.isBefore(chillLast(season)) ? day
                 : season.plus(-1).day(chill.from.getMonthValue(), chill.from.getDayOfMonth());
     }
 
     /** The last day of it. */
     public LocalDate chillLast(Season season) {
-        return season.day(chill.before.getMonthValue(), chill.before.getDayOfMonth())
-                .minusDays(1);
+        return season.day(chill.before.getMonthValue(), chill.before.getDayOfMonth()).minusDays(1);
     }
 
     /** Spread of the daily means about a normal day in a climate, °C. */

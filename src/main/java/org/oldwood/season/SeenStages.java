@@ -49,9 +49,7 @@ final class SeenStages {
             days = known;
         }
         LocalDate day = known.get(stage);
-        if (day == null) {
-            throw new IllegalStateException("no date for " + stage + " of " + crop.id());
-        }
+        if (day == null) { throw new IllegalStateException("no date for " + stage + " of " + crop.id()); }
         return day;
     }
 
@@ -65,18 +63,14 @@ final class SeenStages {
         Map<Stage, LocalDate> all = new EnumMap<>(Stage.class);
         LocalDate earliest = LocalDate.MIN;
         for (Stage stage : ALL) {
-            if (stage == Stage.DORMANT) {
-                continue;
-            }
+            if (stage == Stage.DORMANT) { continue; }
             LocalDate day = seen.get(stage);
             if (day == null) {
                 day = corrected(stage);
                 LocalDate latest = firstSeenAfter(stage).map(this::seenOn).orElse(LocalDate.MAX);
                 if (day.isAfter(latest)) {
                     day = latest;
-                } else if (day.isBefore(earliest)) {
-                    day = earliest;
-                }
+                } else if (day.isBefore(earliest)) { day = earliest; }
             }
             all.put(stage, day);
             earliest = day;
@@ -93,9 +87,7 @@ final class SeenStages {
 
     private Optional<Stage> firstSeenAfter(Stage stage) {
         for (Stage each : seen.isEmpty() ? NONE : ALL) {
-            if (each.compareTo(stage) > 0 && seen.containsKey(each)) {
-                return Optional.of(each);
-            }
+            if (each.compareTo(stage) > 0 && seen.containsKey(each)) { return Optional.of(each); }
         }
         return Optional.empty();
     }
@@ -109,9 +101,7 @@ final class SeenStages {
         Modelled model = stages.modelled(crop, season, stage);
         Optional<Past> past = past(stage);
         StringBuilder words = new StringBuilder(model.words());
-        if (past.isPresent()) {
-            words.append(pastWords(past.get(), Math.round(corrected(stage, past))));
-        }
+        if (past.isPresent()) { words.append(pastWords(past.get(), Math.round(corrected(stage, past)))); }
         Optional<Stage> before = lastSeenBefore(stage);
         double plusMinus = model.plusMinus() * narrowed(past);
         if (before.isPresent()) {
@@ -135,30 +125,19 @@ final class SeenStages {
     }
 
     private static String pastWords(Past past, long days) {
-        String how = days == 0
-                ? "; borne out by "
-                : "; %s%s%s for "
-                        .formatted(
-                                Math.abs(days),
-                                Math.abs(days) == 1 ? " day" : " days",
-                                days < 0 ? " earlier" : " later");
-        return how
-                + past.from().words()
-                + " as seen in "
-                + past.seasons()
+        String how = days == 0 ? "; borne out by "
+                : "; %s%s%s for ".formatted(Math.abs(days), Math.abs(days) == 1 ? " day" : " days",
+                        days < 0 ? " earlier" : " later");
+        return how + past.from().words() + " as seen in " + past.seasons()
                 + (past.seasons() == 1 ? " past season" : " past seasons");
     }
 
-    private LocalDate seenOn(Stage stage) {
-        return java.util.Objects.requireNonNull(seen.get(stage));
-    }
+    private LocalDate seenOn(Stage stage) { return java.util.Objects.requireNonNull(seen.get(stage)); }
 
     private Optional<Stage> lastSeenBefore(Stage stage) {
         Optional<Stage> last = Optional.empty();
         for (Stage each : seen.isEmpty() ? NONE : ALL) {
-            if (each.compareTo(stage) < 0 && seen.containsKey(each)) {
-                last = Optional.of(each);
-            }
+            if (each.compareTo(stage) < 0 && seen.containsKey(each)) { last = Optional.of(each); }
         }
         return last;
     }
@@ -177,8 +156,8 @@ final class SeenStages {
 
     private LocalDate afterSeen(Stage stage, Stage before, LocalDate corrected) {
         LocalDate on = seenOn(before);
-        LocalDate expected =
-                stages.modelledDay(crop, season, before).plusDays(Math.round(corrected(before, past(before))));
+        LocalDate expected = stages.modelledDay(crop, season, before)
+                .plusDays(Math.round(corrected(before, past(before))));
         long early = on.toEpochDay() - expected.toEpochDay();
         LocalDate moved = corrected.plusDays(Math.round(early * carried(before, stage)));
         if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule && rule.of() == before) {
@@ -187,13 +166,9 @@ final class SeenStages {
         return moved.isAfter(on) ? moved : on.plusDays(1);
     }
 
-    private double carried(Stage from, Stage to) {
-        return isAutumn(to) && !isAutumn(from) ? toAutumn : 1;
-    }
+    private double carried(Stage from, Stage to) { return isAutumn(to) && !isAutumn(from) ? toAutumn : 1; }
 
-    private static boolean isAutumn(Stage stage) {
-        return stage.compareTo(Stage.LEAF_FALL_BEGINS) >= 0;
-    }
+    private static boolean isAutumn(Stage stage) { return stage.compareTo(Stage.LEAF_FALL_BEGINS) >= 0; }
 
     private double corrected(Stage stage, Optional<Past> past) {
         return past.map(each -> each.days() * carried(each.from(), stage)).orElse(0.0);
@@ -210,16 +185,13 @@ final class SeenStages {
      * one where no earlier one was seen.
      */
     private Optional<Past> past(Stage stage) {
-        return pasts.computeIfAbsent(
-                stage,
+        return pasts.computeIfAbsent(stage,
                 each -> stages.sightings().before(crop.id(), season).isEmpty() ? Optional.empty() : findPast(each));
     }
 
     private Optional<Past> findPast(Stage stage) {
         Optional<Past> own = pastOf(stage, 1);
-        if (own.isPresent()) {
-            return own;
-        }
+        if (own.isPresent()) { return own; }
         Optional<Past> nearest = Optional.empty();
         for (Stage other : ALL) {
             boolean earlier = other.compareTo(stage) < 0;
@@ -242,9 +214,7 @@ final class SeenStages {
                 count++;
             }
         }
-        if (count == 0) {
-            return Optional.empty();
-        }
+        if (count == 0) { return Optional.empty(); }
         double seasons = count * weight;
         double mean = (double) sum / count;
         return Optional.of(new Past(mean * seasons / (seasons + shrink), count, seasons, stage));

@@ -18,18 +18,14 @@ public final class Sightings {
 
     private Sightings() {}
 
-    public static Sightings none() {
-        return new Sightings();
-    }
+    public static Sightings none() { return new Sightings(); }
 
     public static Sightings of(Collection<Sighting> all) {
         Sightings sightings = new Sightings();
-        all.stream().sorted(Comparator.comparing(Sighting::date)).forEach(one -> sightings
-                .byCrop
-                .computeIfAbsent(one.crop(), crop -> new TreeMap<>())
-                .computeIfAbsent(one.season(), season -> new EnumMap<>(Stage.class))
-                .computeIfAbsent(one.stage(), stage -> new ArrayList<>())
-                .add(one.date()));
+        all.stream().sorted(Comparator.comparing(Sighting::date))
+                .forEach(one -> sightings.byCrop.computeIfAbsent(one.crop(), crop -> new TreeMap<>())
+                        .computeIfAbsent(one.season(), season -> new EnumMap<>(Stage.class))
+                        .computeIfAbsent(one.stage(), stage -> new ArrayList<>()).add(one.date()));
         return sightings;
     }
 

@@ -17,9 +17,7 @@ public record StageDate(LocalDate date, int plusMinusDays, Basis basis, String w
 
     /** What it was made from, then the day, ± how many days; a day that was seen stands alone. */
     public String inWords() {
-        if (basis == Basis.SEEN) {
-            return words;
-        }
+        if (basis == Basis.SEEN) { return words; }
         return words + ", " + date + (plusMinusDays == 0 ? "" : " ± " + plusMinusDays + " days");
     }
 }

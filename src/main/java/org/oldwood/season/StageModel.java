@@ -28,18 +28,13 @@ final class StageModel {
     }
 
     Optional<LocalDate> heat(StageRule.Heat rule) {
-        if (rule.warmSummer().isPresent()
-                && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
+        if (rule.warmSummer().isPresent() && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
             return Optional.of(days.on(rule.warmSummer().get().then()));
         }
         Optional<LocalDate> met = reaches(
                 rule.dayLength() ? day -> days.heatByDayLength(day, rule.baseC()) : day -> days.heat(day, rule.baseC()),
-                heatFrom,
-                need(rule),
-                LONGEST_SUM);
-        if (rule.window().isEmpty()) {
-            return met;
-        }
+                heatFrom, need(rule), LONGEST_SUM);
+        if (rule.window().isEmpty()) { return met; }
         LocalDate least = days.on(rule.window().get().notBefore());
         LocalDate most = days.on(rule.window().get().notAfter());
         return Optional.of(within(met.orElse(most), least, most));
@@ -48,9 +43,7 @@ final class StageModel {
     /** How far a sum of heat was by the last day measured; empty where none was since heat began to count. */
     Optional<String> progress(StageRule.Heat rule) {
         Optional<LocalDate> last = days.lastMeasured(heatFrom);
-        if (last.isEmpty() || rule.warmSummer().isPresent()) {
-            return Optional.empty();
-        }
+        if (last.isEmpty() || rule.warmSummer().isPresent()) { return Optional.empty(); }
         double sum = 0;
         for (int day = days.index(heatFrom); day <= days.index(last.get()); day++) {
             sum += rule.dayLength() ? days.heatByDayLength(day, rule.baseC()) : days.heat(day, rule.baseC());
@@ -59,9 +52,7 @@ final class StageModel {
         return Optional.of("%s of %s by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
     }
 
-    private double need(StageRule.Heat rule) {
-        return rule.sum().is() * heatFactor;
-    }
+    private double need(StageRule.Heat rule) { return rule.sum().is() * heatFactor; }
 
     /** Days not measured between the beginning of heat and a stage; the weather that was still to come. */
     int toCome(LocalDate stage) {
@@ -81,30 +72,22 @@ final class StageModel {
 
     LocalDate heatAfter(StageRule.HeatAfter rule, Figure sum, LocalDate from) {
         int most = (int) rule.days().high();
-        return within(
-                reaches(day -> days.heat(day, rule.baseC()), from, sum.is(), most)
-                        .orElse(from.plusDays(most)),
-                from.plusDays((long) rule.days().low()),
-                from.plusDays(most));
+        return within(reaches(day -> days.heat(day, rule.baseC()), from, sum.is(), most).orElse(from.plusDays(most)),
+                from.plusDays((long) rule.days().low()), from.plusDays(most));
     }
 
     Optional<LocalDate> meanRises(StageRule.MeanRises rule) {
         int last = days.index(heatFrom) + LONGEST_SUM;
         for (int day = days.index(heatFrom); day < last; day++) {
-            if (coolMean(day) >= rule.aboveC().is()) {
-                return Optional.of(days.day(day));
-            }
+            if (coolMean(day) >= rule.aboveC().is()) { return Optional.of(days.day(day)); }
         }
         return Optional.empty();
     }
 
     /** Leaf fall: its day, slid by the mean of the autumn. */
     LocalDate leafFall(StageRule.LeafFall rule) {
-        double autumnC = Math.max(
-                methods.leafFall().least().is(),
-                Math.min(methods.leafFall().most().is(), autumnC()));
-        return days.on(rule.north())
-                .plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
+        double autumnC = Math.max(methods.leafFall().least().is(), Math.min(methods.leafFall().most().is(), autumnC()));
+        return days.on(rule.north()).plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
     }
 
     /** Mean of the autumn, °C, measured days in place of normal ones. */
@@ -115,9 +98,7 @@ final class StageModel {
 
     /** A measured day is smoothed by those before it; a normal day is smooth already. */
     private double coolMean(int day) {
-        return days.isMeasured(day)
-                ? days.meanC(day, (int) methods.heat().meanOver().is())
-                : days.meanC(day);
+        return days.isMeasured(day) ? days.meanC(day, (int) methods.heat().meanOver().is()) : days.meanC(day);
     }
 
     private Optional<LocalDate> reaches(IntToDoubleFunction heat, LocalDate from, double need, int longest) {
@@ -125,17 +106,13 @@ final class StageModel {
         double sum = 0;
         for (int day = first; day < first + longest; day++) {
             sum += heat.applyAsDouble(day);
-            if (sum >= need) {
-                return Optional.of(days.day(day));
-            }
+            if (sum >= need) { return Optional.of(days.day(day)); }
         }
         return Optional.empty();
     }
 
     private static LocalDate within(LocalDate day, LocalDate least, LocalDate most) {
-        if (day.isBefore(least)) {
-            return least;
-        }
+        if (day.isBefore(least)) { return least; }
         return day.isAfter(most) ? most : day;
     }
 }

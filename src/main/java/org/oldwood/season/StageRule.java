@@ -23,14 +23,8 @@ public sealed interface StageRule {
      * @param window the stage is held between two days of the year, written for the north
      * @param warmSummer what holds where summers are too warm for the sum
      */
-    record Heat(
-            @Key(least = -20, most = 30) double baseC,
-            boolean dayLength,
-            Figure sum,
-            Figure plusMinus,
-            Optional<Window> window,
-            Optional<WarmSummer> warmSummer)
-            implements StageRule {}
+    record Heat(@Key(least = -20, most = 30) double baseC, boolean dayLength, Figure sum, Figure plusMinus,
+            Optional<Window> window, Optional<WarmSummer> warmSummer) implements StageRule {}
 
     /** A number of days after another stage, or before it where the number is negative. */
     record Days(Stage of, Figure days, Figure plusMinus) implements StageRule {}
@@ -41,15 +35,8 @@ public sealed interface StageRule {
      * @param early the sum for early cultivars, where they differ
      * @param late the sum for late cultivars
      */
-    record HeatAfter(
-            Stage of,
-            @Key(least = -20, most = 30) double baseC,
-            Figure sum,
-            Figure days,
-            Figure plusMinus,
-            Optional<Figure> early,
-            Optional<Figure> late)
-            implements StageRule {}
+    record HeatAfter(Stage of, @Key(least = -20, most = 30) double baseC, Figure sum, Figure days, Figure plusMinus,
+            Optional<Figure> early, Optional<Figure> late) implements StageRule {}
 
     /** The daily mean rises to a temperature in spring. */
     record MeanRises(Figure aboveC, Figure plusMinus) implements StageRule {}
@@ -62,8 +49,8 @@ public sealed interface StageRule {
      * @param perC days later for each degree above it
      * @param unseenPlusMinus the ± where no such autumn was ever looked at: warmer ones, and the south
      */
-    record LeafFall(MonthDay north, Figure atC, Figure perC, Figure plusMinus, Figure unseenPlusMinus)
-            implements StageRule {}
+    record LeafFall(MonthDay north, Figure atC, Figure perC, Figure plusMinus,
+            Figure unseenPlusMinus) implements StageRule {}
 
     /** From a day to a day of the northern year, both included. */
     record Window(MonthDay notBefore, MonthDay notAfter) {}

@@ -17,13 +17,8 @@ public final class SunTimes {
     /** The sun's declination, rad. */
     public static double declinationRad(int dayOfYear) {
         double g = 2 * Math.PI / 365 * (dayOfYear - 1);
-        return 0.006918
-                - 0.399912 * Math.cos(g)
-                + 0.070257 * Math.sin(g)
-                - 0.006758 * Math.cos(2 * g)
-                + 0.000907 * Math.sin(2 * g)
-                - 0.002697 * Math.cos(3 * g)
-                + 0.00148 * Math.sin(3 * g);
+        return 0.006918 - 0.399912 * Math.cos(g) + 0.070257 * Math.sin(g) - 0.006758 * Math.cos(2 * g)
+                + 0.000907 * Math.sin(2 * g) - 0.002697 * Math.cos(3 * g) + 0.00148 * Math.sin(3 * g);
     }
 
     /**

@@ -14,9 +14,7 @@ final class SunYear {
     private double @Nullable [] lengths;
 
     /** @param latitude degrees, south negative */
-    SunYear(double latitude) {
-        this.latitude = latitude;
-    }
+    SunYear(double latitude) { this.latitude = latitude; }
 
     /** Half the time from sunrise to sunset as seen, h, as {@link SunTimes} has it. */
     double halfDay(int day) {

@@ -19,17 +19,13 @@ record Axis(LocalDate first, LocalDate end) {
     private static final int LETTERS = 3;
 
     Axis {
-        if (!end.isAfter(first)) {
-            throw new IllegalArgumentException("no day from " + first + " to before " + end);
-        }
+        if (!end.isAfter(first)) { throw new IllegalArgumentException("no day from " + first + " to before " + end); }
     }
 
     /** Where a month begins, and its name. */
     record Tick(String x, String label) {}
 
-    static Axis of(Season season) {
-        return new Axis(season.start(), season.end().plusDays(1));
-    }
+    static Axis of(Season season) { return new Axis(season.start(), season.end().plusDays(1)); }
 
     /** Where a day begins, in per cent; days beyond the ends lie at the ends. */
     double at(LocalDate day) {
@@ -38,21 +34,16 @@ record Axis(LocalDate first, LocalDate end) {
     }
 
     /** The middle of a day. */
-    double middle(LocalDate day) {
-        return (at(day) + at(day.plusDays(1))) / 2;
-    }
+    double middle(LocalDate day) { return (at(day) + at(day.plusDays(1))) / 2; }
 
-    boolean holds(LocalDate day) {
-        return !day.isBefore(first) && day.isBefore(end);
-    }
+    boolean holds(LocalDate day) { return !day.isBefore(first) && day.isBefore(end); }
 
     /** Where each month begins, from the first one that begins on the axis. */
     List<Tick> months() {
         List<Tick> ticks = new ArrayList<>();
         LocalDate month = first.withDayOfMonth(1);
-        for (LocalDate day = month.isBefore(first) ? month.plusMonths(1) : month;
-                day.isBefore(end);
-                day = day.plusMonths(1)) {
+        for (LocalDate day = month.isBefore(first) ? month.plusMonths(1) : month; day
+                .isBefore(end); day = day.plusMonths(1)) {
             ticks.add(new Tick(Numbers.percent(at(day)), Dates.month(day).substring(0, LETTERS)));
         }
         return ticks;

@@ -17,17 +17,8 @@ import org.oldwood.words.Dates;
  * @param water the water it holds; absent where that cannot be said
  * @param waterWords the same in words, or why it cannot be said
  */
-record BedCard(
-        String name,
-        String id,
-        List<String> facts,
-        List<Line> tests,
-        List<Line> given,
-        List<Food> food,
-        String mulch,
-        List<Line> due,
-        Optional<Water> water,
-        String waterWords) {
+record BedCard(String name, String id, List<String> facts, List<Line> tests, List<Line> given, List<Food> food,
+        String mulch, List<Line> due, Optional<Water> water, String waterWords) {
 
     /**
      * A day and what was or is to be.
@@ -35,9 +26,7 @@ record BedCard(
      * @param day year-month-day
      */
     record Line(String day, String dayWords, String words) {
-        static Line of(LocalDate day, String words) {
-            return new Line(day.toString(), Dates.shortDay(day), words);
-        }
+        static Line of(LocalDate day, String words) { return new Line(day.toString(), Dates.shortDay(day), words); }
     }
 
     /**

@@ -47,23 +47,12 @@ final class BedCards {
         this.season = ground.state().season();
     }
 
-    List<BedCard> of(List<BedState> beds) {
-        return beds.stream().map(this::card).toList();
-    }
+    List<BedCard> of(List<BedState> beds) { return beds.stream().map(this::card).toList(); }
 
     private BedCard card(BedState state) {
-        Optional<Situation> situation =
-                ground.subjects().find(state.bed().id(), "bed").map(this::situation);
-        return new BedCard(
-                state.bed().name(),
-                state.bed().id(),
-                facts(state.bed()),
-                tests(state),
-                given(state),
-                food(state),
-                situation.map(this::mulch).orElse(""),
-                due(state),
-                WaterChart.of(ground, state),
+        Optional<Situation> situation = ground.subjects().find(state.bed().id(), "bed").map(this::situation);
+        return new BedCard(state.bed().name(), state.bed().id(), facts(state.bed()), tests(state), given(state),
+                food(state), situation.map(this::mulch).orElse(""), due(state), WaterChart.of(ground, state),
                 WaterChart.inWords(ground, state));
     }
 
@@ -76,15 +65,9 @@ final class BedCards {
         facts.add(Words.amount(bed.areaM2()) + " m²");
         facts.add(bed.texture().map(it -> it.replace('-', ' ')).orElse("texture not known"));
         bed.rootableDepthCm().ifPresent(it -> facts.add("roots to " + Words.amount(it) + " cm"));
-        if (bed.stonesPercent() > 0) {
-            facts.add(Words.amount(bed.stonesPercent()) + " % stones");
-        }
-        if (bed.shade() > 0) {
-            facts.add(Math.round(100 * bed.shade()) + " % shade");
-        }
-        if (bed.windy()) {
-            facts.add("windy");
-        }
+        if (bed.stonesPercent() > 0) { facts.add(Words.amount(bed.stonesPercent()) + " % stones"); }
+        if (bed.shade() > 0) { facts.add(Math.round(100 * bed.shade()) + " % shade"); }
+        if (bed.windy()) { facts.add("windy"); }
         bed.roof().ifPresent(roof -> facts.add("roof water from " + Words.amount(roof.areaM2()) + " m²"));
         return facts;
     }
@@ -93,9 +76,7 @@ final class BedCards {
         List<BedCard.Line> lines = new ArrayList<>();
         for (int i = state.entries().size() - 1; i >= 0 && lines.size() < TESTS; i--) {
             Entry entry = state.entries().get(i);
-            if (entry.kind() == EntryKind.SOIL_TEST) {
-                lines.add(BedCard.Line.of(entry.date(), test(entry)));
-            }
+            if (entry.kind() == EntryKind.SOIL_TEST) { lines.add(BedCard.Line.of(entry.date(), test(entry))); }
         }
         return lines;
     }
@@ -106,9 +87,7 @@ final class BedCards {
         nutrient(entry, "P", "phosphorus", parts);
         nutrient(entry, "K", "potassium", parts);
         nutrient(entry, "Mg", "magnesium", parts);
-        if (entry.flag("freeLime")) {
-            parts.add("free lime");
-        }
+        if (entry.flag("freeLime")) { parts.add("free lime"); }
         entry.text("by").ifPresent(by -> parts.add("by " + by));
         return String.join(", ", parts);
     }
@@ -125,8 +104,8 @@ final class BedCards {
         for (Applications.Given line : ledger.lines()) {
             if (line.season().compareTo(season.plus(-1)) >= 0) {
                 String brings = LedgerWords.brings(line);
-                lines.add(BedCard.Line.of(
-                        line.date(), LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings) + marks(line)));
+                lines.add(BedCard.Line.of(line.date(),
+                        LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings) + marks(line)));
             }
         }
         Collections.reverse(lines);
@@ -151,8 +130,7 @@ final class BedCards {
         Budget budget = feed.budget(books, 0);
         List<BedCard.Nutrient> nutrients = new ArrayList<>();
         for (Nutrient each : Nutrient.values()) {
-            nutrients.add(new BedCard.Nutrient(
-                    Words.fixed(budget.due().of(each), 1),
+            nutrients.add(new BedCard.Nutrient(Words.fixed(budget.due().of(each), 1),
                     Words.fixed(budget.need().gPerM2().of(each), 1)));
         }
         return new BedCard.Food(stand.crop().map(Crop::plural).orElse("") + ", " + form(stand), nutrients);
@@ -168,10 +146,9 @@ final class BedCards {
     }
 
     private static String mulch(MulchLayer layer, double now) {
-        String laid = "%s, laid %s cm deep on %s"
-                .formatted(layer.mulch().name(), Words.fixed(layer.laidCm(), 1), Dates.shortDay(layer.laid()));
-        return now < HARDLY_CM
-                ? "Hardly any is left of the " + laid + "."
+        String laid = "%s, laid %s cm deep on %s".formatted(layer.mulch().name(), Words.fixed(layer.laidCm(), 1),
+                Dates.shortDay(layer.laid()));
+        return now < HARDLY_CM ? "Hardly any is left of the " + laid + "."
                 : "About " + Words.fixed(now, 1) + " cm is left of the " + laid + ".";
     }
 
@@ -179,12 +156,9 @@ final class BedCards {
     private List<BedCard.Line> due(BedState state) {
         Map<String, List<LocalDate>> days = new LinkedHashMap<>();
         for (Task task : tasks) {
-            if (task.state() == Task.State.OPEN
-                    && TaskGroup.bed(task).equals(state.bed().id())
-                    && FOR_THE_BED.contains(task.rule().craft())
-                    && task.amount().isPresent()) {
-                days.computeIfAbsent(TaskWords.headline(task), any -> new ArrayList<>())
-                        .add(task.day());
+            if (task.state() == Task.State.OPEN && TaskGroup.bed(task).equals(state.bed().id())
+                    && FOR_THE_BED.contains(task.rule().craft()) && task.amount().isPresent()) {
+                days.computeIfAbsent(TaskWords.headline(task), any -> new ArrayList<>()).add(task.day());
             }
         }
         List<BedCard.Line> lines = new ArrayList<>();

@@ -24,8 +24,7 @@ record BushCard(String title, List<String> who, List<String> facts, List<Season>
     record Season(String label, String stems, long bearing, Optional<KgBar> plan, Optional<KgBar> none) {
 
         boolean sameAs(Season other) {
-            return stems.equals(other.stems)
-                    && bearing == other.bearing
+            return stems.equals(other.stems) && bearing == other.bearing
                     && plan.map(KgBar::inShort).equals(other.plan.map(KgBar::inShort))
                     && none.map(KgBar::inShort).equals(other.none.map(KgBar::inShort));
         }

@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param today where today lies, if it lies on the axis
  * @param rows the rows from the top
  */
-record Chart(
-        String title, LocalDate first, LocalDate end, List<Axis.Tick> ticks, Optional<String> today, List<Row> rows) {
+record Chart(String title, LocalDate first, LocalDate end, List<Axis.Tick> ticks, Optional<String> today,
+        List<Row> rows) {
 
     /**
      * One row.
@@ -27,12 +27,7 @@ record Chart(
     record Row(String key, String sign, String label, String text, List<Mark> marks) {}
 
     static Chart of(String title, Axis axis, List<Axis.Tick> ticks, LocalDate day, List<Row> rows) {
-        return new Chart(
-                title,
-                axis.first(),
-                axis.end(),
-                ticks,
-                axis.holds(day) ? Optional.of(Numbers.percent(axis.middle(day))) : Optional.empty(),
-                rows);
+        return new Chart(title, axis.first(), axis.end(), ticks,
+                axis.holds(day) ? Optional.of(Numbers.percent(axis.middle(day))) : Optional.empty(), rows);
     }
 }

@@ -11,9 +11,7 @@ final class Days {
     private Days() {}
 
     /** {@code 28 Nov}. */
-    static String day(LocalDate day) {
-        return Dates.dayMonth(day).replace(' ', KEPT);
-    }
+    static String day(LocalDate day) { return Dates.dayMonth(day).replace(' ', KEPT); }
 
     /** {@code 28 Nov to 3 Mar}. */
     static String span(LocalDate first, LocalDate last) {

@@ -18,13 +18,9 @@ import org.oldwood.season.Stages;
  */
 public record Ground(Situation.World world, Plan plan, Subjects subjects, GardenWater water, Sources sources) {
 
-    GardenState state() {
-        return world.state();
-    }
+    GardenState state() { return world.state(); }
 
-    Stages stages() {
-        return world.stages();
-    }
+    Stages stages() { return world.stages(); }
 
     /** The garden's word for a bed's id. */
     String bedName(Optional<String> id) {

@@ -20,14 +20,8 @@ record Mark(String kind, LocalDate first, LocalDate last, String x, String width
     static Mark span(String kind, Axis axis, LocalDate first, LocalDate last) {
         double from = axis.at(first);
         double to = axis.at(last.plusDays(1));
-        return new Mark(
-                kind,
-                first,
-                last,
-                Numbers.percent(from),
-                Numbers.percent(to - from),
-                first.isBefore(axis.first()),
-                !last.isBefore(axis.end()));
+        return new Mark(kind, first, last, Numbers.percent(from), Numbers.percent(to - from),
+                first.isBefore(axis.first()), !last.isBefore(axis.end()));
     }
 
     /** In the middle of a day. */
@@ -48,11 +42,7 @@ record Mark(String kind, LocalDate first, LocalDate last, String x, String width
     }
 
     /** Where its upper edge lies, px. */
-    int top() {
-        return MIDDLE - height() / 2;
-    }
+    int top() { return MIDDLE - height() / 2; }
 
-    boolean isSpan() {
-        return !width.equals("0");
-    }
+    boolean isSpan() { return !width.equals("0"); }
 }

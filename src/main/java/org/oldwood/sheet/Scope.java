@@ -9,26 +9,16 @@ import org.oldwood.plan.Task;
 public record Scope(Optional<String> bed, Optional<String> plant) {
     /** The tasks of this part of the garden, those that were missed too. */
     public Plan part(Plan plan) {
-        return isWhole()
-                ? plan
-                : new Plan(
-                        plan.from(),
-                        plan.until(),
-                        plan.tasks().stream().filter(this::holds).toList(),
+        return isWhole() ? plan
+                : new Plan(plan.from(), plan.until(), plan.tasks().stream().filter(this::holds).toList(),
                         plan.notices(),
-                        plan.missed().stream()
-                                .filter(missed ->
-                                        plant.isEmpty() && missed.bed().equals(bed))
-                                .toList());
+                        plan.missed().stream().filter(missed -> plant.isEmpty() && missed.bed().equals(bed)).toList());
     }
 
-    boolean isWhole() {
-        return bed.isEmpty() && plant.isEmpty();
-    }
+    boolean isWhole() { return bed.isEmpty() && plant.isEmpty(); }
 
     boolean holds(Task task) {
-        return bed.map(id -> inBed(task, id)).orElse(true)
-                && plant.map(id -> ofPlant(task, id)).orElse(true);
+        return bed.map(id -> inBed(task, id)).orElse(true) && plant.map(id -> ofPlant(task, id)).orElse(true);
     }
 
     private static boolean inBed(Task task, String id) {
@@ -38,13 +28,11 @@ public record Scope(Optional<String> bed, Optional<String> plant) {
     private static boolean ofPlant(Task task, String id) {
         String kind = task.subject().kind();
         return (kind.equals("plant") || kind.equals("stand"))
-                && task.subject().plants().stream()
-                        .anyMatch(it -> it.plant().id().equals(id));
+                && task.subject().plants().stream().anyMatch(it -> it.plant().id().equals(id));
     }
 
     boolean holds(PlantState state) {
-        return bed.map(state.plant().bed()::equals).orElse(true)
-                && plant.map(state.plant().id()::equals).orElse(true);
+        return bed.map(state.plant().bed()::equals).orElse(true) && plant.map(state.plant().id()::equals).orElse(true);
     }
 
     /** Whether beds are told of one by one. */

@@ -15,15 +15,8 @@ import org.oldwood.plan.Task;
  * @param outlookWords what the outlooks rest on, where it was not read in print
  * @param waterLacking what must be known before the beds' water can be told; empty for nothing
  */
-record Sheet(
-        List<Chart> stages,
-        List<Year> years,
-        List<BushCard> bushes,
-        List<String> outlookWords,
-        List<BedCard> beds,
-        String waterLacking,
-        List<String> questions,
-        List<Source> sources) {
+record Sheet(List<Chart> stages, List<Year> years, List<BushCard> bushes, List<String> outlookWords, List<BedCard> beds,
+        String waterLacking, List<String> questions, List<Source> sources) {
 
     /** The charts of one season. */
     record Year(String label, List<Chart> charts) {}
@@ -33,34 +26,18 @@ record Sheet(
         GardenState state = ground.state();
         List<Task> tasks = ground.plan().tasks().stream().filter(scope::holds).toList();
         List<PlantState> plants = state.walked().stream().filter(scope::holds).toList();
-        List<BedState> beds = state.beds().values().stream()
-                .filter(it -> scope.showsBed(it.bed().id()))
-                .toList();
-        List<Crop> crops = plants.stream()
-                .map(it -> it.plant().crop())
-                .distinct()
-                .sorted()
-                .map(ground.world().crops()::get)
-                .toList();
+        List<BedState> beds = state.beds().values().stream().filter(it -> scope.showsBed(it.bed().id())).toList();
+        List<Crop> crops = plants.stream().map(it -> it.plant().crop()).distinct().sorted()
+                .map(ground.world().crops()::get).toList();
         BushCards bushes = new BushCards(ground);
-        return new Sheet(
-                crops.isEmpty() ? List.of() : List.of(StageChart.of(ground, crops, state.season())),
+        return new Sheet(crops.isEmpty() ? List.of() : List.of(StageChart.of(ground, crops, state.season())),
                 YearCharts.seasons(tasks).stream()
-                        .map(season -> new Year(season.label(), YearCharts.of(ground, tasks, season)))
-                        .toList(),
-                bushes.of(plants),
-                bushes.rests(plants),
-                new BedCards(ground, tasks).of(beds),
+                        .map(season -> new Year(season.label(), YearCharts.of(ground, tasks, season))).toList(),
+                bushes.of(plants), bushes.rests(plants), new BedCards(ground, tasks).of(beds),
                 beds.isEmpty() ? "" : ground.water().lacking().orElse(""),
-                scope.isWhole()
-                        ? Stream.concat(state.questions().stream(), ground.plan().notices().stream())
-                                .toList()
+                scope.isWhole() ? Stream.concat(state.questions().stream(), ground.plan().notices().stream()).toList()
                         : List.of(),
-                tasks.stream()
-                        .flatMap(task -> task.sources().stream())
-                        .distinct()
-                        .sorted()
-                        .flatMap(key -> ground.sources().find(key).stream())
-                        .toList());
+                tasks.stream().flatMap(task -> task.sources().stream()).distinct().sorted()
+                        .flatMap(key -> ground.sources().find(key).stream()).toList());
     }
 }

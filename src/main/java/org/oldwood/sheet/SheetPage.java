@@ -27,12 +27,8 @@ public final class SheetPage {
      * outlooks, ledgers and sources. The same ground, pages and scope give the same text.
      */
     public static String of(Ground ground, List<RoundPage> pages, String title, Optional<Scope> full) {
-        Map<String, Object> said = Map.of(
-                "pages", pages,
-                "garden", ground.state().garden().name(),
-                "title", title,
-                "more", full.map(scope -> Sheet.of(ground, scope)),
-                "style", resource(SheetPage.class, "sheet.css"),
+        Map<String, Object> said = Map.of("pages", pages, "garden", ground.state().garden().name(), "title", title,
+                "more", full.map(scope -> Sheet.of(ground, scope)), "style", resource(SheetPage.class, "sheet.css"),
                 "maker", mark(ground.state().garden()));
         return withoutEmptyLines(Safe.text(render("pages.jte", said)));
     }
@@ -40,18 +36,15 @@ public final class SheetPage {
     /** Fills a template; those of the phone's page lie here too, since they share the drawings of stems. */
     public static String render(String template, Map<String, Object> said) {
         StringOutput page = new StringOutput();
-        TemplateEngine.createPrecompiled(
-                        null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName())
-                .render(template, said, page);
+        TemplateEngine.createPrecompiled(null, ContentType.Html, SheetPage.class.getClassLoader(),
+                SheetPage.class.getPackageName()).render(template, said, page);
         return page.toString();
     }
 
     /** A text that lies beside a class of the program. */
     public static String resource(Class<?> beside, String name) {
         try (InputStream in = beside.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException(name + " is missing from the program");
-            }
+            if (in == null) { throw new IllegalStateException(name + " is missing from the program"); }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -60,9 +53,7 @@ public final class SheetPage {
 
     /** Whether a file is a sheet of that garden as it was written here. */
     public static boolean isOf(Garden garden, Path file) throws IOException {
-        if (!Files.isRegularFile(file)) {
-            return false;
-        }
+        if (!Files.isRegularFile(file)) { return false; }
         byte[] head = new byte[HEAD];
         try (InputStream in = Files.newInputStream(file)) {
             String text = new String(head, 0, in.readNBytes(head, 0, HEAD), StandardCharsets.UTF_8);
@@ -79,9 +70,7 @@ public final class SheetPage {
     private static String withoutEmptyLines(String page) {
         StringBuilder kept = new StringBuilder(page.length());
         for (String line : page.split("\n", -1)) {
-            if (!line.isBlank()) {
-                kept.append(line).append('\n');
-            }
+            if (!line.isBlank()) { kept.append(line).append('\n'); }
         }
         return kept.toString();
     }

@@ -14,11 +14,7 @@ final class StageChart {
 
     static Chart of(Ground ground, List<Crop> crops, Season season) {
         Axis axis = Axis.of(season);
-        return Chart.of(
-                "Stages of growth",
-                axis,
-                axis.months(),
-                ground.state().date(),
+        return Chart.of("Stages of growth", axis, axis.months(), ground.state().date(),
                 crops.stream().map(crop -> row(ground, axis, crop, season)).toList());
     }
 
@@ -30,24 +26,21 @@ final class StageChart {
         StageDate leaf = ground.stages().date(crop, season, Stage.LEAF_FALL_BEGINS);
         StageDate bare = ground.stages().date(crop, season, Stage.LEAF_FALL_DONE);
         List<Mark> marks = new ArrayList<>();
-        for (StageDate[] pair : new StageDate[][] {{bud, bud}, {flower, petals}, {ripe, ripe}, {leaf, bare}}) {
+        for (StageDate[] pair : new StageDate[][]{{bud, bud}, {flower, petals}, {ripe, ripe}, {leaf, bare}}) {
             maybe(axis, pair[0], pair[1], marks);
         }
         marks.add(Mark.on("bud", axis, bud.date()));
         marks.add(Mark.span("flower", axis, flower.date(), latest(flower, petals)));
         marks.add(Mark.on("ripe", axis, ripe.date()));
         marks.add(Mark.span("leaf", axis, leaf.date(), latest(leaf, bare)));
-        String words = "buds %s, flower %s, ripe %s, leaf fall %s"
-                .formatted(in(bud, bud), in(flower, petals), in(ripe, ripe), in(leaf, bare));
+        String words = "buds %s, flower %s, ripe %s, leaf fall %s".formatted(in(bud, bud), in(flower, petals),
+                in(ripe, ripe), in(leaf, bare));
         return new Chart.Row("stages@" + crop.id(), "", Words.capital(crop.plural()), words, marks);
     }
 
     private static void maybe(Axis axis, StageDate from, StageDate to, List<Mark> marks) {
         if (from.plusMinusDays() + to.plusMinusDays() > 0) {
-            marks.add(Mark.span(
-                    "maybe",
-                    axis,
-                    from.date().minusDays(from.plusMinusDays()),
+            marks.add(Mark.span("maybe", axis, from.date().minusDays(from.plusMinusDays()),
                     latest(from, to).plusDays(to.plusMinusDays())));
         }
     }

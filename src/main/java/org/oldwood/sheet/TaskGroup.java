@@ -24,8 +24,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
     static List<TaskGroup> of(List<Task> tasks) {
         Map<String, List<Task>> byKey = new LinkedHashMap<>();
         for (Task task : tasks) {
-            byKey.computeIfAbsent(task.rule().id() + "@" + bed(task), key -> new ArrayList<>())
-                    .add(task);
+            byKey.computeIfAbsent(task.rule().id() + "@" + bed(task), key -> new ArrayList<>()).add(task);
         }
         List<TaskGroup> groups = new ArrayList<>();
         for (List<Task> each : byKey.values()) {
@@ -36,9 +35,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
         return groups;
     }
 
-    static String bed(Task task) {
-        return task.subject().bed().map(bed -> bed.bed().id()).orElse("");
-    }
+    static String bed(Task task) { return task.subject().bed().map(bed -> bed.bed().id()).orElse(""); }
 
     /** The job's name: of one task its own, of several with their crops in place of their names. */
     String title() {
@@ -58,8 +55,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
 
     private static String plural(Task task) {
         Optional<Crop> crop = task.subject().crop();
-        return task.subject().kind().equals("lot")
-                ? crop.map(Crop::name).orElse("") + " cuttings"
+        return task.subject().kind().equals("lot") ? crop.map(Crop::name).orElse("") + " cuttings"
                 : crop.map(Crop::plural).orElse(task.subject().words());
     }
 }

@@ -22,9 +22,7 @@ final class WaterChart {
     }
 
     private static Optional<BedAccount> account(Ground ground, BedState bed) {
-        return ground.water().lacking().isPresent()
-                ? Optional.empty()
-                : ground.water().account(bed);
+        return ground.water().lacking().isPresent() ? Optional.empty() : ground.water().account(bed);
     }
 
     private static BedCard.Water of(BedAccount account, GardenState state) {
@@ -33,29 +31,19 @@ final class WaterChart {
         StringBuilder line = new StringBuilder();
         for (LocalDate day = season.start(); axis.holds(day); day = day.plusDays(STEP)) {
             double share = account.days().heldShare(account.index(day));
-            line.append(line.isEmpty() ? "M" : "L")
-                    .append(Numbers.plain(axis.middle(day)))
-                    .append(' ')
+            line.append(line.isEmpty() ? "M" : "L").append(Numbers.plain(axis.middle(day))).append(' ')
                     .append(Numbers.plain(WHOLE * (1 - share)));
         }
         double now = account.days().heldShare(account.index(state.date()));
-        return new BedCard.Water(
-                line.toString(),
-                Numbers.plain(axis.middle(state.date())),
-                Math.round(WHOLE * now),
-                Days.day(season.start()),
-                Days.day(season.end()));
+        return new BedCard.Water(line.toString(), Numbers.plain(axis.middle(state.date())), Math.round(WHOLE * now),
+                Days.day(season.start()), Days.day(season.end()));
     }
 
     /** What it holds and when it will want water; nothing where that cannot be said. */
     static String inWords(Ground ground, BedState bed) {
-        if (bed.plants().isEmpty()) {
-            return "No plant stands here.";
-        }
+        if (bed.plants().isEmpty()) { return "No plant stands here."; }
         Optional<BedAccount> account = account(ground, bed);
-        if (account.isEmpty()) {
-            return "";
-        }
+        if (account.isEmpty()) { return ""; }
         return held(account.get(), ground);
     }
 
@@ -65,25 +53,16 @@ final class WaterChart {
         double total = account.soil().water().totalAvailableMm();
         String held = "About %s mm of %s mm that the roots can draw. "
                 .formatted(Math.round(total - account.days().depletion(index)), Math.round(total));
-        if (account.days().isShort(index)) {
-            return held + "Short now: " + dose(account, account.refill(today));
-        }
-        OptionalInt likely =
-                account.outlook(ground.state().season().plus(1).end()).likely();
+        if (account.days().isShort(index)) { return held + "Short now: " + dose(account, account.refill(today)); }
+        OptionalInt likely = account.outlook(ground.state().season().plus(1).end()).likely();
         return likely.isPresent()
-                ? "%sIn mean weather it wants water about %s: %s"
-                        .formatted(
-                                held,
-                                Days.day(today.plusDays(likely.getAsInt() + 1L)),
-                                dose(account, account.refillWhenShort()))
+                ? "%sIn mean weather it wants water about %s: %s".formatted(held,
+                        Days.day(today.plusDays(likely.getAsInt() + 1L)), dose(account, account.refillWhenShort()))
                 : held + "In mean weather it does not run short before the next season is over.";
     }
 
     private static String dose(BedAccount account, Dose dose) {
-        return "%s l in all, %s l per %s."
-                .formatted(
-                        Math.round(dose.litres()),
-                        Words.one(dose.litresEach()),
-                        account.soil().each());
+        return "%s l in all, %s l per %s.".formatted(Math.round(dose.litres()), Words.one(dose.litresEach()),
+                account.soil().each());
     }
 }

@@ -32,31 +32,23 @@ final class YearCharts {
         Map<String, List<TaskGroup>> byBed = new LinkedHashMap<>();
         byBed.put("", new ArrayList<>());
         ground.state().beds().keySet().forEach(id -> byBed.put(id, new ArrayList<>()));
-        for (TaskGroup group : TaskGroup.of(
-                tasks.stream().filter(it -> it.season().equals(season)).toList())) {
+        for (TaskGroup group : TaskGroup.of(tasks.stream().filter(it -> it.season().equals(season)).toList())) {
             byBed.computeIfAbsent(group.bed(), id -> new ArrayList<>()).add(group);
         }
         List<Chart> charts = new ArrayList<>();
         byBed.forEach((bed, groups) -> {
             // in parts, so that the months stand above every bar on paper too
             for (int from = 0; from < groups.size(); from += MOST_ROWS) {
-                charts.add(Chart.of(
-                        title(ground, bed) + (from > 0 ? ", more" : ""),
-                        axis,
-                        axis.months(),
-                        ground.state().date(),
-                        groups.subList(from, Math.min(groups.size(), from + MOST_ROWS)).stream()
-                                .map(it -> row(axis, it))
-                                .toList()));
+                charts.add(Chart.of(title(ground, bed) + (from > 0 ? ", more" : ""), axis, axis.months(),
+                        ground.state().date(), groups.subList(from, Math.min(groups.size(), from + MOST_ROWS)).stream()
+                                .map(it -> row(axis, it)).toList()));
             }
         });
         return charts;
     }
 
     private static String title(Ground ground, String bed) {
-        return bed.isEmpty()
-                ? "The whole garden"
-                : ground.state().bed(bed).map(it -> it.bed().name()).orElse(bed);
+        return bed.isEmpty() ? "The whole garden" : ground.state().bed(bed).map(it -> it.bed().name()).orElse(bed);
     }
 
     private static Chart.Row row(Axis axis, TaskGroup group) {
@@ -72,12 +64,9 @@ final class YearCharts {
         windows.forEach(it -> marks.add(Mark.span("window", axis, it.first(), it.last())));
         done.stream().filter(axis::holds).forEach(day -> marks.add(Mark.on("done", axis, day)));
         days.stream().filter(axis::holds).forEach(day -> marks.add(Mark.on("day", axis, day)));
-        return new Chart.Row(
-                group.rule().id() + "@" + group.bed(),
-                group.rule().craft(),
+        return new Chart.Row(group.rule().id() + "@" + group.bed(), group.rule().craft(),
                 group.title() + (group.tasks().size() > 1 ? " (" + several(group) + ")" : ""),
-                words(List.copyOf(windows)),
-                marks);
+                words(List.copyOf(windows)), marks);
     }
 
     /** How far off the windows may lie; spans that touch are drawn as one. */
@@ -99,14 +88,11 @@ final class YearCharts {
     }
 
     private static void span(Axis axis, LocalDate from, LocalDate to, List<Mark> marks) {
-        if (to.isAfter(LocalDate.MIN)) {
-            marks.add(Mark.span("maybe", axis, from, to));
-        }
+        if (to.isAfter(LocalDate.MIN)) { marks.add(Mark.span("maybe", axis, from, to)); }
     }
 
     private static String several(TaskGroup group) {
-        long subjects =
-                group.tasks().stream().map(it -> it.subject().id()).distinct().count();
+        long subjects = group.tasks().stream().map(it -> it.subject().id()).distinct().count();
         return subjects > 1 ? Long.toString(subjects) : group.tasks().size() + " times";
     }
 
@@ -116,8 +102,7 @@ final class YearCharts {
 
     private static String words(List<Window> windows) {
         if (windows.size() > NAMED) {
-            LocalDate last =
-                    windows.stream().map(Window::last).max(LocalDate::compareTo).orElseThrow();
+            LocalDate last = windows.stream().map(Window::last).max(LocalDate::compareTo).orElseThrow();
             return windows.size() + " spans, " + Days.span(windows.get(0).first(), last);
         }
         List<String> parts = new ArrayList<>();

@@ -54,13 +54,9 @@ public final class Archive {
         files.put(name, () -> Files.newInputStream(file));
     }
 
-    public boolean holds(String name) {
-        return files.containsKey(name);
-    }
+    public boolean holds(String name) { return files.containsKey(name); }
 
-    public int count() {
-        return files.size();
-    }
+    public int count() { return files.size(); }
 
     /**
      * Writes the archive, dated; returns false and leaves the file alone where it has the same bytes already.
@@ -94,10 +90,7 @@ public final class Archive {
         DigestOutputStream sha = new DigestOutputStream(crc, sha256());
         try (InputStream in = source.open()) {
             long size = in.transferTo(sha);
-            return new Sums(
-                    source,
-                    size,
-                    crc.getChecksum().getValue(),
+            return new Sums(source, size, crc.getChecksum().getValue(),
                     HexFormat.of().formatHex(sha.getMessageDigest().digest()));
         }
     }
@@ -137,9 +130,7 @@ public final class Archive {
                 ZipEntry entry = zip.getEntry(one.getKey());
                 boolean same = entry != null
                         && sums(() -> zip.getInputStream(entry)).sha256.equals(one.getValue().sha256);
-                if (!same) {
-                    throw new IOException("the archive does not hold %s as it is".formatted(one.getKey()));
-                }
+                if (!same) { throw new IOException("the archive does not hold %s as it is".formatted(one.getKey())); }
             }
         }
     }

@@ -27,9 +27,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
      * @param cells by column; blank ones are left out
      */
     public record Row(Place place, Map<String, String> cells) {
-        public Optional<String> cell(String column) {
-            return Optional.ofNullable(cells.get(column));
-        }
+        public Optional<String> cell(String column) { return Optional.ofNullable(cells.get(column)); }
     }
 
     /** Reads the text of a file; lines that do not fit the columns become problems. */
@@ -50,11 +48,8 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
 
     /** Whether the line that names the columns has semicolons between them. */
     private static boolean separatedBySemicolons(String text) {
-        String first = text.lines()
-                .map(line -> line.replace(BYTE_ORDER_MARK, ""))
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .findFirst()
-                .orElse("");
+        String first = text.lines().map(line -> line.replace(BYTE_ORDER_MARK, ""))
+                .filter(line -> !line.isBlank() && !line.startsWith("#")).findFirst().orElse("");
         return first.contains(";") && !first.contains(",");
     }
 
@@ -62,13 +57,8 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
         for (int i = 0; i < columns.size(); i++) {
             String column = columns.get(i);
             if (columns.indexOf(column) < i || column.isEmpty()) {
-                problems.add(
-                        "bad-column",
-                        place,
-                        column.isEmpty()
-                                ? "column " + (i + 1) + " has no name"
-                                : "names the column \"" + column + "\" twice",
-                        "");
+                problems.add("bad-column", place, column.isEmpty() ? "column " + (i + 1) + " has no name"
+                        : "names the column \"" + column + "\" twice", "");
             }
         }
     }
@@ -97,24 +87,18 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
      * @param semicolons whether semicolons part the cells and commas stand in decimal numbers
      */
     public static String text(List<Map<String, String>> rows, boolean semicolons) {
-        List<String> columns =
-                rows.stream().flatMap(row -> row.keySet().stream()).distinct().toList();
-        Stream<List<String>> cells = rows.stream().map(row -> columns.stream()
-                .map(column -> row.getOrDefault(column, ""))
-                .toList());
+        List<String> columns = rows.stream().flatMap(row -> row.keySet().stream()).distinct().toList();
+        Stream<List<String>> cells = rows.stream()
+                .map(row -> columns.stream().map(column -> row.getOrDefault(column, "")).toList());
         StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
-        Stream.concat(Stream.of(columns), cells)
-                .map(row -> row.stream().map(cell -> cell(cell, semicolons)))
-                .forEach(row -> text.append(row.collect(Collectors.joining(semicolons ? ";" : ",")))
-                        .append('\n'));
+        Stream.concat(Stream.of(columns), cells).map(row -> row.stream().map(cell -> cell(cell, semicolons)))
+                .forEach(row -> text.append(row.collect(Collectors.joining(semicolons ? ";" : ","))).append('\n'));
         return text.toString();
     }
 
     private static String cell(String value, boolean semicolons) {
         String cell = mustBeKept(value) ? "'" + value : value;
-        if (semicolons && cell.matches("-?[0-9]+\\.[0-9]+")) {
-            cell = cell.replace('.', ',');
-        }
+        if (semicolons && cell.matches("-?[0-9]+\\.[0-9]+")) { cell = cell.replace('.', ','); }
         boolean plain = cell.chars().noneMatch(c -> c == '"' || c == '\n' || c == '\r' || c == ',' || c == ';');
         return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
@@ -158,20 +142,14 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
             for (int i = 0; i < text.length(); i++) {
                 i = quoted ? inQuotes(i) : outside(i);
             }
-            if (quoted) {
-                problems.tell("open-quote", Place.of(file, began));
-            }
-            if (!cells.isEmpty() || !cell.isEmpty()) {
-                endLine();
-            }
+            if (quoted) { problems.tell("open-quote", Place.of(file, began)); }
+            if (!cells.isEmpty() || !cell.isEmpty()) { endLine(); }
             return lines;
         }
 
         private int inQuotes(int i) {
             char c = text.charAt(i);
-            if (c == '\n') {
-                number++;
-            }
+            if (c == '\n') { number++; }
             if (c != '"') {
                 cell.append(c);
                 return i;
@@ -198,9 +176,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
                 }
                 case '"' -> {
                     quoted = cell.toString().isBlank();
-                    if (!quoted) {
-                        cell.append(c);
-                    }
+                    if (!quoted) { cell.append(c); }
                 }
                 default -> cell.append(c);
             }
@@ -215,9 +191,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
         private void endLine() {
             endCell();
             boolean blank = cells.stream().allMatch(String::isBlank);
-            if (!blank && !cells.get(0).startsWith("#")) {
-                lines.add(new Line(began, cells));
-            }
+            if (!blank && !cells.get(0).startsWith("#")) { lines.add(new Line(began, cells)); }
             cells = new ArrayList<>();
             number++;
             began = number;

@@ -35,18 +35,14 @@ public final class Documents {
     }
 
     /** The bundled documents alone. */
-    public static Documents bundled() {
-        return new Documents(null, new Problems());
-    }
+    public static Documents bundled() { return new Documents(null, new Problems()); }
 
     /** The bundled documents, with those in {@code folder} before them. Problems go to {@code problems}. */
     public static Documents with(Path folder, Problems problems) {
         return new Documents(folder, problems);
     }
 
-    public Problems problems() {
-        return problems;
-    }
+    public Problems problems() { return problems; }
 
     /** The document of that name, {@code crops/blackcurrant/crop.json} for example, if there is one. */
     public Optional<Json> read(String name) {
@@ -56,9 +52,7 @@ public final class Documents {
     /** The keys of a document that must be there and be an object. */
     public Fields fields(String name) {
         Optional<Json> document = read(name);
-        if (document.isEmpty() && problems.isEmpty()) {
-            problems.tell("missing-document", Place.of(name));
-        }
+        if (document.isEmpty() && problems.isEmpty()) { problems.tell("missing-document", Place.of(name)); }
         return Fields.of(document.orElse(new Json.Obj(Place.of(name), Map.of())), problems);
     }
 
@@ -74,9 +68,7 @@ public final class Documents {
     public <T> Optional<T> made(String name, Class<T> kind, Function<Fields, T> reader) {
         String key = kind.getName() + " " + name;
         Object known = made.get(key);
-        if (known != null) {
-            return Optional.of(kind.cast(known));
-        }
+        if (known != null) { return Optional.of(kind.cast(known)); }
         Optional<T> now = optionalFields(name).map(reader);
         now.ifPresent(it -> made.put(key, it));
         return now;
@@ -89,18 +81,14 @@ public final class Documents {
     public List<String> names(String kind) {
         List<String> names = new ArrayList<>(bundledFields(kind + "/index.json").texts(kind));
         for (String own : ownNames(kind)) {
-            if (!names.contains(own)) {
-                names.add(own);
-            }
+            if (!names.contains(own)) { names.add(own); }
         }
         return names;
     }
 
     /** The documents of a kind, in the order of their names. */
     public List<Fields> all(String kind) {
-        return names(kind).stream()
-                .map(name -> fields("%s/%s.json".formatted(kind, name)))
-                .toList();
+        return names(kind).stream().map(name -> fields("%s/%s.json".formatted(kind, name))).toList();
     }
 
     /** Whether the garden's own folder may add to the documents of a kind. */
@@ -109,21 +97,16 @@ public final class Documents {
     }
 
     private Fields bundledFields(String name) {
-        return Fields.of(
-                readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
+        return Fields.of(readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
                 problems);
     }
 
     private List<String> ownNames(String kind) {
-        if (folder == null || !hasOwn(kind)) {
-            return List.of();
-        }
+        if (folder == null || !hasOwn(kind)) { return List.of(); }
         try (Stream<Path> files = Files.list(folder.resolve(kind))) {
-            return files.filter(path -> isDocument(path, kind))
-                    .map(path -> path.getFileName().toString())
+            return files.filter(path -> isDocument(path, kind)).map(path -> path.getFileName().toString())
                     .filter(file -> !file.equals(INDEX))
-                    .map(file -> file.endsWith(JSON) ? file.substring(0, file.length() - JSON.length()) : file)
-                    .sorted()
+                    .map(file -> file.endsWith(JSON) ? file.substring(0, file.length() - JSON.length()) : file).sorted()
                     .toList();
         } catch (IOException e) {
             problems.tell("unreadable-folder", Place.of(kind), String.valueOf(e.getMessage()));
@@ -137,25 +120,17 @@ public final class Documents {
      */
     public static boolean isDocument(Path path, String kind) {
         String name = path.getFileName().toString();
-        if (name.startsWith(".")) {
-            return false;
-        }
-        if (!kind.equals("crops") || name.equals(INDEX)) {
-            return name.endsWith(JSON) && Files.isRegularFile(path);
-        }
+        if (name.startsWith(".")) { return false; }
+        if (!kind.equals("crops") || name.equals(INDEX)) { return name.endsWith(JSON) && Files.isRegularFile(path); }
         String[] inside = path.toFile().list();
         return inside != null && Stream.of(inside).anyMatch(file -> file.endsWith(JSON));
     }
 
     private Optional<Json> load(String name) {
-        if (!staysInside(name)) {
-            return Optional.empty();
-        }
+        if (!staysInside(name)) { return Optional.empty(); }
         if (folder != null) {
             Path own = folder.resolve(name);
-            if (Files.isRegularFile(own)) {
-                return readOwn(own, name);
-            }
+            if (Files.isRegularFile(own)) { return readOwn(own, name); }
         }
         return readBundled(name);
     }

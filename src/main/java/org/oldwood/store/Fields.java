@@ -26,21 +26,13 @@ public final class Fields {
         this.problems = problems;
     }
 
-    public Place place() {
-        return object.place();
-    }
+    public Place place() { return object.place(); }
 
-    public Problems problems() {
-        return problems;
-    }
+    public Problems problems() { return problems; }
 
-    public boolean ok() {
-        return ok;
-    }
+    public boolean ok() { return ok; }
 
-    public boolean has(String key) {
-        return object.members().containsKey(key);
-    }
+    public boolean has(String key) { return object.members().containsKey(key); }
 
     /** The keys in the order of the file. */
     public List<String> keys() {
@@ -82,17 +74,13 @@ public final class Fields {
     /** Reports every key that was never asked for. Call it once, when all keys have been read. */
     public void done() {
         object.members().forEach((key, value) -> {
-            if (!asked.contains(key)) {
-                tell(value.place(), "unknown-key", Nearest.hint(key, asked));
-            }
+            if (!asked.contains(key)) { tell(value.place(), "unknown-key", Nearest.hint(key, asked)); }
         });
     }
 
     /** The keys of {@code value} if it is an object; otherwise a problem, and an empty object. */
     public static Fields of(Json value, Problems problems) {
-        if (value instanceof Json.Obj object) {
-            return new Fields(object, problems);
-        }
+        if (value instanceof Json.Obj object) { return new Fields(object, problems); }
         Fields none = new Fields(new Json.Obj(value.place(), Map.of()), problems);
         none.tell(value.place(), "not-an-object", value.shown());
         return none;
@@ -117,19 +105,13 @@ public final class Fields {
         return there.isPresent() ? there.get() : missing(key, "a text", "");
     }
 
-    public String text(String key, String otherwise) {
-        return optionalText(key).orElse(otherwise);
-    }
+    public String text(String key, String otherwise) { return optionalText(key).orElse(otherwise); }
 
     /** A text that may be absent; when there, it must not be blank. */
     public Optional<String> optionalText(String key) {
         Json value = raw(key).orElse(null);
-        if (value == null) {
-            return Optional.empty();
-        }
-        if (value instanceof Json.Text text && !text.value().isBlank()) {
-            return Optional.of(text.value());
-        }
+        if (value == null) { return Optional.empty(); }
+        if (value instanceof Json.Text text && !text.value().isBlank()) { return Optional.of(text.value()); }
         tell(value.place(), "not-a-text", value.shown(), key);
         return Optional.of("");
     }
@@ -147,19 +129,11 @@ public final class Fields {
     /** A number that may be absent, from {@code least} to {@code most}, both included. */
     public OptionalDouble optionalNumber(String key, double least, double most) {
         Json value = raw(key).orElse(null);
-        if (value == null) {
-            return OptionalDouble.empty();
-        }
+        if (value == null) { return OptionalDouble.empty(); }
         if (value instanceof Json.Num num && num.value() >= least && num.value() <= most) {
             return OptionalDouble.of(num.value());
         }
-        tell(
-                value.place(),
-                "number-out-of-range",
-                plain(least),
-                plain(most),
-                value.shown(),
-                key,
+        tell(value.place(), "number-out-of-range", plain(least), plain(most), value.shown(), key,
                 plain(Math.max(least, Math.min(most, 1))));
         return OptionalDouble.of(least);
     }
@@ -174,17 +148,13 @@ public final class Fields {
     }
 
     private double whole(String key, double value) {
-        if (value != Math.rint(value)) {
-            tell(at(key), "not-whole", value);
-        }
+        if (value != Math.rint(value)) { tell(at(key), "not-whole", value); }
         return Math.rint(value);
     }
 
     public boolean flag(String key, boolean otherwise) {
         Optional<Json> value = raw(key);
-        if (value.orElse(null) instanceof Json.Bool bool) {
-            return bool.value();
-        }
+        if (value.orElse(null) instanceof Json.Bool bool) { return bool.value(); }
         value.ifPresent(it -> tell(it.place(), "not-true-or-false", it.shown()));
         return otherwise;
     }
@@ -196,9 +166,7 @@ public final class Fields {
 
     public Optional<LocalDate> optionalDate(String key) {
         Json value = raw(key).orElse(null);
-        if (value == null) {
-            return Optional.empty();
-        }
+        if (value == null) { return Optional.empty(); }
         try {
             return Optional.of(IsoDate.parse(value instanceof Json.Text text ? text.value() : ""));
         } catch (DateTimeParseException e) {
@@ -240,19 +208,13 @@ public final class Fields {
 
     /** The texts of a list, or one text alone; empty where the key is absent. */
     public List<String> texts(String key) {
-        if (object.members().get(key) instanceof Json.Text) {
-            return List.of(text(key));
-        }
-        return all(key, Json.Text.class, "not-a-text in-list").stream()
-                .map(Json.Text::value)
-                .toList();
+        if (object.members().get(key) instanceof Json.Text) { return List.of(text(key)); }
+        return all(key, Json.Text.class, "not-a-text in-list").stream().map(Json.Text::value).toList();
     }
 
     /** The numbers of a list; empty where the key is absent. */
     public List<Double> numbers(String key) {
-        return all(key, Json.Num.class, "not-a-number").stream()
-                .map(Json.Num::value)
-                .toList();
+        return all(key, Json.Num.class, "not-a-number").stream().map(Json.Num::value).toList();
     }
 
     private <T extends Json> List<T> all(String key, Class<T> kind, String words) {
@@ -273,16 +235,13 @@ public final class Fields {
 
     private List<Json> items(String key) {
         Optional<Json> value = raw(key);
-        if (value.orElse(null) instanceof Json.Arr array) {
-            return array.items();
-        }
+        if (value.orElse(null) instanceof Json.Arr array) { return array.items(); }
         value.ifPresent(it -> tell(it.place(), "not-a-list", it.shown()));
         return List.of();
     }
 
     static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e15
-                ? Long.toString((long) value)
+        return value == Math.rint(value) && Math.abs(value) < 1e15 ? Long.toString((long) value)
                 : Double.toString(value);
     }
 }

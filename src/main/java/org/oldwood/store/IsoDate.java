@@ -13,8 +13,7 @@ public final class IsoDate {
     private static final int LAST_YEAR = 2999;
 
     /** What a date must be, for a message. */
-    public static final String RULE =
-            "a date that exists, written year-month-day (2026-11-20), from the years 1800 to 2999";
+    public static final String RULE = "a date that exists, written year-month-day (2026-11-20), from the years 1800 to 2999";
 
     private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
 
@@ -29,9 +28,7 @@ public final class IsoDate {
     public static LocalDate parse(String text) {
         Matcher parts = DATE.matcher(text);
         int year = parts.matches() ? Integer.parseInt(parts.group(1)) : 0;
-        if (year < FIRST_YEAR || year > LAST_YEAR) {
-            throw new DateTimeParseException("must be " + RULE, text, 0);
-        }
+        if (year < FIRST_YEAR || year > LAST_YEAR) { throw new DateTimeParseException("must be " + RULE, text, 0); }
         try {
             return LocalDate.of(year, Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
         } catch (DateTimeException e) {
@@ -44,7 +41,5 @@ public final class IsoDate {
      *
      * @throws DateTimeParseException where the text is no such day
      */
-    public static MonthDay monthDay(String text) {
-        return MonthDay.parse("--" + text);
-    }
+    public static MonthDay monthDay(String text) { return MonthDay.parse("--" + text); }
 }

@@ -26,9 +26,7 @@ public final class Journal {
 
     private final Path file;
 
-    public Journal(Path file) {
-        this.file = file;
-    }
+    public Journal(Path file) { this.file = file; }
 
     /**
      * What the file holds.
@@ -57,19 +55,12 @@ public final class Journal {
             start = end + 1;
         }
         Line last = new Line(number, text.substring(start));
-        boolean whole =
-                JsonReader.readLine(last.text, "", number, new Problems()).isPresent();
-        if (whole) {
-            add(lines, last);
-        }
+        boolean whole = JsonReader.readLine(last.text, "", number, new Problems()).isPresent();
+        if (whole) { add(lines, last); }
         return new Contents(lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
     }
 
-    private static void add(List<Line> lines, Line line) {
-        if (!line.text.isBlank()) {
-            lines.add(line);
-        }
-    }
+    private static void add(List<Line> lines, Line line) { if (!line.text.isBlank()) { lines.add(line); } }
 
     /**
      * Adds lines at the end and makes sure that they are on the disk. All of them are added or none.
@@ -89,9 +80,7 @@ public final class Journal {
      * @throws RecordException where another program holds the lock for more than five seconds
      */
     public Writing begin() throws IOException {
-        if (Files.exists(lockPath())) {
-            Text.octets(lockPath());
-        }
+        if (Files.exists(lockPath())) { Text.octets(lockPath()); }
         FileChannel channel = FileChannel.open(lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             return new Writing(channel, lock(channel));
@@ -113,9 +102,7 @@ public final class Journal {
 
         /** Adds all the lines or none, and makes sure that they are on the disk. */
         public void append(List<String> lines) throws IOException {
-            if (!lines.isEmpty()) {
-                appendLocked(lines);
-            }
+            if (!lines.isEmpty()) { appendLocked(lines); }
         }
 
         @Override
@@ -125,16 +112,12 @@ public final class Journal {
         }
     }
 
-    private Path lockPath() {
-        return file.resolveSibling("." + file.getFileName() + ".lock");
-    }
+    private Path lockPath() { return file.resolveSibling("." + file.getFileName() + ".lock"); }
 
     private FileLock lock(FileChannel channel) throws IOException {
         for (int i = 0; i < LOCK_TRIES; i++) {
             FileLock lock = tryLock(channel);
-            if (lock != null) {
-                return lock;
-            }
+            if (lock != null) { return lock; }
             pause();
         }
         throw new RecordException(Problem.of("busy", Place.of(String.valueOf(file.getFileName()))));
@@ -158,8 +141,8 @@ public final class Journal {
 
     private void appendLocked(List<String> lines) throws IOException {
         boolean fresh = !Files.exists(file);
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
+                StandardOpenOption.WRITE)) {
             long end = mendTail(channel);
             ByteBuffer bytes = ByteBuffer.wrap((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
             try {
@@ -169,9 +152,7 @@ public final class Journal {
                 throw new FileSystemException(file.toString(), null, e.getMessage());
             }
         }
-        if (fresh) {
-            syncFolder(file);
-        }
+        if (fresh) { syncFolder(file); }
     }
 
     private static void write(FileChannel channel, ByteBuffer bytes, long end) throws IOException {
@@ -185,13 +166,11 @@ public final class Journal {
     /** Ends a whole last line that lacks its line end; sets a torn one aside. Returns where to write. */
     private long mendTail(FileChannel channel) throws IOException {
         long size = channel.size();
-        if (size == 0 || endsWithNewline(channel, size)) {
-            return size;
-        }
+        if (size == 0 || endsWithNewline(channel, size)) { return size; }
         byte[] all = Files.readAllBytes(file);
         Contents contents = contents(all);
         if (contents.torn.isEmpty()) {
-            write(channel, ByteBuffer.wrap(new byte[] {'\n'}), size);
+            write(channel, ByteBuffer.wrap(new byte[]{'\n'}), size);
             return size + 1;
         }
         int start = all.length;
@@ -223,9 +202,7 @@ public final class Journal {
     /** So that a new file's name survives a crash too; a system that cannot do it is no worse off. */
     static void syncFolder(Path file) {
         Path parent = file.toAbsolutePath().getParent();
-        if (parent == null) {
-            return;
-        }
+        if (parent == null) { return; }
         try (FileChannel folder = FileChannel.open(parent, StandardOpenOption.READ)) {
             folder.force(true);
         } catch (IOException e) {

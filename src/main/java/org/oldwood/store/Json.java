@@ -30,15 +30,9 @@ public sealed interface Json {
         if (this instanceof Text text) {
             return '"' + (text.value.length() > 40 ? text.value.substring(0, 40) + "…" : text.value) + '"';
         }
-        if (this instanceof Num num) {
-            return num.written;
-        }
-        if (this instanceof Bool bool) {
-            return Boolean.toString(bool.value);
-        }
-        if (this instanceof Obj) {
-            return "an object {…}";
-        }
+        if (this instanceof Num num) { return num.written; }
+        if (this instanceof Bool bool) { return Boolean.toString(bool.value); }
+        if (this instanceof Obj) { return "an object {…}"; }
         return this instanceof Arr ? "a list […]" : "null";
     }
 }

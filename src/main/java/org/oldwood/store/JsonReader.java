@@ -23,11 +23,8 @@ import java.util.Optional;
  */
 public final class JsonReader {
     private static final JsonFactory FACTORY = new JsonFactoryBuilder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(100)
-                    .maxStringLength(1_000_000)
-                    .build())
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).streamReadConstraints(
+                    StreamReadConstraints.builder().maxNestingDepth(100).maxStringLength(1_000_000).build())
             .build();
 
     private final JsonParser parser;
@@ -55,8 +52,8 @@ public final class JsonReader {
     }
 
     /** Reads one of many lines; texts that come again, other than ids, are kept once in {@code words}. */
-    public static Optional<Json> readLine(
-            Journal.Line line, String file, Map<String, String> words, Problems problems) {
+    public static Optional<Json> readLine(Journal.Line line, String file, Map<String, String> words,
+            Problems problems) {
         try (JsonParser parser = FACTORY.createParser(line.text())) {
             return new JsonReader(parser, file, line.number() - 1, words).whole(problems);
         } catch (IOException e) {

@@ -29,16 +29,14 @@ import java.util.function.UnaryOperator;
  */
 public final class JsonText {
     private static final DefaultIndenter LINES = new DefaultIndenter("  ", "\n");
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .addModule(new Jdk8Module())
+    private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new Jdk8Module())
             .addModule(new SimpleModule()
                     .addSerializer(new Plain<>(LocalDate.class, (value, out) -> out.writeString(value.toString())))
                     .addSerializer(new Plain<>(Double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(Enum.class, (value, out) -> out.writeString(word(value))))
                     .addSerializer(new Plain<>(Json.class, JsonText::json)))
-            .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, null))
-            .build();
+            .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, null)).build();
 
     private interface Writing<T> {
         void write(T value, JsonGenerator out) throws IOException;
@@ -61,9 +59,7 @@ public final class JsonText {
 
     private JsonText() {}
 
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
+    private static String word(Enum<?> value) { return value.name().toLowerCase(Locale.ROOT).replace('_', '-'); }
 
     private static void json(Json value, JsonGenerator out) throws IOException {
         if (value instanceof Json.Obj object) {
@@ -95,8 +91,7 @@ public final class JsonText {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
                 .withSeparators(
                         Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
-                .withObjectIndenter(LINES)
-                .withArrayIndenter(LINES);
+                .withObjectIndenter(LINES).withArrayIndenter(LINES);
         try {
             return MAPPER.writer(printer).writeValueAsString(value);
         } catch (JsonProcessingException e) {

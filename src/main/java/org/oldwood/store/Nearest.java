@@ -12,20 +12,14 @@ public final class Nearest {
 
     /** A sentence with the nearest of {@code known}, or with all of them where none is near. */
     public static String hint(String seen, Collection<String> known) {
-        return to(seen, known)
-                .map(word -> "Did you mean \"" + word + "\"?")
-                .orElseGet(() -> known.isEmpty()
-                        ? ""
-                        : "Known here: "
-                                + String.join(", ", known.stream().sorted().toList()));
+        return to(seen, known).map(word -> "Did you mean \"" + word + "\"?").orElseGet(
+                () -> known.isEmpty() ? "" : "Known here: " + String.join(", ", known.stream().sorted().toList()));
     }
 
     /** A sentence with the nearest of {@code known}, or with all of them in their order, if they are few. */
     public static String among(List<String> known, String seen) {
-        return to(seen, known)
-                .map("Did you mean \"%s\"?"::formatted)
-                .orElseGet(() -> known.size() > MOST
-                        ? "It is near none of the %s there are.".formatted(known.size())
+        return to(seen, known).map("Did you mean \"%s\"?"::formatted)
+                .orElseGet(() -> known.size() > MOST ? "It is near none of the %s there are.".formatted(known.size())
                         : "There are %s.".formatted(String.join(", ", known)));
     }
 

@@ -105,9 +105,7 @@ public final class Output implements AutoCloseable {
 
     /** Says of which file it was that the disk is full. */
     private final class Named extends FilterOutputStream {
-        Named(OutputStream beneath) {
-            super(beneath);
-        }
+        Named(OutputStream beneath) { super(beneath); }
 
         @Override
         public void write(byte[] octets, int from, int length) throws IOException {
@@ -120,9 +118,7 @@ public final class Output implements AutoCloseable {
     }
 
     /** Where to write. */
-    public OutputStream out() {
-        return out;
-    }
+    public OutputStream out() { return out; }
 
     /** What was written so far, to be read again. */
     Path written() throws IOException {
@@ -133,9 +129,7 @@ public final class Output implements AutoCloseable {
     /** Returns false, and leaves the file alone, where it has the same bytes already. */
     public boolean finish() throws IOException {
         out.flush();
-        if (Files.isRegularFile(file) && Files.mismatch(aside, file) < 0) {
-            return false;
-        }
+        if (Files.isRegularFile(file) && Files.mismatch(aside, file) < 0) { return false; }
         channel.force(true);
         channel.close();
         keepMode();

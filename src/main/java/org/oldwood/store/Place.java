@@ -33,9 +33,7 @@ public sealed class Place {
         }
 
         @Override
-        public int line() {
-            return line;
-        }
+        public int line() { return line; }
     }
 
     /**
@@ -51,14 +49,10 @@ public sealed class Place {
     }
 
     /** The whole file. */
-    public static Place of(String file) {
-        return of(file, 0, 0, "");
-    }
+    public static Place of(String file) { return of(file, 0, 0, ""); }
 
     /** A line of a file. */
-    public static Place of(String file, int line) {
-        return of(file, line, 0, "");
-    }
+    public static Place of(String file, int line) { return of(file, line, 0, ""); }
 
     /** The file's name as the user knows it. */
     public String file() {
@@ -66,31 +60,21 @@ public sealed class Place {
     }
 
     /** The line, from 1; 0 when the whole file is meant. */
-    public int line() {
-        return ((Place) in).line();
-    }
+    public int line() { return ((Place) in).line(); }
 
     /** The column, from 1; 0 when the whole line is meant. */
-    public int column() {
-        return column;
-    }
+    public int column() { return column; }
 
     /** The key inside the file, {@code beds[2].areaM2} for example; may be empty. */
     public String path() {
-        if (!(in instanceof Place outer)) {
-            return (String) step;
-        }
+        if (!(in instanceof Place outer)) { return (String) step; }
         String before = outer.path();
-        if (step instanceof Integer) {
-            return before + "[" + step + "]";
-        }
+        if (step instanceof Integer) { return before + "[" + step + "]"; }
         return before.isEmpty() ? (String) step : before + "." + step;
     }
 
     /** The same place, one key further in. */
-    public Place at(String key) {
-        return new Place(this, key, column);
-    }
+    public Place at(String key) { return new Place(this, key, column); }
 
     /** A value under a key of an object that stands here. */
     Place of(String key, int line, int column) {
@@ -108,24 +92,17 @@ public sealed class Place {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Place place
-                && line() == place.line()
-                && column == place.column
-                && file().equals(place.file())
-                && path().equals(place.path());
+        return other instanceof Place place && line() == place.line() && column == place.column
+                && file().equals(place.file()) && path().equals(place.path());
     }
 
     @Override
-    public int hashCode() {
-        return Objects.hash(file(), line(), column, path());
-    }
+    public int hashCode() { return Objects.hash(file(), line(), column, path()); }
 
     /** As it stands before a message: {@code garden.json:14:22}. */
     @Override
     public String toString() {
-        if (line() == 0) {
-            return file();
-        }
+        if (line() == 0) { return file(); }
         String onLine = file() + ":" + line();
         return column == 0 ? onLine : onLine + ":" + column;
     }

@@ -26,9 +26,7 @@ public record Problem(String name, Place place, String message, String remedy) {
      */
     public static Problem of(String words, Place place, Object... said) {
         String template = Told.WORDS.get(words);
-        if (template == null) {
-            throw new IllegalArgumentException("words/problems.txt has no " + words);
-        }
+        if (template == null) { throw new IllegalArgumentException("words/problems.txt has no " + words); }
         String[] lines = template.replace("\n", LINE).formatted(said).split(LINE, -1);
         return new Problem(words.split(" ", 2)[0], place, lines[0], lines.length > 1 ? lines[1] : "");
     }

@@ -7,9 +7,7 @@ import java.util.List;
 public final class Problems {
     private final List<Problem> found = new ArrayList<>();
 
-    public void add(Problem problem) {
-        found.add(problem);
-    }
+    public void add(Problem problem) { found.add(problem); }
 
     public void add(String name, Place place, String message, String remedy) {
         found.add(new Problem(name, place, message, remedy));
@@ -20,17 +18,11 @@ public final class Problems {
         found.add(Problem.of(words, place, said));
     }
 
-    public void addAll(Problems others) {
-        found.addAll(others.found);
-    }
+    public void addAll(Problems others) { found.addAll(others.found); }
 
-    public boolean isEmpty() {
-        return found.isEmpty();
-    }
+    public boolean isEmpty() { return found.isEmpty(); }
 
-    public int count() {
-        return found.size();
-    }
+    public int count() { return found.size(); }
 
     /** All problems so far, each once, in the order met. */
     public List<Problem> list() {

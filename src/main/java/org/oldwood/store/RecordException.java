@@ -13,11 +13,7 @@ public final class RecordException extends RuntimeException {
         this.problems = List.copyOf(problems);
     }
 
-    public RecordException(Problem problem) {
-        this(List.of(problem));
-    }
+    public RecordException(Problem problem) { this(List.of(problem)); }
 
-    public List<Problem> problems() {
-        return problems;
-    }
+    public List<Problem> problems() { return problems; }
 }

@@ -34,16 +34,10 @@ public final class Text {
      */
     public static String of(byte[] octets, String file) {
         try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(octets))
-                    .toString();
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(octets)).toString();
         } catch (CharacterCodingException e) {
             String read = new String(octets, StandardCharsets.UTF_8);
-            long line = read.substring(0, Math.max(0, read.indexOf(UNREADABLE)))
-                            .chars()
-                            .filter(c -> c == '\n')
-                            .count()
+            long line = read.substring(0, Math.max(0, read.indexOf(UNREADABLE))).chars().filter(c -> c == '\n').count()
                     + 1;
             throw new RecordException(Problem.of("not-utf-8", Place.of(file, (int) line)));
         }

@@ -6,20 +6,8 @@ import java.time.LocalDate;
 public final class Dates {
     private static final String[] DAYS = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
 
-    private static final String[] MONTHS = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
+    private static final String[] MONTHS = {"January", "February", "March", "April", "May", "June", "July", "August",
+            "September", "October", "November", "December"};
 
     private Dates() {}
 

@@ -28,9 +28,7 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
     static final List<String[]> TYPED = new ArrayList<>();
 
     static {
-        Texts.lines("measures.txt")
-                .filter(line -> !line.startsWith("#"))
-                .map(line -> line.split(" \\| ", -1))
+        Texts.lines("measures.txt").filter(line -> !line.startsWith("#")).map(line -> line.split(" \\| ", -1))
                 .forEach(Measure::take);
     }
 
@@ -40,8 +38,8 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
         } else if (row[0].equals("typed")) {
             TYPED.add(row);
         } else {
-            ALL.add(new Measure(
-                    row[0], row[1], Double.parseDouble(row[2]), scales(row[3]), scales(row[row.length - 1])));
+            ALL.add(new Measure(row[0], row[1], Double.parseDouble(row[2]), scales(row[3]),
+                    scales(row[row.length - 1])));
         }
     }
 
@@ -57,33 +55,22 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
     }
 
     private static List<Scale> scales(String text) {
-        return Stream.of(text.split("; ", -1))
-                .map(scale -> scale.split(" [=<] ", -1))
-                .map(parts -> new Scale(
-                        parts[0], reckoned(parts[1]), parts.length > 2 ? reckoned(parts[2]) : Double.POSITIVE_INFINITY))
-                .toList();
+        return Stream.of(text.split("; ", -1)).map(scale -> scale.split(" [=<] ", -1)).map(parts -> new Scale(parts[0],
+                reckoned(parts[1]), parts.length > 2 ? reckoned(parts[2]) : Double.POSITIVE_INFINITY)).toList();
     }
 
     /** By its name in the table. */
     static Measure of(String name) {
-        return ALL.stream()
-                .filter(measure -> measure.name.equals(name))
-                .findFirst()
-                .orElseThrow();
+        return ALL.stream().filter(measure -> measure.name.equals(name)).findFirst().orElseThrow();
     }
 
     /** The scale on which somebody would measure so much. */
     Scale scale(Units units, double most) {
-        return (units == Units.US ? us : imperial)
-                .stream()
-                        .filter(scale -> Math.abs(most * base) < scale.below)
-                        .findFirst()
-                        .orElseThrow();
+        return (units == Units.US ? us : imperial).stream().filter(scale -> Math.abs(most * base) < scale.below)
+                .findFirst().orElseThrow();
     }
 
-    private boolean isDegree() {
-        return name.equals("DEGREE");
-    }
+    private boolean isDegree() { return name.equals("DEGREE"); }
 
     /** So much on a scale, not rounded. */
     double on(Scale scale, double value) {
@@ -92,34 +79,27 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
 
     /** Rounded as one would measure or weigh it. */
     double rounded(Scale scale, double value) {
-        if (isDegree()) {
-            return Math.rint(value);
-        }
+        if (isDegree()) { return Math.rint(value); }
         double size = Math.abs(value);
-        double step =
-                switch (scale.unit) {
-                    case "in" ->
-                        name.equals("MILLIMETRE")
-                                ? size < 0.5 ? 0.01 : size < 1 ? 0.05 : 0.1
-                                : size < 1 ? 0.05 : size < 3 ? 0.25 : size < 6 ? 0.5 : 1;
-                    case "ft" -> size < 30 ? 0.5 : size < 300 ? 1 : 10;
-                    case "oz" -> size < 0.25 ? 0 : size < 1 ? 0.05 : size < 4 ? 0.25 : 0.5;
-                    case "lb" -> size < 10 ? 0.25 : size < 50 ? 0.5 : 1;
-                    case "tsp", "tbsp", "cups", "cu ft", "qt" -> size < 0.25 ? 0 : 0.25;
-                    case "fl oz", "pt", "gal", "cu yd" -> size < 0.5 ? 0 : size < 5 ? 0.25 : size < 10 ? 0.5 : 1;
-                    case "lb per 1,000 sq ft" -> size < 10 ? 0.1 : size < 20 ? 0.5 : 1;
-                    case "sq ft", "sq yd" -> size < 1 ? 0 : size < 20 ? 0.5 : size < 1000 ? 1 : 10;
-                    case "miles" -> 1;
-                    default -> size < 1 ? 0 : size < 10 ? 0.1 : 1;
-                };
+        double step = switch (scale.unit) {
+            case "in" -> name.equals("MILLIMETRE") ? size < 0.5 ? 0.01 : size < 1 ? 0.05 : 0.1
+                    : size < 1 ? 0.05 : size < 3 ? 0.25 : size < 6 ? 0.5 : 1;
+            case "ft" -> size < 30 ? 0.5 : size < 300 ? 1 : 10;
+            case "oz" -> size < 0.25 ? 0 : size < 1 ? 0.05 : size < 4 ? 0.25 : 0.5;
+            case "lb" -> size < 10 ? 0.25 : size < 50 ? 0.5 : 1;
+            case "tsp", "tbsp", "cups", "cu ft", "qt" -> size < 0.25 ? 0 : 0.25;
+            case "fl oz", "pt", "gal", "cu yd" -> size < 0.5 ? 0 : size < 5 ? 0.25 : size < 10 ? 0.5 : 1;
+            case "lb per 1,000 sq ft" -> size < 10 ? 0.1 : size < 20 ? 0.5 : 1;
+            case "sq ft", "sq yd" -> size < 1 ? 0 : size < 20 ? 0.5 : size < 1000 ? 1 : 10;
+            case "miles" -> 1;
+            default -> size < 1 ? 0 : size < 10 ? 0.1 : 1;
+        };
         return step == 0 ? significant(value) : Math.rint(value / step) * step;
     }
 
     /** Two digits that count. */
     private static double significant(double value) {
-        if (value == 0) {
-            return 0;
-        }
+        if (value == 0) { return 0; }
         double unit = Math.pow(10, 1 - Math.floor(Math.log10(Math.abs(value))));
         return Math.rint(value * unit) / unit;
     }

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
  */
 public final class Safe {
     private static final String SHOWN = "\uFFFD";
-    private static final Pattern STEERING =
-            Pattern.compile("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\\u202A-\\u202E\\u2066-\\u2069]");
+    private static final Pattern STEERING = Pattern
+            .compile("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\\u202A-\\u202E\\u2066-\\u2069]");
 
     private Safe() {}
 
@@ -25,19 +25,13 @@ public final class Safe {
      * For JSON: such a character can only stand inside a text there, and is written as its number ({@code \u009b}), so
      * that a program reads it as it was. Closing only flushes.
      */
-    public static Writer json(Writer beneath) {
-        return new Escaping(beneath);
-    }
+    public static Writer json(Writer beneath) { return new Escaping(beneath); }
 
     private static final class Escaping extends FilterWriter {
-        Escaping(Writer beneath) {
-            super(beneath);
-        }
+        Escaping(Writer beneath) { super(beneath); }
 
         @Override
-        public void write(int c) throws IOException {
-            write(Character.toString(c), 0, 1);
-        }
+        public void write(int c) throws IOException { write(Character.toString(c), 0, 1); }
 
         @Override
         public void write(char[] text, int from, int length) throws IOException {
@@ -46,13 +40,11 @@ public final class Safe {
 
         @Override
         public void write(String text, int from, int length) throws IOException {
-            out.write(STEERING.matcher(text.substring(from, from + length)).replaceAll(found -> "\\\\u%04x"
-                    .formatted((int) found.group().charAt(0))));
+            out.write(STEERING.matcher(text.substring(from, from + length))
+                    .replaceAll(found -> "\\\\u%04x".formatted((int) found.group().charAt(0))));
         }
 
         @Override
-        public void close() throws IOException {
-            flush();
-        }
+        public void close() throws IOException { flush(); }
     }
 }

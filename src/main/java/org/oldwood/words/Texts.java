@@ -16,9 +16,7 @@ public final class Texts {
     private final Properties all = new Properties();
     private final String name;
 
-    private Texts(String name) {
-        this.name = name;
-    }
+    private Texts(String name) { this.name = name; }
 
     /** The sentences of {@code words/NAME.properties}. */
     public static Texts of(String name) {
@@ -32,8 +30,8 @@ public final class Texts {
     }
 
     private static BufferedReader open(String file) {
-        return new BufferedReader(new InputStreamReader(
-                Texts.class.getResourceAsStream("/org/oldwood/words/" + file), StandardCharsets.UTF_8));
+        return new BufferedReader(new InputStreamReader(Texts.class.getResourceAsStream("/org/oldwood/words/" + file),
+                StandardCharsets.UTF_8));
     }
 
     /** The lines of {@code words/FILE}. */
@@ -62,9 +60,7 @@ public final class Texts {
     /** A sentence with what is put in. */
     public String get(String key, Object... with) {
         String text = all.getProperty(key);
-        if (text == null) {
-            throw new IllegalArgumentException("words/%s.properties has no %s".formatted(name, key));
-        }
+        if (text == null) { throw new IllegalArgumentException("words/%s.properties has no %s".formatted(name, key)); }
         return text.formatted(with);
     }
 }

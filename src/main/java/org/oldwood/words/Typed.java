@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 
 /** Reads amounts as a person types them, {@code 4 oz}, {@code 5 ft 6 in} or {@code 45F}, into a metric unit. */
 public final class Typed {
-    private static final Pattern PART =
-            Pattern.compile("\\s*([−-]?\\d+(?:\\.\\d+)?)\\s*([^\\d\\s.][^\\d]*?)?\\s*(?=[\\d]|$)");
+    private static final Pattern PART = Pattern
+            .compile("\\s*([−-]?\\d+(?:\\.\\d+)?)\\s*([^\\d\\s.][^\\d]*?)?\\s*(?=[\\d]|$)");
 
     /** What can be measured, with what one would write for it. */
     private enum Kind {
@@ -24,39 +24,33 @@ public final class Typed {
 
         private final String example;
 
-        Kind(String example) {
-            this.example = example;
-        }
+        Kind(String example) { this.example = example; }
     }
 
     /** How much of the kind's metric unit one is, in metric, imperial and US units; 0 where it is not used. */
     private record Unit(Kind kind, double metric, double imperial, double us) {
-        double in(Units units) {
-            return units == Units.US ? us : units == Units.IMPERIAL ? imperial : metric;
-        }
+        double in(Units units) { return units == Units.US ? us : units == Units.IMPERIAL ? imperial : metric; }
     }
 
     private static final Map<String, Unit> UNITS = new LinkedHashMap<>();
 
     static {
         for (String[] row : Measure.TYPED) {
-            double[] much =
-                    Stream.of(row).skip(3).mapToDouble(Measure::reckoned).toArray();
+            double[] much = Stream.of(row).skip(3).mapToDouble(Measure::reckoned).toArray();
             Unit unit = new Unit(Kind.valueOf(row[1]), much[0], much[much.length / 2], much[much.length - 1]);
             Stream.of(row[2].split(", ", -1)).forEach(name -> UNITS.put(name, unit));
         }
     }
 
     /** What stands for a metric unit in a garden of other units. */
-    private static final Map<String, String> OWN =
-            Map.of("g", "oz", "kg", "lb", "l", "gal", "cm", "in", "mm", "in", "m", "ft", "m/s", "mph", "°C", "°f");
+    private static final Map<String, String> OWN = Map.of("g", "oz", "kg", "lb", "l", "gal", "cm", "in", "mm", "in",
+            "m", "ft", "m/s", "mph", "°C", "°f");
 
     private Typed() {}
 
     /** What a bare number means to a person with these units, where a metric program would take this unit. */
     public static String own(String metric, Units units) {
-        return units == Units.METRIC
-                ? metric
+        return units == Units.METRIC ? metric
                 : metric.equals("m²") ? (units == Units.US ? "sq ft" : "sq yd") : OWN.getOrDefault(metric, metric);
     }
 
@@ -76,31 +70,21 @@ public final class Typed {
         int end = 0;
         Matcher part = PART.matcher(text);
         while (part.find() && part.start() == end && !part.group().isEmpty()) {
-            String name = Optional.ofNullable(part.group(2))
-                    .orElse(end == 0 ? bare : "")
-                    .toLowerCase(Locale.ROOT);
+            String name = Optional.ofNullable(part.group(2)).orElse(end == 0 ? bare : "").toLowerCase(Locale.ROOT);
             Unit unit = UNITS.get(name);
             if (unit == null || unit.kind != wanted.kind || (end > 0 && wanted.kind == Kind.TEMPERATURE)) {
                 throw wrong(text, wanted.kind, "");
             }
             if (unit.in(units) == 0) {
-                throw wrong(
-                        text,
-                        wanted.kind,
-                        name.startsWith("cup")
-                                ? ""
-                                : ". This measure differs between Britain and the United States; give --units or write"
-                                        + " litres");
+                throw wrong(text, wanted.kind, name.startsWith("cup") ? ""
+                        : ". This measure differs between Britain and the United States; give --units or write litres");
             }
             double value = Double.parseDouble(part.group(1).replace('−', '-'));
-            sum += name.endsWith("f") && unit.kind == Kind.TEMPERATURE
-                    ? (value - 32) * unit.metric
+            sum += name.endsWith("f") && unit.kind == Kind.TEMPERATURE ? (value - 32) * unit.metric
                     : value * unit.in(units);
             end = part.end();
         }
-        if (end == 0 || end < text.length()) {
-            throw wrong(text, wanted.kind, "");
-        }
+        if (end == 0 || end < text.length()) { throw wrong(text, wanted.kind, ""); }
         return sum / wanted.metric;
     }
 

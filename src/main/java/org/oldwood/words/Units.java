@@ -29,20 +29,16 @@ public enum Units {
     /** {@code 5 to 10 cm}, {@code -2.2 °C}, {@code N 5, K2O 12 g/m²}, {@code 8 canes a metre}; then a group a unit. */
     private static final Pattern TOLD = Pattern.compile(
             "(?<![\\w.,/#−–-])((?:between )?%1$s(?:(?: to | or |-|–| by | × |(?<=between %1$s) and )(?:about |at most )?%1$s)*|%2$s(?:, %2$s)*)([ \\u00a0\\u202f]?|(?: [a-z]{1,15}){1,2} (?=(?:a|per|to the|on a) metre))(?:%3$s)(?![\\w/·²³])"
-                    .formatted(
-                            NUMBER,
-                            NUTRIENT,
-                            Measure.ALL.stream()
-                                    .map(measure -> "(" + measure.written() + ")")
-                                    .collect(Collectors.joining("|"))));
+                    .formatted(NUMBER, NUTRIENT, Measure.ALL.stream().map(measure -> "(" + measure.written() + ")")
+                            .collect(Collectors.joining("|"))));
 
     private static final int FIRST_UNIT = 3;
     private static final Pattern ONE = Pattern.compile("(?<![A-Za-z0-9.])[−-]?\\d+(?:\\.\\d+)?(?![A-Za-z0-9])");
     private static final Pattern SPOONS = Pattern.compile("(\\d+(?:\\.\\d+)?) level 10 ml spoons?");
-    private static final Map<String, String> NOTED_IN =
-            Map.of("grams", "GRAM", "kg", "KILOGRAM", "litres", "LITRE", "depthCm", "CENTIMETRE");
-    private static final Pattern NOTED =
-            Pattern.compile("\\b(grams|kg|litres|depthCm|lengthM|metres) (\\d+(?:\\.\\d+)?)(?![\\w.]| [a-z])");
+    private static final Map<String, String> NOTED_IN = Map.of("grams", "GRAM", "kg", "KILOGRAM", "litres", "LITRE",
+            "depthCm", "CENTIMETRE");
+    private static final Pattern NOTED = Pattern
+            .compile("\\b(grams|kg|litres|depthCm|lengthM|metres) (\\d+(?:\\.\\d+)?)(?![\\w.]| [a-z])");
     private static final Pattern TAG = Pattern.compile("(?s)<(style|script)\\b.*?</\\1>|<[^>]*>");
     private static final double SPOON_ML = 10;
     private static final double TABLESPOON_ML = 15;
@@ -55,25 +51,18 @@ public enum Units {
     }
 
     /** All words. */
-    public static List<String> keys() {
-        return Arrays.stream(values()).map(Units::key).toList();
-    }
+    public static List<String> keys() { return Arrays.stream(values()).map(Units::key).toList(); }
 
     /** Its word. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT);
-    }
+    public String key() { return name().toLowerCase(Locale.ROOT); }
 
     /** A text of metric amounts in these units, each rounded as one would measure or weigh it. */
     public String said(String text) {
-        if (this == METRIC) {
-            return text;
-        }
-        String plain = text.replace(
-                        "1 mm on 1 m² is 1 l",
+        if (this == METRIC) { return text; }
+        String plain = text
+                .replace("1 mm on 1 m² is 1 l",
                         this == US ? "1 in on 1 sq ft is 0.62 gal" : "1 in on 1 sq yd is 4.67 gal")
-                .replace("each °C", "each 1.8 °F")
-                .replace("half a metre", this == US ? "20 in" : "half a yard");
+                .replace("each °C", "each 1.8 °F").replace("half a metre", this == US ? "20 in" : "half a yard");
         plain = SPOONS.matcher(plain).replaceAll(match -> spoons(Double.parseDouble(match.group(1))));
         plain = NOTED.matcher(plain).replaceAll(match -> noted(match.group(1), match.group(2)));
         plain = TOLD.matcher(plain).replaceAll(match -> Matcher.quoteReplacement(told(match)));
@@ -82,9 +71,7 @@ public enum Units {
 
     /** The same of a page: its words, not its tags. */
     public String saidOnPage(String page) {
-        if (this == METRIC) {
-            return page;
-        }
+        if (this == METRIC) { return page; }
         StringBuilder said = new StringBuilder();
         int from = 0;
         Matcher tags = TAG.matcher(page);
@@ -101,12 +88,9 @@ public enum Units {
     }
 
     private String spoons(double spoons) {
-        if (this == US) {
-            return told(Measure.of("MILLILITRE"), Words.fixed(spoons * SPOON_ML, 0), " level ");
-        }
+        if (this == US) { return told(Measure.of("MILLILITRE"), Words.fixed(spoons * SPOON_ML, 0), " level "); }
         double tablespoons = spoons * SPOON_ML / TABLESPOON_ML;
-        return tablespoons < 1
-                ? Words.fixed(Math.rint(tablespoons * TEASPOONS * 2) / 2, 1) + " level tsp"
+        return tablespoons < 1 ? Words.fixed(Math.rint(tablespoons * TEASPOONS * 2) / 2, 1) + " level tsp"
                 : Words.fixed(Math.rint(tablespoons * 2) / 2, 1) + " level tbsp";
     }
 
@@ -121,14 +105,9 @@ public enum Units {
 
     /** Numbers that share a unit, on the scale that suits the greatest of them. */
     private String told(Measure measure, String numbers, String gap) {
-        double most = ONE.matcher(numbers)
-                .results()
-                .mapToDouble(one -> Math.abs(number(one.group())))
-                .max()
-                .orElse(0);
+        double most = ONE.matcher(numbers).results().mapToDouble(one -> Math.abs(number(one.group()))).max().orElse(0);
         Scale scale = measure.scale(this, most);
-        if (scale.unit().equals("lb")
-                && measure.on(scale, most) < 10
+        if (scale.unit().equals("lb") && measure.on(scale, most) < 10
                 && ONE.matcher(numbers).replaceFirst("").isEmpty()) {
             return pounds(measure.on(scale, number(numbers)));
         }
@@ -141,12 +120,9 @@ public enum Units {
     /** {@code 3 lb 4 oz}; of more than a few pounds, to the quarter. */
     private static String pounds(double pounds) {
         long ounces = pounds < 4 ? Math.round(pounds * OUNCES) : Math.round(pounds * 4) * OUNCES / 4;
-        return ounces % OUNCES == 0
-                ? ounces / OUNCES + " lb"
+        return ounces % OUNCES == 0 ? ounces / OUNCES + " lb"
                 : "%s lb %s oz".formatted(ounces / OUNCES, ounces % OUNCES);
     }
 
-    private static double number(String text) {
-        return Double.parseDouble(text.replace('−', '-'));
-    }
+    private static double number(String text) { return Double.parseDouble(text.replace('−', '-')); }
 }

@@ -22,9 +22,7 @@ public record Wording(Units units, boolean monthFirst) {
     }
 
     /** A finished text as this person reads it. */
-    public String said(String text) {
-        return days(units.said(text));
-    }
+    public String said(String text) { return days(units.said(text)); }
 
     /** A finished page of HTML as this person reads it. */
     public String saidOnPage(String page) {
@@ -32,10 +30,8 @@ public record Wording(Units units, boolean monthFirst) {
     }
 
     private String days(String text) {
-        return !monthFirst
-                ? text
-                : DAY.matcher(text)
-                        .replaceAll(day -> Matcher.quoteReplacement(
-                                day.group(2) + " " + day.group(1) + (day.group(3) == null ? "" : ", " + day.group(3))));
+        return !monthFirst ? text
+                : DAY.matcher(text).replaceAll(day -> Matcher.quoteReplacement(
+                        day.group(2) + " " + day.group(1) + (day.group(3) == null ? "" : ", " + day.group(3))));
     }
 }

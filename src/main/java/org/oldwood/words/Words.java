@@ -14,9 +14,7 @@ public final class Words {
 
     /** At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}. */
     public static String amount(double value) {
-        if (value == 0) {
-            return "0";
-        }
+        if (value == 0) { return "0"; }
         double size = Math.abs(value);
         int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
         return fixed(value, decimals);
@@ -32,9 +30,7 @@ public final class Words {
         String whole = Long.toString(scaled / scale);
         long rest = scaled % scale;
         String sign = value < 0 && scaled > 0 ? "-" : "";
-        if (rest == 0) {
-            return sign + whole;
-        }
+        if (rest == 0) { return sign + whole; }
         StringBuilder digits = new StringBuilder(Long.toString(rest));
         while (digits.length() < decimals) {
             digits.insert(0, '0');
@@ -71,9 +67,7 @@ public final class Words {
     }
 
     private static String halvesUp(double value, int decimals) {
-        return new BigDecimal(Double.toString(value))
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
+        return new BigDecimal(Double.toString(value)).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** The number itself with so many decimals, for JSON. */
@@ -85,8 +79,7 @@ public final class Words {
     /** {@code a}, {@code a and b}, {@code a, b and c}. */
     public static String list(List<String> items) {
         int last = items.size() - 1;
-        return last < 1
-                ? String.join("", items)
+        return last < 1 ? String.join("", items)
                 : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
     }
 }

@@ -57,8 +57,8 @@ class AdoptionTest {
         Export.Garden anew = Plans.garden(folder, new UUID(7, 7));
 
         adopt(anew, CUT, FEED, other);
-        new Export(anew, Layout.usual(), Plans.TODAY.plusDays(9), false)
-                .pairs(List.of(CUT, FEED, other), folder, Export.Split.NONE);
+        new Export(anew, Layout.usual(), Plans.TODAY.plusDays(9), false).pairs(List.of(CUT, FEED, other), folder,
+                Export.Split.NONE);
 
         assertThat(uids()).containsExactlyElementsOf(uids);
     }
@@ -83,18 +83,13 @@ class AdoptionTest {
         Files.delete(folder.resolve(CalendarState.FILE));
 
         Adoption one = new Adoption(anew, Layout.usual(), List.of(CUT, FEED));
-        assertThat(one.from(Files.newInputStream(file("events")), "events")
-                        .keep()
-                        .half())
-                .isEqualTo(2);
+        assertThat(one.from(Files.newInputStream(file("events")), "events").keep().half()).isEqualTo(2);
         assertThat(adopt(anew, CUT, FEED).half()).isZero();
     }
 
     private Adoption.Result adopt(Export.Garden garden, Item... plan) throws IOException {
-        return new Adoption(garden, Layout.usual(), List.of(plan))
-                .from(Files.newInputStream(file("events")), "events")
-                .from(Files.newInputStream(file("todos")), "todos")
-                .keep();
+        return new Adoption(garden, Layout.usual(), List.of(plan)).from(Files.newInputStream(file("events")), "events")
+                .from(Files.newInputStream(file("todos")), "todos").keep();
     }
 
     private void write(LocalDate today, Item... plan) throws IOException {
@@ -102,13 +97,8 @@ class AdoptionTest {
     }
 
     private List<String> uids() throws IOException {
-        return Files.readAllLines(file("events")).stream()
-                .filter(line -> line.startsWith("UID:"))
-                .skip(1)
-                .toList();
+        return Files.readAllLines(file("events")).stream().filter(line -> line.startsWith("UID:")).skip(1).toList();
     }
 
-    private Path file(String kind) {
-        return folder.resolve("school-terrace-" + kind + ".ics");
-    }
+    private Path file(String kind) { return folder.resolve("school-terrace-" + kind + ".ics"); }
 }

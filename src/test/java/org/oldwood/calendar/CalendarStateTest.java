@@ -39,9 +39,7 @@ class CalendarStateTest {
 
     @Test
     void a_line_from_before_there_were_rounds_had_an_event() throws IOException {
-        Files.writeString(
-                file(),
-                """
+        Files.writeString(file(), """
                 {"calendarState":1}
                 {"task":"winter-cut@bc-1@2027","sequence":1,"changed":"2026-12-01T00:00:00Z","hash":"9a3f",\
                 "shown":"2027-01-10/2027-02-06 2027-01-10/2027-02-05","title":"Cut","category":"pruning",\
@@ -70,9 +68,7 @@ class CalendarStateTest {
                 Problems problems = new Problems();
                 CalendarState read = CalendarState.of(folder, problems);
 
-                assertThat(read.items().size() + problems.list().size())
-                        .as(lines.get(2))
-                        .isEqualTo(items().size());
+                assertThat(read.items().size() + problems.list().size()).as(lines.get(2)).isEqualTo(items().size());
             }
         }
     }
@@ -89,19 +85,10 @@ class CalendarStateTest {
 
     private static Remembered remembered(String identity, String title, Item.Progress progress) {
         LocalDate first = LocalDate.of(2026, 12, 1);
-        Item item = new Item(
-                identity,
-                "",
-                List.of("a@" + identity, "b"),
-                new Item.Words(title, "", "pruning", "Row A"),
-                "row-a",
-                new Item.Days(first, DAY.plusDays(40), first.plusDays(3)),
-                0,
-                progress);
+        Item item = new Item(identity, "", List.of("a@" + identity, "b"), new Item.Words(title, "", "pruning", "Row A"),
+                "row-a", new Item.Days(first, DAY.plusDays(40), first.plusDays(3)), 0, progress);
         return new Remembered(item, STAMP, Layout.usual().shown(item.days()), "1f", DAY, Outgoing.Event.OFF, true);
     }
 
-    private Path file() {
-        return folder.resolve(CalendarState.FILE);
-    }
+    private Path file() { return folder.resolve(CalendarState.FILE); }
 }

@@ -38,24 +38,14 @@ class ClockChangeTest {
     Path folder;
 
     @ParameterizedTest(name = "{0} on {1} at {2}")
-    @CsvSource({
-        "Europe/Berlin, 2027-03-28, 09:00",
-        "Europe/Berlin, 2027-10-31, 07:00",
-        "Europe/London, 2027-03-28, 09:00",
-        "Europe/London, 2027-10-31, 07:00",
-        "America/New_York, 2027-03-14, 09:00",
-        "America/New_York, 2027-11-07, 07:00",
-        "Australia/Hobart, 2027-10-03, 09:00",
-        "Australia/Hobart, 2027-04-04, 07:00",
-        "Australia/Lord_Howe, 2027-10-03, 08:30",
-        "Australia/Lord_Howe, 2027-04-04, 07:30",
-        "America/Sao_Paulo, 2018-11-04, 09:00",
-        "Atlantic/Azores, 2027-03-28, 09:00",
-        "America/Santiago, 2026-09-06, 09:00",
-        "Europe/Berlin, 2027-06-01, 08:00",
-        "Pacific/Kiritimati, 2027-06-01, 08:00",
-        "Pacific/Pago_Pago, 2027-06-01, 08:00"
-    })
+    @CsvSource({"Europe/Berlin, 2027-03-28, 09:00", "Europe/Berlin, 2027-10-31, 07:00",
+            "Europe/London, 2027-03-28, 09:00", "Europe/London, 2027-10-31, 07:00",
+            "America/New_York, 2027-03-14, 09:00", "America/New_York, 2027-11-07, 07:00",
+            "Australia/Hobart, 2027-10-03, 09:00", "Australia/Hobart, 2027-04-04, 07:00",
+            "Australia/Lord_Howe, 2027-10-03, 08:30", "Australia/Lord_Howe, 2027-04-04, 07:30",
+            "America/Sao_Paulo, 2018-11-04, 09:00", "Atlantic/Azores, 2027-03-28, 09:00",
+            "America/Santiago, 2026-09-06, 09:00", "Europe/Berlin, 2027-06-01, 08:00",
+            "Pacific/Kiritimati, 2027-06-01, 08:00", "Pacific/Pago_Pago, 2027-06-01, 08:00"})
     void a_reminder_rings_once_on_its_day(ZoneId zone, LocalDate day, LocalTime expected)
             throws IOException, ParserException {
         write(day.minusDays(1), day, day.plusDays(2));
@@ -68,8 +58,7 @@ class ClockChangeTest {
                 assertThat(byBiweekly(i)).isEqualTo(byIcal4j(i));
             }
             assertThat(List.of(byIcal4j(0).first, byIcal4j(1).first, byIcal4j(2).first))
-                    .as("days, which no clock moves")
-                    .containsExactly(day.minusDays(1), day, day.plusDays(2));
+                    .as("days, which no clock moves").containsExactly(day.minusDays(1), day, day.plusDays(2));
             assertThat(byIcal4j(1).end).isEqualTo(day.plusDays(1));
         } finally {
             TimeZone.setDefault(before);
@@ -91,13 +80,12 @@ class ClockChangeTest {
             LocalDate last = days[i].plusDays(2);
             plan.add(Plans.item("task-" + i, days[i].toString(), last.toString()));
         }
-        new Export(Plans.garden(folder), Layout.usual(), days[0].minusDays(9), false)
-                .pairs(plan, folder, Export.Split.NONE);
+        new Export(Plans.garden(folder), Layout.usual(), days[0].minusDays(9), false).pairs(plan, folder,
+                Export.Split.NONE);
     }
 
     private Read byIcal4j(int i) throws IOException, ParserException {
-        List<VEvent> events =
-                new CalendarBuilder().build(new StringReader(text())).getComponents("VEVENT");
+        List<VEvent> events = new CalendarBuilder().build(new StringReader(text())).getComponents("VEVENT");
         VEvent event = events.get(i);
         DtStart<LocalDate> start = event.getRequiredProperty(Property.DTSTART);
         DtEnd<LocalDate> end = event.getRequiredProperty(Property.DTEND);
@@ -108,19 +96,15 @@ class ClockChangeTest {
     }
 
     private Read byBiweekly(int i) throws IOException {
-        biweekly.component.VEvent event =
-                Biweekly.parse(text()).first().getEvents().get(i);
+        biweekly.component.VEvent event = Biweekly.parse(text()).first().getEvents().get(i);
         assertThat(event.getAlarms()).hasSize(1);
         var raw = event.getDateStart().getValue().getRawComponents();
         var rawEnd = event.getDateEnd().getValue().getRawComponents();
         var trigger = event.getAlarms().get(0).getTrigger();
-        return new Read(
-                LocalDate.of(raw.getYear(), raw.getMonth(), raw.getDate()),
+        return new Read(LocalDate.of(raw.getYear(), raw.getMonth(), raw.getDate()),
                 LocalDate.of(rawEnd.getYear(), rawEnd.getMonth(), rawEnd.getDate()),
                 Duration.ofMillis(trigger.getDuration().toMillis()));
     }
 
-    private String text() throws IOException {
-        return Files.readString(folder.resolve("school-terrace-events.ics"));
-    }
+    private String text() throws IOException { return Files.readString(folder.resolve("school-terrace-events.ics")); }
 }

@@ -21,7 +21,8 @@ public class DavStore {
     public final Map<String, String> objects = new TreeMap<>();
     public final List<String> log = new ArrayList<>();
     public String components = "<C:comp name=\"VEVENT\"/><C:comp name=\"VTODO\"/>";
-    public Hook beforePut = path -> {};
+    public Hook beforePut = path -> {
+    };
     public boolean hasTags = true;
     private final Map<String, Integer> versions = new TreeMap<>();
 
@@ -32,9 +33,7 @@ public class DavStore {
 
     /** What the store answers; an empty tag is none. */
     public record Reply(int status, String etag, String body) {
-        Reply(int status) {
-            this(status, "", "");
-        }
+        Reply(int status) { this(status, "", ""); }
     }
 
     /** Gives a header of the request, or null. */
@@ -62,11 +61,9 @@ public class DavStore {
     }
 
     private String describe() {
-        return multistatus("<D:response><D:href>"
-                + COLLECTION
+        return multistatus("<D:response><D:href>" + COLLECTION
                 + "</D:href><D:propstat><D:prop><D:resourcetype><D:collection/><C:calendar/>"
-                + "</D:resourcetype><C:supported-calendar-component-set>"
-                + components
+                + "</D:resourcetype><C:supported-calendar-component-set>" + components
                 + "</C:supported-calendar-component-set></D:prop></D:propstat></D:response>");
     }
 
@@ -80,16 +77,12 @@ public class DavStore {
         StringBuilder all = new StringBuilder();
         Matcher href = HREF.matcher(body);
         while (href.find()) {
-            if (objects.containsKey(href.group(1))) {
-                all.append(response(href.group(1), true));
-            }
+            if (objects.containsKey(href.group(1))) { all.append(response(href.group(1), true)); }
         }
         Matcher wanted = WANTED.matcher(body);
         if (wanted.find()) {
             objects.forEach((path, text) -> {
-                if (text.contains("UID:" + wanted.group(1))) {
-                    all.append(response(path, true));
-                }
+                if (text.contains("UID:" + wanted.group(1))) { all.append(response(path, true)); }
             });
         }
         return multistatus(all.toString());
@@ -97,29 +90,19 @@ public class DavStore {
 
     private String response(String path, boolean hasData) {
         String data = hasData
-                ? "<C:calendar-data>"
-                        + objects.get(path).replace("&", "&amp;").replace("<", "&lt;")
+                ? "<C:calendar-data>" + objects.get(path).replace("&", "&amp;").replace("<", "&lt;")
                         + "</C:calendar-data>"
                 : "";
-        return "<D:response><D:href>"
-                + path
-                + "</D:href><D:propstat><D:prop><D:getetag>"
-                + etag(path)
-                + "</D:getetag>"
-                + data
-                + "</D:prop></D:propstat></D:response>";
+        return "<D:response><D:href>" + path + "</D:href><D:propstat><D:prop><D:getetag>" + etag(path) + "</D:getetag>"
+                + data + "</D:prop></D:propstat></D:response>";
     }
 
     private static String multistatus(String responses) {
-        return "<?xml version=\"1.0\"?><D:multistatus xmlns:D=\"DAV:\""
-                + " xmlns:C=\"urn:ietf:params:xml:ns:caldav\">"
-                + responses
-                + "</D:multistatus>";
+        return "<?xml version=\"1.0\"?><D:multistatus xmlns:D=\"DAV:\" xmlns:C=\"urn:ietf:params:xml:ns:caldav\">"
+                + responses + "</D:multistatus>";
     }
 
-    private String etag(String path) {
-        return hasTags ? "\"" + versions.get(path) + "\"" : "";
-    }
+    private String etag(String path) { return hasTags ? "\"" + versions.get(path) + "\"" : ""; }
 
     private Reply put(Headers headers, String path, String body) {
         beforePut.on(path);
@@ -129,26 +112,20 @@ public class DavStore {
         if ((none != null && isThere) || (match != null && !(isThere && match.equals(etag(path))))) {
             return new Reply(412);
         }
-        if (hasUidElsewhere(path, body)) {
-            return new Reply(409, "", "<C:no-uid-conflict/>");
-        }
+        if (hasUidElsewhere(path, body)) { return new Reply(409, "", "<C:no-uid-conflict/>"); }
         put(path, body);
         return new Reply(isThere ? 204 : 201);
     }
 
     private boolean hasUidElsewhere(String path, String body) {
         Matcher uid = UID.matcher(body);
-        return uid.find()
-                && objects.entrySet().stream()
-                        .anyMatch(other ->
-                                !other.getKey().equals(path) && other.getValue().contains("UID:" + uid.group(1)));
+        return uid.find() && objects.entrySet().stream()
+                .anyMatch(other -> !other.getKey().equals(path) && other.getValue().contains("UID:" + uid.group(1)));
     }
 
     private Reply delete(Headers headers, String path) {
         String match = headers.named("If-Match");
-        if (match == null || !match.equals(etag(path))) {
-            return new Reply(412);
-        }
+        if (match == null || !match.equals(etag(path))) { return new Reply(412); }
         objects.remove(path);
         return new Reply(204);
     }

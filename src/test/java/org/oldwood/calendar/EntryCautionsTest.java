@@ -24,17 +24,11 @@ class EntryCautionsTest {
         String unfolded = Files.readString(file).replace("\r\n ", "");
         int cautious = 0;
         for (String entry : unfolded.split("BEGIN:V(EVENT|TODO)", -1)) {
-            List<String> told = entry.lines()
-                    .filter(line -> line.startsWith("DESCRIPTION"))
-                    .flatMap(line -> Stream.of(line.split("\\\\n", -1)))
-                    .filter(line -> line.contains(CARE))
-                    .map(line -> line.substring(line.indexOf(CARE) + CARE.length()))
-                    .toList();
+            List<String> told = entry.lines().filter(line -> line.startsWith("DESCRIPTION"))
+                    .flatMap(line -> Stream.of(line.split("\\\\n", -1))).filter(line -> line.contains(CARE))
+                    .map(line -> line.substring(line.indexOf(CARE) + CARE.length())).toList();
             assertThat(told).hasSizeLessThanOrEqualTo(2).doesNotHaveDuplicates();
-            assertThat(told.stream()
-                            .mapToInt(line -> line.split(" ", -1).length)
-                            .sum())
-                    .as(told.toString())
+            assertThat(told.stream().mapToInt(line -> line.split(" ", -1).length).sum()).as(told.toString())
                     .isLessThanOrEqualTo(40);
             cautious += told.isEmpty() ? 0 : 1;
         }

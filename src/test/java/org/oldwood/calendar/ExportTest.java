@@ -29,8 +29,8 @@ class ExportTest {
     void an_unchanged_plan_writes_the_same_bytes_on_a_later_day() throws IOException {
         Map<String, String> first = written(Plans.TODAY, CUT, FEED);
 
-        Export.Result again =
-                Plans.export(folder, Plans.TODAY.plusDays(9)).pairs(List.of(FEED, CUT), folder, Export.Split.NONE);
+        Export.Result again = Plans.export(folder, Plans.TODAY.plusDays(9)).pairs(List.of(FEED, CUT), folder,
+                Export.Split.NONE);
 
         assertThat(again.changed()).isEmpty();
         assertThat(again.files()).hasSize(2);
@@ -46,8 +46,8 @@ class ExportTest {
         written(Plans.TODAY.plusDays(3), Plans.item("cut", "2027-01-20", "2027-02-09"), FEED);
 
         assertThat(lines("todos", "UID:")).isEqualTo(uids);
-        assertThat(component("todos", "Cut cut"))
-                .contains("SEQUENCE:1", "DTSTAMP:20261128T000000Z", "LAST-MODIFIED:20261128T000000Z");
+        assertThat(component("todos", "Cut cut")).contains("SEQUENCE:1", "DTSTAMP:20261128T000000Z",
+                "LAST-MODIFIED:20261128T000000Z");
         assertThat(component("todos", "Cut feed")).isEqualTo(untouched);
     }
 
@@ -154,8 +154,7 @@ class ExportTest {
         Map<String, String> good = written(Plans.TODAY, CUT);
 
         assertThatThrownBy(() -> Plans.export(folder).pairs(List.of(), folder, Export.Split.NONE))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("no task to write");
+                .isInstanceOf(RecordException.class).hasMessageContaining("no task to write");
         assertThat(files()).isEqualTo(good);
     }
 
@@ -177,8 +176,8 @@ class ExportTest {
         List<String> memory = Files.readAllLines(state);
         Files.write(state, List.of(memory.get(0), "{torn", memory.get(2)));
 
-        Export.Result result =
-                Plans.export(folder, Plans.TODAY.plusDays(1)).pairs(List.of(CUT, FEED), folder, Export.Split.NONE);
+        Export.Result result = Plans.export(folder, Plans.TODAY.plusDays(1)).pairs(List.of(CUT, FEED), folder,
+                Export.Split.NONE);
 
         assertThat(result.notices()).singleElement().asString().contains("calendar-state.jsonl:2");
         assertThat(component("todos", "Cut feed")).contains("DTSTAMP:20261125T000000Z");
@@ -191,8 +190,8 @@ class ExportTest {
         Set<String> ours = lines("events", "UID:");
         clear();
 
-        new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false)
-                .pairs(List.of(CUT), folder, Export.Split.NONE);
+        new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false).pairs(List.of(CUT), folder,
+                Export.Split.NONE);
 
         assertThat(lines("events", "UID:")).doesNotContainAnyElementsOf(ours);
     }
@@ -204,8 +203,7 @@ class ExportTest {
         Export other = new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false);
 
         assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.NONE))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("another garden of this name");
+                .isInstanceOf(RecordException.class).hasMessageContaining("another garden of this name");
 
         Files.delete(elsewhere);
         assertThat(files()).isEqualTo(first);
@@ -224,8 +222,8 @@ class ExportTest {
         Export.Result byCraft = Plans.export(folder).pairs(List.of(CUT), folder, Export.Split.CRAFT);
 
         assertThat(names(byBed)).containsExactly("school-terrace-row-a-events.ics", "school-terrace-row-a-todos.ics");
-        assertThat(names(byCraft))
-                .containsExactly("school-terrace-pruning-events.ics", "school-terrace-pruning-todos.ics");
+        assertThat(names(byCraft)).containsExactly("school-terrace-pruning-events.ics",
+                "school-terrace-pruning-todos.ics");
     }
 
     @Test
@@ -236,8 +234,7 @@ class ExportTest {
         Plans.export(folder).feed(List.of(FEED), feed);
 
         assertThat(Files.readString(feed))
-                .contains("REFRESH-INTERVAL;VALUE=DURATION:P1D\r\n", "X-PUBLISHED-TTL:P1D\r\n")
-                .contains("Cut feed")
+                .contains("REFRESH-INTERVAL;VALUE=DURATION:P1D\r\n", "X-PUBLISHED-TTL:P1D\r\n").contains("Cut feed")
                 .doesNotContain("CANCELLED", "Cut cut", "METHOD", "VTODO");
     }
 
@@ -263,28 +260,20 @@ class ExportTest {
     }
 
     private static List<String> names(Export.Result result) {
-        return result.files().stream()
-                .map(path -> path.getFileName().toString())
-                .toList();
+        return result.files().stream().map(path -> path.getFileName().toString()).toList();
     }
 
-    private Path file(String kind) {
-        return folder.resolve("school-terrace-" + kind + ".ics");
-    }
+    private Path file(String kind) { return folder.resolve("school-terrace-" + kind + ".ics"); }
 
     private Set<String> lines(String kind, String start) throws IOException {
-        return Files.readAllLines(file(kind)).stream()
-                .filter(line -> line.startsWith(start))
-                .skip(1)
+        return Files.readAllLines(file(kind)).stream().filter(line -> line.startsWith(start)).skip(1)
                 .collect(Collectors.toSet());
     }
 
     /** The component that says {@code words}. */
     private String component(String kind, String words) throws IOException {
         for (String component : Files.readString(file(kind)).split("(?=BEGIN:V(EVENT|TODO))")) {
-            if (component.contains(words)) {
-                return component;
-            }
+            if (component.contains(words)) { return component; }
         }
         throw new AssertionError("no component says " + words);
     }

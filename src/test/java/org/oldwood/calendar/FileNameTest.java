@@ -32,24 +32,8 @@ class FileNameTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "../../etc/passwd",
-                "/etc/passwd",
-                "C:\\garden",
-                "con",
-                "NUL",
-                "..",
-                ".",
-                "a\u0000b",
-                "line\nend",
-                "\u202Ecod.exe",
-                "~",
-                "-rf",
-                "%2e%2e%2f",
-                "$(touch x)",
-                "\uD83E\uDED0"
-            })
+    @ValueSource(strings = {"../../etc/passwd", "/etc/passwd", "C:\\garden", "con", "NUL", "..", ".", "a\u0000b",
+            "line\nend", "\u202Ecod.exe", "~", "-rf", "%2e%2e%2f", "$(touch x)", "\uD83E\uDED0"})
     void a_hostile_name_writes_inside_the_folder_alone(String name) throws IOException {
         Path inside = Files.createDirectories(folder.resolve("a/b"));
         Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside, Set.of());
@@ -59,9 +43,7 @@ class FileNameTest {
 
         assertThat(result.files()).hasSize(2).allMatch(file -> inside.equals(file.getParent()));
         try (var all = Files.walk(folder)) {
-            assertThat(all.filter(Files::isRegularFile))
-                    .hasSize(3)
-                    .allMatch(file -> inside.equals(file.getParent()))
+            assertThat(all.filter(Files::isRegularFile)).hasSize(3).allMatch(file -> inside.equals(file.getParent()))
                     .allMatch(file -> file.getFileName().toString().matches("[a-z0-9.-]{5,100}"));
         }
     }
@@ -71,11 +53,10 @@ class FileNameTest {
         Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder, Set.of());
         Item item = inBed("b".repeat(64));
 
-        Export.Result result =
-                new Export(garden, Layout.usual(), Plans.TODAY, false).pairs(List.of(item), folder, Export.Split.BED);
+        Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY, false).pairs(List.of(item), folder,
+                Export.Split.BED);
 
-        assertThat(result.files())
-                .allMatch(file -> file.getFileName().toString().length() < 200)
+        assertThat(result.files()).allMatch(file -> file.getFileName().toString().length() < 200)
                 .allMatch(Files::isRegularFile);
     }
 
@@ -85,8 +66,8 @@ class FileNameTest {
         Set<String> names = new HashSet<>();
         beds.forEach(bed -> names.add(FileName.ofBed(bed)));
 
-        Export.Result result = Plans.export(folder)
-                .pairs(beds.stream().map(FileNameTest::inBed).toList(), folder, Export.Split.BED);
+        Export.Result result = Plans.export(folder).pairs(beds.stream().map(FileNameTest::inBed).toList(), folder,
+                Export.Split.BED);
 
         assertThat(names).hasSize(beds.size());
         assertThat(result.files()).hasSize(2 * beds.size()).doesNotHaveDuplicates();
@@ -103,30 +84,19 @@ class FileNameTest {
         new CalendarState(Map.of("cut", remembered()), adopted).write(folder.resolve(CalendarState.FILE));
         try (LoopbackServer server = new LoopbackServer()) {
             Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
-                    .to(
-                            Session.with(java.util.Optional.empty(), false, java.util.Optional.empty(), text -> {}),
-                            server.address(),
-                            server.address(),
-                            List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
+                    .to(Session.with(java.util.Optional.empty(), false, java.util.Optional.empty(), text -> {
+                    }), server.address(), server.address(), List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
 
             assertThat(result.refused()).isEmpty();
-            assertThat(server.objects.keySet())
-                    .hasSize(2)
-                    .allMatch(path -> path.startsWith(LoopbackServer.COLLECTION))
+            assertThat(server.objects.keySet()).hasSize(2).allMatch(path -> path.startsWith(LoopbackServer.COLLECTION))
                     .noneMatch(path -> path.contains(".."));
         }
     }
 
     private static Remembered remembered() {
         Item item = Plans.item("cut", "2027-01-10", "2027-02-05");
-        return new Remembered(
-                item,
-                new Stamp(0, java.time.Instant.EPOCH),
-                Layout.usual().shown(item.days()),
-                "",
-                item.days().best(),
-                Outgoing.Event.OWN,
-                false);
+        return new Remembered(item, new Stamp(0, java.time.Instant.EPOCH), Layout.usual().shown(item.days()), "",
+                item.days().best(), Outgoing.Event.OWN, false);
     }
 
     private static Item inBed(String bed) {

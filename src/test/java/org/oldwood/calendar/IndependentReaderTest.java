@@ -27,11 +27,10 @@ import org.oldwood.words.Dates;
 
 /** A reader that shares no code with ours, biweekly, understands every item as it was meant. */
 class IndependentReaderTest {
-    private static final String HARD =
-            "Größe č 黒スグリ e\u0301 \uD83E\uDED0\uD83E\uDED0; comma, back\\slash \"quoted\": \\n";
+    private static final String HARD = "Größe č 黒スグリ e\u0301 \uD83E\uDED0\uD83E\uDED0; comma, back\\slash \"quoted\": \\n";
 
-    private static final Layout MANY = new Layout(
-            Layout.Due.LAST_DAY, Optional.of(LocalTime.of(8, 0)), EnumSet.allOf(DayOfWeek.class), 2400, 2400);
+    private static final Layout MANY = new Layout(Layout.Due.LAST_DAY, Optional.of(LocalTime.of(8, 0)),
+            EnumSet.allOf(DayOfWeek.class), 2400, 2400);
 
     @TempDir
     Path folder;
@@ -42,10 +41,8 @@ class IndependentReaderTest {
 
         new Export(Plans.garden(folder), MANY, Plans.TODAY, false).pairs(plan, folder, Export.Split.NONE);
 
-        Map<String, VEvent> events =
-                byUid(read("events").getEvents(), e -> e.getUid().getValue());
-        Map<String, VTodo> todos =
-                byUid(read("todos").getTodos(), t -> t.getUid().getValue());
+        Map<String, VEvent> events = byUid(read("events").getEvents(), e -> e.getUid().getValue());
+        Map<String, VTodo> todos = byUid(read("todos").getTodos(), t -> t.getUid().getValue());
         assertThat(events).hasSize(2400);
         assertThat(todos).hasSize(2400);
         Uids uids = new Uids(Plans.GARDEN, Map.of());
@@ -74,9 +71,7 @@ class IndependentReaderTest {
 
     private static void agreesOn(Item item, String title, String text) {
         assertThat(title).isEqualTo(item.words().title());
-        assertThat(text)
-                .endsWith(item.words().text())
-                .contains(inWords(item.days().last()));
+        assertThat(text).endsWith(item.words().text()).contains(inWords(item.days().last()));
     }
 
     private static String inWords(LocalDate day) {
@@ -86,13 +81,10 @@ class IndependentReaderTest {
     /** DTEND is not included: RFC 5545, 3.6.1. */
     private static void agreesOnDays(Item item, VEvent event) {
         assertThat(day(event.getDateStart().getValue())).isEqualTo(item.days().best());
-        assertThat(day(event.getDateEnd().getValue()))
-                .isEqualTo(item.days().best().plusDays(1));
+        assertThat(day(event.getDateEnd().getValue())).isEqualTo(item.days().best().plusDays(1));
         assertThat(event.getTransparency().isTransparent()).isTrue();
         assertThat(event.getAlarms()).hasSizeLessThan(2);
-        event.getAlarms()
-                .forEach(alarm ->
-                        assertThat(alarm.getTrigger().getDuration().getHours()).isEqualTo(8));
+        event.getAlarms().forEach(alarm -> assertThat(alarm.getTrigger().getDuration().getHours()).isEqualTo(8));
     }
 
     /**
@@ -102,8 +94,7 @@ class IndependentReaderTest {
     private static void agreesOnDue(Item item, VTodo todo) {
         assertThat(day(todo.getDateDue().getValue())).isEqualTo(item.days().last());
         boolean oneDay = item.days().best().equals(item.days().last());
-        assertThat(day(todo.getDateStart().getValue()))
-                .isEqualTo(item.days().best().minusDays(oneDay ? 1 : 0));
+        assertThat(day(todo.getDateStart().getValue())).isEqualTo(item.days().best().minusDays(oneDay ? 1 : 0));
         assertThat(todo.getStatus().isNeedsAction()).isTrue();
     }
 
@@ -119,13 +110,9 @@ class IndependentReaderTest {
         for (int i = 0; i < count; i++) {
             LocalDate first = LocalDate.of(2027, 11, 20).plusDays(i % 400);
             LocalDate last = first.plusDays(i % 71);
-            items.add(Plans.item(
-                    "rule-" + i,
-                    new Item.Words(
-                            i + " " + HARD.repeat(1 + i % 5),
-                            "a".repeat(i % 80) + "\n\n" + HARD.repeat(i % 40) + ".",
-                            "pruning",
-                            "Row; A, " + i),
+            items.add(Plans.item("rule-" + i,
+                    new Item.Words(i + " " + HARD.repeat(1 + i % 5),
+                            "a".repeat(i % 80) + "\n\n" + HARD.repeat(i % 40) + ".", "pruning", "Row; A, " + i),
                     new Item.Days(first, last, first.plusDays(i % 71 / 2))));
         }
         return items;
@@ -135,9 +122,7 @@ class IndependentReaderTest {
         return Biweekly.parse(Files.readString(file(kind))).first();
     }
 
-    private Path file(String kind) {
-        return folder.resolve("school-terrace-" + kind + ".ics");
-    }
+    private Path file(String kind) { return folder.resolve("school-terrace-" + kind + ".ics"); }
 
     private static <T> Map<String, T> byUid(List<T> all, Function<T, String> uid) {
         return all.stream().collect(Collectors.toMap(uid, item -> item));

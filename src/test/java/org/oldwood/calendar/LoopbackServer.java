@@ -29,30 +29,20 @@ public final class LoopbackServer extends DavStore implements AutoCloseable {
         server.start();
     }
 
-    public URI address() {
-        return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + COLLECTION);
-    }
+    public URI address() { return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + COLLECTION); }
 
     private void handle(HttpExchange exchange) throws IOException {
         String body = new String(exchange.getRequestBody().readAllBytes(), UTF_8);
-        Optional.ofNullable(exchange.getRequestHeaders().getFirst("Authorization"))
-                .ifPresent(logins::add);
-        Reply reply = onItsWay.apply(answer(
-                exchange.getRequestMethod(),
-                exchange.getRequestURI().getPath(),
-                exchange.getRequestHeaders()::getFirst,
-                body));
+        Optional.ofNullable(exchange.getRequestHeaders().getFirst("Authorization")).ifPresent(logins::add);
+        Reply reply = onItsWay.apply(answer(exchange.getRequestMethod(), exchange.getRequestURI().getPath(),
+                exchange.getRequestHeaders()::getFirst, body));
         byte[] bytes = reply.body().getBytes(UTF_8);
-        if (!reply.etag().isEmpty()) {
-            exchange.getResponseHeaders().add("ETag", reply.etag());
-        }
+        if (!reply.etag().isEmpty()) { exchange.getResponseHeaders().add("ETag", reply.etag()); }
         exchange.sendResponseHeaders(reply.status(), bytes.length == 0 ? -1 : bytes.length);
         exchange.getResponseBody().write(bytes);
         exchange.close();
     }
 
     @Override
-    public void close() {
-        server.stop(0);
-    }
+    public void close() { server.stop(0); }
 }

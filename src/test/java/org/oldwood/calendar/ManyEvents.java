@@ -40,13 +40,8 @@ final class ManyEvents {
     }
 
     static Item item(int number, LocalDate day) {
-        return Plans.item(
-                "rule@plant-" + number,
-                new Item.Words(
-                        "Task " + number,
-                        "Cut out two old stems; leave eight, well spread, and note it.",
-                        "pruning",
-                        "bed " + number % 100),
+        return Plans.item("rule@plant-" + number, new Item.Words("Task " + number,
+                "Cut out two old stems; leave eight, well spread, and note it.", "pruning", "bed " + number % 100),
                 new Item.Days(day, day, day));
     }
 }

@@ -14,17 +14,13 @@ public final class Plans {
 
     private Plans() {}
 
-    public static Export.Garden garden(Path folder) {
-        return garden(folder, GARDEN);
-    }
+    public static Export.Garden garden(Path folder) { return garden(folder, GARDEN); }
 
     public static Export.Garden garden(Path folder, UUID id) {
         return new Export.Garden(id, "School terrace", Zone.of("Europe/Berlin"), folder, Set.of());
     }
 
-    public static Export export(Path folder) {
-        return export(folder, TODAY);
-    }
+    public static Export export(Path folder) { return export(folder, TODAY); }
 
     public static Export export(Path folder, LocalDate today) {
         return new Export(garden(folder), Layout.usual(), today, false);
@@ -36,9 +32,7 @@ public final class Plans {
 
     public static Item item(String identity, String first, String last, String title) {
         LocalDate start = LocalDate.parse(first);
-        return item(
-                identity,
-                new Item.Words(title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
+        return item(identity, new Item.Words(title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
                 new Item.Days(start, LocalDate.parse(last), start));
     }
 

@@ -35,29 +35,26 @@ class ReadBackTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({
-        "STATUS:COMPLETED|COMPLETED:20270112T153000Z|PERCENT-COMPLETE:100, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED, DONE, 2027-02-10, 100",
-        "COMPLETED:20270112T153000Z, DONE, 2027-01-12, 100",
-        "PERCENT-COMPLETE:100|LAST-MODIFIED:20270113T100000Z, DONE, 2027-01-13, 100",
-        "status:completed|completed:20270112T153000Z, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED;VALUE=DATE-TIME:20270112T153000Z, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED;VALUE=DATE:20270112, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED:20270112T233000Z, DONE, 2027-01-13, 100",
-        "STATUS:COMPLETED|COMPLETED;TZID=America/New_York:20270112T200000, DONE, 2027-01-13, 100",
-        "STATUS:COMPLETED|COMPLETED:20270112T233000, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED:20990101T000000Z, DONE, 2027-02-10, 100",
-        "STATUS:COMPLETED|COMPLETED:yesterday|LAST-MODIFIED:20270113T100000Z, DONE, 2027-01-13, 100",
-        "STATUS:COMPLETED|COMPLETED;TZID=Nowhere/Land:20270112T200000, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED;TZID=W. Europe Standard Time:20270112T233000, DONE, 2027-01-12, 100",
-        "STATUS:COMPLETED|COMPLETED:20270230T100000Z, DONE, 2027-02-10, 100",
-        "STATUS:COMPLETED|COMPLETED;VALUE=DATE:20270230, DONE, 2027-02-10, 100",
-        "STATUS:COMPLETED|DTSTAMP:20261125T000000Z|LAST-MODIFIED:20261125T000000Z, DONE, 2027-02-10, 100",
-        "STATUS:IN-PROCESS|PERCENT-COMPLETE:40, UNDER_WAY, 2027-02-10, 40",
-        "PERCENT-COMPLETE:40|STATUS:NEEDS-ACTION, UNDER_WAY, 2027-02-10, 40",
-        "STATUS:CANCELLED|SEQUENCE:1, SKIPPED, 2027-02-10, 0",
-        "STATUS:CANCELLED|PERCENT-COMPLETE:30|LAST-MODIFIED:20270113T100000Z, SKIPPED, 2027-01-13, 30"
-    })
+    @CsvSource({"STATUS:COMPLETED|COMPLETED:20270112T153000Z|PERCENT-COMPLETE:100, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED, DONE, 2027-02-10, 100", "COMPLETED:20270112T153000Z, DONE, 2027-01-12, 100",
+            "PERCENT-COMPLETE:100|LAST-MODIFIED:20270113T100000Z, DONE, 2027-01-13, 100",
+            "status:completed|completed:20270112T153000Z, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED;VALUE=DATE-TIME:20270112T153000Z, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED;VALUE=DATE:20270112, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED:20270112T233000Z, DONE, 2027-01-13, 100",
+            "STATUS:COMPLETED|COMPLETED;TZID=America/New_York:20270112T200000, DONE, 2027-01-13, 100",
+            "STATUS:COMPLETED|COMPLETED:20270112T233000, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED:20990101T000000Z, DONE, 2027-02-10, 100",
+            "STATUS:COMPLETED|COMPLETED:yesterday|LAST-MODIFIED:20270113T100000Z, DONE, 2027-01-13, 100",
+            "STATUS:COMPLETED|COMPLETED;TZID=Nowhere/Land:20270112T200000, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED;TZID=W. Europe Standard Time:20270112T233000, DONE, 2027-01-12, 100",
+            "STATUS:COMPLETED|COMPLETED:20270230T100000Z, DONE, 2027-02-10, 100",
+            "STATUS:COMPLETED|COMPLETED;VALUE=DATE:20270230, DONE, 2027-02-10, 100",
+            "STATUS:COMPLETED|DTSTAMP:20261125T000000Z|LAST-MODIFIED:20261125T000000Z, DONE, 2027-02-10, 100",
+            "STATUS:IN-PROCESS|PERCENT-COMPLETE:40, UNDER_WAY, 2027-02-10, 40",
+            "PERCENT-COMPLETE:40|STATUS:NEEDS-ACTION, UNDER_WAY, 2027-02-10, 40",
+            "STATUS:CANCELLED|SEQUENCE:1, SKIPPED, 2027-02-10, 0",
+            "STATUS:CANCELLED|PERCENT-COMPLETE:30|LAST-MODIFIED:20270113T100000Z, SKIPPED, 2027-01-13, 30"})
     void every_way_of_saying_it_is_heard(String lines, What what, LocalDate day, int percent) throws IOException {
         ReadBack.Result result = read(todo(UID, lines), CUT);
 
@@ -70,13 +67,8 @@ class ReadBackTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "STATUS:NEEDS-ACTION",
-        "PERCENT-COMPLETE:0",
-        "PERCENT-COMPLETE:lots",
-        "STATUS:PONDERING",
-        "SUMMARY:Withdrawn: Cut cut|STATUS:CANCELLED"
-    })
+    @CsvSource({"STATUS:NEEDS-ACTION", "PERCENT-COMPLETE:0", "PERCENT-COMPLETE:lots", "STATUS:PONDERING",
+            "SUMMARY:Withdrawn: Cut cut|STATUS:CANCELLED"})
     void what_says_nothing_new_gives_no_answer(String lines) throws IOException {
         assertThat(read(todo(UID, lines), CUT).answers()).isEmpty();
     }
@@ -128,14 +120,9 @@ class ReadBackTest {
         assertThat(read(before, moved).notices()).isEmpty();
         Plans.export(folder, Plans.TODAY.plusDays(3)).pairs(List.of(moved), folder, Export.Split.NONE);
         assertThat(read(before, movedAgain).notices()).isEmpty();
-        assertThat(read(
-                                before.replace("DUE;VALUE=DATE:20270205", "DUE;VALUE=DATE:20270301")
-                                        .replaceAll("LAST-MODIFIED:.*", "LAST-MODIFIED:20270113T101112Z"),
-                                movedAgain)
-                        .notices())
-                .singleElement()
-                .asString()
-                .contains("other dates");
+        assertThat(read(before.replace("DUE;VALUE=DATE:20270205", "DUE;VALUE=DATE:20270301")
+                .replaceAll("LAST-MODIFIED:.*", "LAST-MODIFIED:20270113T101112Z"), movedAgain).notices())
+                .singleElement().asString().contains("other dates");
     }
 
     @Test
@@ -162,8 +149,8 @@ class ReadBackTest {
         LocalDate day = LocalDate.of(2027, 1, 12);
         Files.createDirectories(garden.folder());
         new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT), folder, Export.Split.NONE);
-        new Export(garden, Layout.usual(), TODAY, false)
-                .pairs(List.of(CUT.with(Item.Progress.done(day))), folder, Export.Split.NONE);
+        new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT.with(Item.Progress.done(day))), folder,
+                Export.Split.NONE);
         Files.delete(folder.resolve("state").resolve(CalendarState.FILE));
 
         ReadBack back = new ReadBack(garden, List.of(CUT), Layout.usual(), TODAY);
@@ -185,8 +172,7 @@ class ReadBackTest {
     @ParameterizedTest
     @CsvSource({"''", "'<html>Not found</html>'", "'\u001f\u008b\u0008\u0000'", "'BEGIN:VCARD'"})
     void what_is_no_calendar_is_refused(String text) {
-        assertThatThrownBy(() -> read(text, CUT))
-                .isInstanceOf(RecordException.class)
+        assertThatThrownBy(() -> read(text, CUT)).isInstanceOf(RecordException.class)
                 .hasMessageContaining("Give the .ics file");
     }
 
@@ -194,9 +180,7 @@ class ReadBackTest {
     void an_endless_file_is_refused_in_bounded_memory() throws IOException {
         InputStream endless = new InputStream() {
             @Override
-            public int read() {
-                return 'A';
-            }
+            public int read() { return 'A'; }
 
             @Override
             public int read(byte[] to, int from, int count) {
@@ -206,25 +190,22 @@ class ReadBackTest {
         };
         ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT), Layout.usual(), TODAY);
 
-        assertThatThrownBy(() -> back.read(endless, "endless.ics"))
-                .isInstanceOf(RecordException.class)
+        assertThatThrownBy(() -> back.read(endless, "endless.ics")).isInstanceOf(RecordException.class)
                 .hasMessageContaining("more than 32 MB");
     }
 
     @Test
     void a_deep_file_is_read_to_its_bound() throws IOException {
-        String deep = "BEGIN:VCALENDAR\n" + "BEGIN:VTODO\n".repeat(100_000);
+        String deep = "BEGIN:VCALENDAR\nBEGIN:VTODO\n".repeat(100_000);
 
-        assertThat(read(deep, CUT).problems().list())
-                .extracting(Problem::name)
-                .contains("calendar-too-deep", "calendar-cut-short");
+        assertThat(read(deep, CUT).problems().list()).extracting(Problem::name).contains("calendar-too-deep",
+                "calendar-cut-short");
     }
 
     /** 3,000 damaged copies of a good file: cut, with octets changed, doubled or taken out. */
     @Property(tries = 3000)
-    void no_damage_makes_it_fail(
-            @ForAll @IntRange(max = 2000) int at, @ForAll @IntRange(max = 4) int kind, @ForAll byte octet)
-            throws IOException {
+    void no_damage_makes_it_fail(@ForAll @IntRange(max = 2000) int at, @ForAll @IntRange(max = 4) int kind,
+            @ForAll byte octet) throws IOException {
         byte[] damaged = damage(todo(UID, GOOD).getBytes(UTF_8), at, kind, octet);
         ReadBack back = new ReadBack(Plans.garden(Path.of("nowhere")), List.of(CUT), Layout.usual(), TODAY);
 
@@ -238,9 +219,8 @@ class ReadBackTest {
         assertThat(back.result().answers().size()).isLessThanOrEqualTo(1);
     }
 
-    private static final String GOOD =
-            "SUMMARY:Größe\\, hard|STATUS:COMPLETED|COMPLETED:20270112T153000Z|PERCENT-COMPLETE:100"
-                    + "|LAST-MODIFIED:20270112T153000Z|DTSTART;VALUE=DATE:20270110|DUE;VALUE=DATE:20270205";
+    private static final String GOOD = "SUMMARY:Größe\\, hard|STATUS:COMPLETED|COMPLETED:20270112T153000Z|PERCENT-COMPLETE:100"
+            + "|LAST-MODIFIED:20270112T153000Z|DTSTART;VALUE=DATE:20270110|DUE;VALUE=DATE:20270205";
 
     private static byte[] damage(byte[] good, int position, int kind, byte octet) {
         int at = position % good.length;
@@ -257,8 +237,7 @@ class ReadBackTest {
 
     private ReadBack.Result read(String file, Item item) throws IOException {
         return new ReadBack(Plans.garden(folder), List.of(item), Layout.usual(), TODAY)
-                .read(new ByteArrayInputStream(file.getBytes(UTF_8)), "todos.ics")
-                .result();
+                .read(new ByteArrayInputStream(file.getBytes(UTF_8)), "todos.ics").result();
     }
 
     private static String todo(String uid, String lines) {

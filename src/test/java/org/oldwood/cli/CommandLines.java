@@ -8,61 +8,18 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** Command lines made at random of the program's own commands and options, with odd values. */
 final class CommandLines {
-    private static final List<String> VALUES = List.of(
-            "",
-            " ",
-            "0",
-            "-1",
-            "1",
-            "5",
-            "1e999",
-            "99999999999999999999",
-            "abc",
-            "bc-1",
-            "upper-terrace",
-            "blackcurrant-1",
-            "blackcurrant-bed",
-            "blackcurrant",
-            "2026-02-30",
-            "2026-11-20",
-            "0000-01-01",
-            "-999999999-01-01",
-            "+999999999-12-31",
-            "9999-12-31",
-            "52,-2",
-            "91,181",
-            "52",
-            "x/y",
-            "nowhere",
-            ".",
-            "garden.json",
-            "\u0000",
-            "\uD83E\uDED0",
-            "%s%n",
-            "${x}",
-            "1=5,4+=3",
-            "1=,=,",
-            "http://127.0.0.1:9/x/",
-            "true",
-            "stool",
-            "-",
-            "--",
-            "@nofile",
-            "NaN",
-            "Infinity",
-            "winter-cut@bc-1@2027",
-            "a=b",
-            "sandy-loam",
-            "ground-limestone",
-            "x".repeat(3000));
+    private static final List<String> VALUES = List.of("", " ", "0", "-1", "1", "5", "1e999", "99999999999999999999",
+            "abc", "bc-1", "upper-terrace", "blackcurrant-1", "blackcurrant-bed", "blackcurrant", "2026-02-30",
+            "2026-11-20", "0000-01-01", "-999999999-01-01", "+999999999-12-31", "9999-12-31", "52,-2", "91,181", "52",
+            "x/y", "nowhere", ".", "garden.json", "\u0000", "\uD83E\uDED0", "%s%n", "${x}", "1=5,4+=3", "1=,=,",
+            "http://127.0.0.1:9/x/", "true", "stool", "-", "--", "@nofile", "NaN", "Infinity", "winter-cut@bc-1@2027",
+            "a=b", "sandy-loam", "ground-limestone", "x".repeat(3000));
 
     private final Random random;
     private final CommandLine all = Main.everything();
     private final List<String> names = Commands.names();
 
-    CommandLines(Random random) {
-        this.random = random;
-    }
+    CommandLines(Random random) { this.random = random; }
 
     String[] next() {
         List<String> words = new ArrayList<>();
@@ -91,7 +48,5 @@ final class CommandLines {
         words.add(option.longestName() + (random.nextInt(10) == 0 ? "" : value));
     }
 
-    private <T> T any(List<T> among) {
-        return among.get(random.nextInt(among.size()));
-    }
+    private <T> T any(List<T> among) { return among.get(random.nextInt(among.size())); }
 }

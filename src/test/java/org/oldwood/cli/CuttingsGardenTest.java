@@ -22,9 +22,7 @@ class CuttingsGardenTest {
 
     @BeforeEach
     void a_garden_with_six_bushes() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "Two beds", "id": "5f0c9f0e-6b1d-4c55-9d11-0a4f7c3f2a10",
                  "site": {"latitude": 52, "longitude": -2, "heightM": 60, "zone": "Europe/London"},
                  "beds": [{"id": "n", "name": "nursery", "areaM2": 20, "texture": "loam"},
@@ -43,7 +41,7 @@ class CuttingsGardenTest {
     }
 
     private static String[] lot(String parent, String id, int number) {
-        return new String[] {"--lot=" + id, "--parent=" + parent, "--method=hardwood", "--number=" + number, "--bed=n"};
+        return new String[]{"--lot=" + id, "--parent=" + parent, "--method=hardwood", "--number=" + number, "--bed=n"};
     }
 
     private void note(String kind, String date, String... values) {
@@ -57,25 +55,18 @@ class CuttingsGardenTest {
         assertThat(result.exit()).as(result.err()).isZero();
     }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
     @Test
     void all_lots_stand_in_short_and_by_season() {
         Cli.Result result = run("cuttings", TODAY);
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.out())
-                .contains("a  blackcurrant, hardwood from bc-1")
-                .contains("12 struck 20 Nov 2025; 10 alive on 1 Jun 2026")
-                .containsPattern("(now|next): lift")
-                .contains("6 struck 21 Nov 2026; never counted")
-                .contains("next: keep moist ")
-                .containsPattern("season +2027 +2028 +2029 +2030")
-                .containsPattern("\na +grows +\\d")
-                .containsPattern("\nb +roots +grows +\\d")
-                .containsPattern("\nall +\\d*");
+        assertThat(result.out()).contains("a  blackcurrant, hardwood from bc-1")
+                .contains("12 struck 20 Nov 2025; 10 alive on 1 Jun 2026").containsPattern("(now|next): lift")
+                .contains("6 struck 21 Nov 2026; never counted").contains("next: keep moist ")
+                .containsPattern("season +2027 +2028 +2029 +2030").containsPattern("\na +grows +\\d")
+                .containsPattern("\nb +roots +grows +\\d").containsPattern("\nall +\\d*");
     }
 
     @Test
@@ -83,8 +74,7 @@ class CuttingsGardenTest {
         Cli.Result result = run("cuttings", "a", TODAY);
 
         assertThat(result.exit()).isZero();
-        assertThat(result.out())
-                .contains("Lost 2, 1 Jun 2026: drought.", "count the living", "take the flowers off")
+        assertThat(result.out()).contains("Lost 2, 1 Jun 2026: drought.", "count the living", "take the flowers off")
                 .contains("with this garden's own cuttings", "breeders' rights", "first pick", "full crop");
     }
 
@@ -95,8 +85,8 @@ class CuttingsGardenTest {
 
         assertThat(run("cuttings", "a", TODAY).out()).contains("Its plants: x, y.");
         assertThat(run("cuttings", TODAY).out()).contains("2 planted out 22 Nov 2026");
-        assertThat(run("why", "--not", "first-cut-back", "x", TODAY).out())
-                .contains("raised from own cuttings", "it fires");
+        assertThat(run("why", "--not", "first-cut-back", "x", TODAY).out()).contains("raised from own cuttings",
+                "it fires");
     }
 
     @Test
@@ -111,19 +101,12 @@ class CuttingsGardenTest {
     void a_strike_from_a_sick_bush_is_warned_about_at_once() {
         note("inspected", "2026-11-22", "--plant=bc-9", "--finding=reversion");
 
-        Cli.Result result = run(
-                "note",
-                "struck",
-                "--lot=d",
-                "--parent=bc-9",
-                "--method=hardwood",
-                "--number=4",
-                "--date=2026-11-23",
-                TODAY);
+        Cli.Result result = run("note", "struck", "--lot=d", "--parent=bc-9", "--method=hardwood", "--number=4",
+                "--date=2026-11-23", TODAY);
 
         assertThat(result.exit()).isZero();
-        assertThat(result.err().replaceAll("\\s+", " "))
-                .contains("bc-9: Signs of reversion were found", "certified stock");
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("bc-9: Signs of reversion were found",
+                "certified stock");
     }
 
     @Test
@@ -131,8 +114,7 @@ class CuttingsGardenTest {
         Cli.Result result = run("cuttings", "--json", TODAY);
 
         assertThat(result.exit()).isZero();
-        assertThat(result.out())
-                .contains("\"lot\": \"a\"", "\"parent\": \"bc-1\"", "\"form\": \"stool\"")
+        assertThat(result.out()).contains("\"lot\": \"a\"", "\"parent\": \"bc-1\"", "\"form\": \"stool\"")
                 .contains("\"alive\": 10", "\"p10\": ", "\"p90Kg\": ", "\"step\": \"lift\"")
                 .contains("\"parentWarnings\": [ ]");
     }
@@ -149,14 +131,9 @@ class CuttingsGardenTest {
         Cli.Result many = run("cuttings", "--crop=blackcurrant", "--want=40", "--by=2030", TODAY, "--json");
 
         assertThat(few.exit()).as(few.err()).isZero();
-        assertThat(few.out())
-                .contains("That is enough.")
-                .containsPattern("bc-1: \\d+ of 13 one-year shoots come out")
-                .contains("bc-2, bc-9: not known")
-                .contains("A shoot of 59 cm or more gives two");
-        assertThat(many.out())
-                .contains("\"parentsAllKnown\": false", "\"want\": 40")
-                .doesNotContain("parentsEnough");
+        assertThat(few.out()).contains("That is enough.").containsPattern("bc-1: \\d+ of 13 one-year shoots come out")
+                .contains("bc-2, bc-9: not known").contains("A shoot of 59 cm or more gives two");
+        assertThat(many.out()).contains("\"parentsAllKnown\": false", "\"want\": 40").doesNotContain("parentsEnough");
     }
 
     @Test
@@ -183,12 +160,10 @@ class CuttingsGardenTest {
         note("inspected", "2026-11-22", "--plant=bc-1", "--finding=big-bud");
 
         Cli.Result result = run("cuttings", "--crop=blackcurrant", "--want=3", "--by=2030", TODAY);
-        assertThat(result.out())
-                .contains("bc-1, bc-2: not fit as a parent", "bc-9: not known")
+        assertThat(result.out()).contains("bc-1, bc-2: not fit as a parent", "bc-9: not known")
                 .contains("bc-2: bc-1 beside it in the bed was found with big-bud");
         assertThat(run("cuttings", TODAY).out()).contains("! Parent bc-2: bc-1 beside it");
-        assertThat(run("why", "--not", "strike-hardwood", "n.blackcurrant.stool", TODAY)
-                        .out())
+        assertThat(run("why", "--not", "strike-hardwood", "n.blackcurrant.stool", TODAY).out())
                 .contains("no bush here is fit to take cuttings from", "certified stock");
     }
 
@@ -202,8 +177,7 @@ class CuttingsGardenTest {
 
     @Test
     void a_crop_that_does_not_stand_here_needs_wood_from_elsewhere() {
-        assertThat(run("cuttings", "--crop=haskap", "--want=3", "--by=2032", TODAY)
-                        .out())
+        assertThat(run("cuttings", "--crop=haskap", "--want=3", "--by=2032", TODAY).out())
                 .contains("no haskap stands in this garden", "certified stock");
     }
 
@@ -212,37 +186,30 @@ class CuttingsGardenTest {
         Cli.Result result = run("why", "lift@a@2027", TODAY);
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.out())
-                .contains("Arithmetic", "nursery bed: 90 %", "10 alive, of whom")
+        assertThat(result.out()).contains("Arithmetic", "nursery bed: 90 %", "10 alive, of whom")
                 .contains("the day they are fit to lift");
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "cuttings c | There are no cuttings \"c\" in this garden",
-                "cuttings a --want=3 --by=2030 | Ask one thing",
-                "cuttings --by=2030 | --by and --sure belong to --want",
-                "cuttings --on=2026-11-20 | --on belongs to --struck",
-                "cuttings --method=layer | Say what to reckon",
-                "cuttings --crop=blackcurrant --want=0 --by=2030 | --want must be from 1 to",
-                "cuttings --crop=blackcurrant --want-kg=-2 --by=2030 | --want-kg must be above 0",
-                "cuttings --crop=blackcurrant --want=3 | Say by which season",
-                "cuttings --crop=blackcurrant --want=3 --by=2029-30 | --by must be a season, 2030",
-                "cuttings --crop=blackcurrant --want=3 --by=2030 --sure=1 | between 0 and 1",
-                "cuttings --want=3 --by=2030 | Say which crop",
-                "cuttings --crop=blackcurant --want=3 --by=2030 | Did you mean \"blackcurrant\"",
-                "cuttings --crop=blackcurrant --struck=3 | Say when they were struck",
-                "cuttings --crop=blackcurrant --struck=0 --on=2026-11-20 | --struck must be from 1",
-                "cuttings --crop=blackcurrant --struck=3 --on=yesterday | --on",
-                "cuttings --crop=blackcurrant --form=leg --struck=3 --on=2026-11-20 | --form is not known",
-                "cuttings --crop=blackcurrant --cut=light --struck=3 --on=2026-11-20 | --cut is not known",
-                "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --climate=oxfrd | Did you mean \"oxford\"",
-                "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=52 | --at must be latitude",
-                "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=-42,147 --climate=oxford | other half",
-                "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=52,0 --garden=. | either --garden"
-            })
+    @CsvSource(delimiter = '|', value = {"cuttings c | There are no cuttings \"c\" in this garden",
+            "cuttings a --want=3 --by=2030 | Ask one thing", "cuttings --by=2030 | --by and --sure belong to --want",
+            "cuttings --on=2026-11-20 | --on belongs to --struck", "cuttings --method=layer | Say what to reckon",
+            "cuttings --crop=blackcurrant --want=0 --by=2030 | --want must be from 1 to",
+            "cuttings --crop=blackcurrant --want-kg=-2 --by=2030 | --want-kg must be above 0",
+            "cuttings --crop=blackcurrant --want=3 | Say by which season",
+            "cuttings --crop=blackcurrant --want=3 --by=2029-30 | --by must be a season, 2030",
+            "cuttings --crop=blackcurrant --want=3 --by=2030 --sure=1 | between 0 and 1",
+            "cuttings --want=3 --by=2030 | Say which crop",
+            "cuttings --crop=blackcurant --want=3 --by=2030 | Did you mean \"blackcurrant\"",
+            "cuttings --crop=blackcurrant --struck=3 | Say when they were struck",
+            "cuttings --crop=blackcurrant --struck=0 --on=2026-11-20 | --struck must be from 1",
+            "cuttings --crop=blackcurrant --struck=3 --on=yesterday | --on",
+            "cuttings --crop=blackcurrant --form=leg --struck=3 --on=2026-11-20 | --form is not known",
+            "cuttings --crop=blackcurrant --cut=light --struck=3 --on=2026-11-20 | --cut is not known",
+            "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --climate=oxfrd | Did you mean \"oxford\"",
+            "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=52 | --at must be latitude",
+            "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=-42,147 --climate=oxford | other half",
+            "cuttings --crop=blackcurrant --struck=3 --on=2026-11-20 --at=52,0 --garden=. | either --garden"})
     void a_wrong_command_line_is_told_what_to_write(String line, String told) {
         Cli.Result result = run((line + " " + TODAY).split(" "));
 
@@ -253,8 +220,7 @@ class CuttingsGardenTest {
 
     @Test
     void a_broken_record_stops_the_command() throws IOException {
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 "{\"id\": \"e1\", \"date\": \"2026-11-20\", \"entry\": \"struck\", \"lot\": \"z\","
                         + " \"crop\": \"blackcurrant\", \"method\": \"hardwod\", \"number\": 3}\n");
 
@@ -271,7 +237,6 @@ class CuttingsGardenTest {
         Cli.Result all = Cli.in(nursery).run("cuttings", TODAY);
 
         assertThat(all.exit()).as(all.err()).isZero();
-        assertThat(all.out().lines().filter(line -> line.matches("l-\\d+  .* from p-\\d+")))
-                .hasSize(100);
+        assertThat(all.out().lines().filter(line -> line.matches("l-\\d+  .* from p-\\d+"))).hasSize(100);
     }
 }

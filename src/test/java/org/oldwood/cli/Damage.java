@@ -10,63 +10,24 @@ import java.util.regex.Pattern;
 
 /** Damages a good file, by octets or by words, one to three times. Seeded: the same every time. */
 final class Damage {
-    private static final Pattern WORD =
-            Pattern.compile("\"[^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+\"|-?[0-9][0-9.eE+-]*|true|false|null|[\\[\\]{}:,;=]");
+    private static final Pattern WORD = Pattern
+            .compile("\"[^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+\"|-?[0-9][0-9.eE+-]*|true|false|null|[\\[\\]{}:,;=]");
 
-    private static final List<String> NUMBERS = List.of(
-            "0",
-            "-1",
-            "1",
-            "0.5",
-            "-0.0",
-            "1e308",
-            "-1e308",
-            "1e-320",
-            "1e999",
-            "999999999999999999999",
-            "2147483648",
-            "0.1",
-            "366",
-            "-40",
-            "NaN",
-            "007",
-            "1.",
-            "100000",
-            "1e9");
+    private static final List<String> NUMBERS = List.of("0", "-1", "1", "0.5", "-0.0", "1e308", "-1e308", "1e-320",
+            "1e999", "999999999999999999999", "2147483648", "0.1", "366", "-40", "NaN", "007", "1.", "100000", "1e9");
 
-    private static final List<String> TEXTS = List.of(
-            "\"\"",
-            "\" \"",
-            "\"../../../etc/passwd\"",
-            "\"\\u0000\"",
-            "\"\\ud83e\"",
-            "\"2026-02-30\"",
-            "\"-999999999-01-01\"",
-            "\"+999999999-12-31\"",
-            "\"0000-01-01\"",
-            "\"9999-12-31\"",
-            "\"02-29\"",
-            "\"02-30\"",
-            "\"stool\"",
-            "\"blackcurrant\"",
-            "\"cordon\"",
-            "\"dormant\"",
-            "\"\uD83E\uDED0\"",
-            "\"%s%n${x}\"",
-            "\"1=5,4+=3\"",
-            "\"2026-11-20\"",
-            "\"age\"",
-            "\"Pacific/Kiritimati\"",
-            "\"" + "x".repeat(5000) + "\"");
+    private static final List<String> TEXTS = List.of("\"\"", "\" \"", "\"../../../etc/passwd\"", "\"\\u0000\"",
+            "\"\\ud83e\"", "\"2026-02-30\"", "\"-999999999-01-01\"", "\"+999999999-12-31\"", "\"0000-01-01\"",
+            "\"9999-12-31\"", "\"02-29\"", "\"02-30\"", "\"stool\"", "\"blackcurrant\"", "\"cordon\"", "\"dormant\"",
+            "\"\uD83E\uDED0\"", "\"%s%n${x}\"", "\"1=5,4+=3\"", "\"2026-11-20\"", "\"age\"", "\"Pacific/Kiritimati\"",
+            "\"x".repeat(5000) + "\"");
 
-    private static final List<String> OTHERS =
-            List.of("null", "true", "false", "[]", "{}", "[[]]", "{\"a\": 1}", "", "[".repeat(150));
+    private static final List<String> OTHERS = List.of("null", "true", "false", "[]", "{}", "[[]]", "{\"a\": 1}", "",
+            "[".repeat(150));
 
     private final Random random;
 
-    Damage(long seed) {
-        random = new Random(seed);
-    }
+    Damage(long seed) { random = new Random(seed); }
 
     byte[] of(byte[] good) {
         byte[] damaged = good;
@@ -77,9 +38,7 @@ final class Damage {
     }
 
     private byte[] octets(byte[] good) {
-        if (good.length == 0) {
-            return new byte[] {(byte) random.nextInt()};
-        }
+        if (good.length == 0) { return new byte[]{(byte) random.nextInt()}; }
         int at = random.nextInt(good.length);
         byte[] bytes = good.clone();
         switch (random.nextInt(6)) {
@@ -108,14 +67,10 @@ final class Damage {
     /** Puts another word for one, or takes it out, or changes two, or a line. */
     private byte[] words(byte[] good) {
         String text = new String(good, UTF_8);
-        if (random.nextInt(8) == 0) {
-            return line(text).getBytes(UTF_8);
-        }
+        if (random.nextInt(8) == 0) { return line(text).getBytes(UTF_8); }
         Matcher words = WORD.matcher(text);
         int count = (int) words.results().count();
-        if (count == 0) {
-            return octets(good);
-        }
+        if (count == 0) { return octets(good); }
         int wanted = random.nextInt(count);
         words.reset();
         for (int i = 0; i <= wanted; i++) {
@@ -126,9 +81,7 @@ final class Damage {
     }
 
     private String other(String word, String text) {
-        if (random.nextInt(3) > 0) {
-            return likely(word, text);
-        }
+        if (random.nextInt(3) > 0) { return likely(word, text); }
         return switch (random.nextInt(10)) {
             case 0 -> "";
             case 1, 2 -> any(OTHERS);
@@ -147,9 +100,7 @@ final class Damage {
             int from = random.nextInt(text.length());
             String other = word;
             for (int i = 0; i < 20 && words.find(i == 0 ? from : words.end()); i++) {
-                if (words.group().startsWith("\"") && random.nextInt(3) == 0) {
-                    other = words.group();
-                }
+                if (words.group().startsWith("\"") && random.nextInt(3) == 0) { other = words.group(); }
             }
             return other;
         }
@@ -168,7 +119,5 @@ final class Damage {
         return String.join("", lines);
     }
 
-    private <T> T any(List<T> among) {
-        return among.get(random.nextInt(among.size()));
-    }
+    private <T> T any(List<T> among) { return among.get(random.nextInt(among.size())); }
 }

@@ -31,28 +31,16 @@ class DemoCalendarsTest {
         Path garden = copy(Path.of("demo-data").resolve(name));
         Path out = scratch.resolve("out-" + name);
 
-        int code = Cli.in(scratch)
-                .run(
-                        "calendar",
-                        "--garden",
-                        garden.toString(),
-                        "--today",
-                        "2026-11-25",
-                        "--out",
-                        out.toString(),
-                        "--quiet")
-                .exit();
+        int code = Cli.in(scratch).run("calendar", "--garden", garden.toString(), "--today", "2026-11-25", "--out",
+                out.toString(), "--quiet").exit();
 
         assertThat(code).isZero();
         List<Path> written = files(out);
         assertThat(written).hasSize(2);
         for (Path file : written) {
             Path committed = COMMITTED.resolve(file.getFileName().toString());
-            if (Boolean.getBoolean("golden.update")) {
-                Files.write(committed, Files.readAllBytes(file));
-            }
-            assertThat(Files.readString(file, StandardCharsets.UTF_8))
-                    .as(committed.toString())
+            if (Boolean.getBoolean("golden.update")) { Files.write(committed, Files.readAllBytes(file)); }
+            assertThat(Files.readString(file, StandardCharsets.UTF_8)).as(committed.toString())
                     .isEqualTo(Files.readString(committed, StandardCharsets.UTF_8));
         }
     }
@@ -86,9 +74,7 @@ class DemoCalendarsTest {
 
     private static List<Path> files(Path folder) throws IOException {
         try (var files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".ics"))
-                    .sorted()
-                    .toList();
+            return files.filter(file -> file.toString().endsWith(".ics")).sorted().toList();
         }
     }
 }

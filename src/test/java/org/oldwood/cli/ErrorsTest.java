@@ -32,9 +32,7 @@ class ErrorsTest {
 
     static List<String> names() throws IOException {
         try (Stream<Path> cases = Files.list(CASES)) {
-            return cases.map(path -> path.getFileName().toString())
-                    .filter(name -> !name.equals("base"))
-                    .sorted()
+            return cases.map(path -> path.getFileName().toString()).filter(name -> !name.equals("base")).sorted()
                     .toList();
         }
     }
@@ -52,9 +50,7 @@ class ErrorsTest {
         Cli.Result result = run(command.toArray(String[]::new));
 
         String said = "exit " + result.exit() + "\n" + result.out() + result.err();
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(bad.resolve("message.txt"), said);
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(bad.resolve("message.txt"), said); }
         assertThat(said).isEqualTo(Files.readString(bad.resolve("message.txt")));
         assertThat(contents()).isEqualTo(before);
     }
@@ -71,9 +67,7 @@ class ErrorsTest {
     }
 
     private Cli.Result run(String... command) throws IOException {
-        if (!Files.exists(folder.resolve(HOLD))) {
-            return Cli.in(folder).run(command);
-        }
+        if (!Files.exists(folder.resolve(HOLD))) { return Cli.in(folder).run(command); }
         Path lock = folder.resolve(".journal.jsonl.lock");
         try (FileChannel other = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             other.lock();
@@ -102,8 +96,7 @@ class ErrorsTest {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 if (!file.toString().endsWith(".lock")) {
-                    all.put(
-                            folder.relativize(file).toString(),
+                    all.put(folder.relativize(file).toString(),
                             new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
                 }
             }

@@ -32,14 +32,12 @@ class ExamplesTest {
         copyDemo(folder);
         copyDemo(folder.resolve(DEMO));
         Files.writeString(folder.resolve("station.csv"), weather());
-        Files.writeString(
-                folder.resolve("notes.csv"), "date,entry,task,note\n2026-01-05,skipped,clean-tools@garden@2026,rain\n");
+        Files.writeString(folder.resolve("notes.csv"),
+                "date,entry,task,note\n2026-01-05,skipped,clean-tools@garden@2026,rain\n");
         String help = Cli.in(folder).run(name, "--help").out();
 
         List<String> words = words(example(help));
-        if (!words.contains("--today")) {
-            words.add("--today=2026-11-25");
-        }
+        if (!words.contains("--today")) { words.add("--today=2026-11-25"); }
         Cli.Result result = Cli.in(folder).with("HOME", folder.toString()).run(words.toArray(String[]::new));
 
         assertThat(result.exit()).as(words + "\n" + result.err()).isZero();
@@ -62,9 +60,7 @@ class ExamplesTest {
             if (i % 2 == 1) {
                 words.add(parts[i]);
             } else {
-                Stream.of(parts[i].strip().split(" +"))
-                        .filter(word -> !word.isEmpty())
-                        .forEach(words::add);
+                Stream.of(parts[i].strip().split(" +")).filter(word -> !word.isEmpty()).forEach(words::add);
             }
         }
         return words;

@@ -28,20 +28,9 @@ class FuzzTest {
     private static final int INPUTS = Integer.getInteger("inputs", 800);
     private static final long SEED = Long.getLong("seed", 20261125L);
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
-    private static final List<String> READING = List.of(
-            "check",
-            "tasks",
-            "tasks --json",
-            "stages",
-            "water",
-            "cuttings",
-            "prune",
-            "ledger",
-            "shopping",
-            "calendar --out=out --quiet",
-            "sheet --quiet",
-            "note watered --bed=blackcurrant-bed --litres=20",
-            "why --not winter-cut blackcurrant-1");
+    private static final List<String> READING = List.of("check", "tasks", "tasks --json", "stages", "water", "cuttings",
+            "prune", "ledger", "shopping", "calendar --out=out --quiet", "sheet --quiet",
+            "note watered --bed=blackcurrant-bed --litres=20", "why --not winter-cut blackcurrant-1");
 
     @TempDir
     Path scratch;
@@ -53,15 +42,12 @@ class FuzzTest {
     /** A garden of a few bushes, which costs a fifth of a demo garden's time; every eighth input is of a demo garden. */
     private Path few() throws IOException {
         Path few = Files.createDirectories(scratch.resolve("few"));
-        if (Files.exists(few.resolve("garden.json"))) {
-            return few;
-        }
+        if (Files.exists(few.resolve("garden.json"))) { return few; }
         List<String> start = List.of(
                 "start . --name=Few --at=52,-2 --plants=blackcurrant=2,gooseberry=1,summer-raspberry=6",
                 "--planted=2021 --zone=Europe/London --today=2026-03-01");
         assertThat(Cli.in(few).run(String.join(" ", start).split(" ")).exit()).isZero();
-        Files.writeString(
-                few.resolve("notes.csv"),
+        Files.writeString(few.resolve("notes.csv"),
                 "date,entry,plant,bed,crop,stage,material,grams,kg,litres,depthCm,stems,cut,lot,method,number,parent\n"
                         + "2026-03-10,fed,,blackcurrant-bed,,,ammonium-sulphate,90,,,,,,,,,\n"
                         + "2026-03-20,mulched,,gooseberry-bed,,,straw,,,,8,,,,,,\n"
@@ -80,8 +66,8 @@ class FuzzTest {
 
     @Test
     void damaged_gardens_and_journals() throws IOException {
-        List<Path> gardens =
-                List.of(few(), Path.of("demo-data/terrace-school"), Path.of("demo-data/fire-station-hedges"));
+        List<Path> gardens = List.of(few(), Path.of("demo-data/terrace-school"),
+                Path.of("demo-data/fire-station-hedges"));
         for (Path good : gardens) {
             for (String name : List.of("garden.json", "journal.jsonl")) {
                 int times = good.endsWith("few") ? INPUTS * 7 / 64 : INPUTS / 128;
@@ -95,9 +81,7 @@ class FuzzTest {
     void damaged_data_of_ones_own() throws IOException {
         List<Path> all;
         try (Stream<Path> files = Files.walk(DATA)) {
-            all = files.filter(file -> file.toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
+            all = files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
         }
         List<String> commands = new ArrayList<>(READING);
         commands.addAll(List.of("check", "check", "check", "sources", "lime", "mulch"));
@@ -114,12 +98,8 @@ class FuzzTest {
         Files.writeString(good.resolve("ghcn.csv"), ghcn());
         List<String> own = List.of("water", "stages", "chill", "heat", "tasks", "et0 weather.csv", "check");
         damaged(good, List.of(good.resolve("weather.csv")), "weather.csv", own, INPUTS / 8);
-        damaged(
-                good,
-                List.of(good.resolve("ghcn.csv")),
-                "ghcn.csv",
-                List.of("weather add ghcn.csv --replace", "chill ghcn.csv", "heat ghcn.csv"),
-                INPUTS / 16);
+        damaged(good, List.of(good.resolve("ghcn.csv")), "ghcn.csv",
+                List.of("weather add ghcn.csv --replace", "chill ghcn.csv", "heat ghcn.csv"), INPUTS / 16);
         nothingFailed();
     }
 
@@ -127,48 +107,26 @@ class FuzzTest {
     void damaged_calendars_tables_and_memories() throws IOException {
         Path good = Files.createDirectories(scratch.resolve("good"));
         copy(few(), good);
-        assertThat(Cli.in(good).run("calendar", "--out=.", "--today=2026-11-25").exit())
-                .isZero();
+        assertThat(Cli.in(good).run("calendar", "--out=.", "--today=2026-11-25").exit()).isZero();
         Path todos;
         try (Stream<Path> files = Files.list(good)) {
-            todos = files.filter(file -> file.toString().endsWith("todos.ics"))
-                    .findFirst()
-                    .orElseThrow();
+            todos = files.filter(file -> file.toString().endsWith("todos.ics")).findFirst().orElseThrow();
         }
         String text = Files.readString(todos).replace("STATUS:NEEDS-ACTION", "STATUS:COMPLETED");
         int some = text.indexOf("END:VTODO", text.length() / 10) + "END:VTODO\r\n".length();
         Files.writeString(todos, text.substring(0, some) + "END:VCALENDAR\r\n");
         String name = todos.getFileName().toString();
-        damaged(
-                good,
-                List.of(todos),
-                name,
-                List.of(
-                        "calendar read " + name,
-                        "calendar read " + name + " --yes",
-                        "calendar --out=. --adopt=" + name),
-                INPUTS / 8);
-        damaged(
-                good,
-                List.of(good.resolve("calendar-state.jsonl")),
-                "calendar-state.jsonl",
-                List.of("calendar --out=."),
-                INPUTS / 32);
-        Files.writeString(
-                good.resolve("notes.csv"),
+        damaged(good, List.of(todos), name, List.of("calendar read " + name, "calendar read " + name + " --yes",
+                "calendar --out=. --adopt=" + name), INPUTS / 8);
+        damaged(good, List.of(good.resolve("calendar-state.jsonl")), "calendar-state.jsonl",
+                List.of("calendar --out=."), INPUTS / 32);
+        Files.writeString(good.resolve("notes.csv"),
                 "date,entry,plant,stems,bed,litres,note\n2026-01-05,counted,blackcurrant-1,\"1=5,2=4,3=4\",,,after\n"
                         + "2026-06-20,watered,,,blackcurrant-bed,60,\n");
-        Files.writeString(
-                good.resolve("stock.csv"),
+        Files.writeString(good.resolve("stock.csv"),
                 "crop,number,bed,cultivar,form\nblackcurrant,4,top,,\nredcurrant,2,wall,,cordon\n");
-        damaged(
-                good,
-                List.of(good.resolve("notes.csv"), good.resolve("stock.csv")),
-                "",
-                List.of(
-                        "note --csv=notes.csv",
-                        "start new --name=N --at=52,-2 --stock=stock.csv --planted=2021 --zone=UTC"),
-                INPUTS / 16);
+        damaged(good, List.of(good.resolve("notes.csv"), good.resolve("stock.csv")), "", List.of("note --csv=notes.csv",
+                "start new --name=N --at=52,-2 --stock=stock.csv --planted=2021 --zone=UTC"), INPUTS / 16);
         nothingFailed();
     }
 
@@ -201,15 +159,11 @@ class FuzzTest {
             byte[] journal = Files.readAllBytes(folder.resolve("journal.jsonl"));
             for (int i = 0; i < INPUTS / 32; i++) {
                 Random random = new Random(SEED + i);
-                server.onItsWay = reply -> random.nextInt(6) > 0
-                        ? reply
+                server.onItsWay = reply -> random.nextInt(6) > 0 ? reply
                         : new LoopbackServer.Reply(
                                 random.nextInt(3) == 0 ? statuses.get(random.nextInt(statuses.size())) : reply.status(),
                                 random.nextInt(5) == 0 ? "" : reply.etag(),
-                                new String(
-                                        new Damage(random.nextLong())
-                                                .of(reply.body().getBytes(UTF_8)),
-                                        UTF_8));
+                                new String(new Damage(random.nextLong()).of(reply.body().getBytes(UTF_8)), UTF_8));
                 String command = random.nextInt(3) == 0 ? "calendar read " : "calendar publish ";
                 run(folder, (command + server.address() + " --quiet").split(" "), "server seed " + (SEED + i));
             }
@@ -230,9 +184,7 @@ class FuzzTest {
             }
             String[] line = lines.next();
             // the page for the phone stays open until somebody closes it
-            if (!line[0].equals("walk")) {
-                run(folder, line, "line " + i);
-            }
+            if (!line[0].equals("walk")) { run(folder, line, "line " + i); }
         }
         nothingFailed();
     }
@@ -270,40 +222,30 @@ class FuzzTest {
         Duration took = bounds.end();
         exits.merge(result.exit(), 1, Integer::sum);
         String said = result.err().replaceAll("\\s+", " ");
-        boolean failed = said.contains("fault of the program")
-                || said.contains("cannot be understood")
-                || (result.exit() == 3 && !isDisk(said, what))
-                || took.compareTo(Bounds.LONGEST) > 0;
+        boolean failed = said.contains("fault of the program") || said.contains("cannot be understood")
+                || (result.exit() == 3 && !isDisk(said, what)) || took.compareTo(Bounds.LONGEST) > 0;
         if (failed) {
             String fault = said.replaceAll(".*(this is a fault of the program.*|cannot be understood.*)", "$1");
             faults.merge(cut(fault) + "  <- " + String.join(" ", words) + ", " + what, 1, Integer::sum);
         }
     }
 
-    private static String cut(String text) {
-        return text.substring(0, Math.min(text.length(), 500));
-    }
+    private static String cut(String text) { return text.substring(0, Math.min(text.length(), 500)); }
 
     private void nothingFailed() {
-        System.out.printf(
-                "%s: exits %s, longest %d ms%n", this, exits, bounds.longest().toMillis());
+        System.out.printf("%s: exits %s, longest %d ms%n", this, exits, bounds.longest().toMillis());
         assertThat(faults).isEmpty();
     }
 
     @Override
-    public String toString() {
-        return "damaged inputs";
-    }
+    public String toString() { return "damaged inputs"; }
 
     private static String weather() {
         StringBuilder text = new StringBuilder("date,tmin,tmax,rain\n");
         java.time.LocalDate day = java.time.LocalDate.of(2025, 9, 1);
         for (int i = 0; i < 440; i++) {
             double warmth = 10 + 8 * Math.sin((i - 30) / 58.0);
-            text.append(day.plusDays(i))
-                    .append(',')
-                    .append(Math.round(warmth - 5))
-                    .append(',');
+            text.append(day.plusDays(i)).append(',').append(Math.round(warmth - 5)).append(',');
             text.append(Math.round(warmth + 5)).append(',').append(i % 3).append('\n');
         }
         return text.toString();
@@ -337,8 +279,7 @@ class FuzzTest {
     private static void empty(Path folder) throws IOException {
         if (Files.exists(folder)) {
             try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file :
-                        files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+                for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
                     Files.delete(file);
                 }
             }

@@ -50,7 +50,7 @@ class KillTest {
 
         assertThat(all).as("entries acknowledged").isGreaterThan(KILLS);
         System.out.printf(
-                "kills %d, entries acknowledged %d, lost 0, written but not yet acknowledged %d," + " torn lines %d%n",
+                "kills %d, entries acknowledged %d, lost 0, written but not yet acknowledged %d, torn lines %d%n",
                 KILLS, all, unsaid, torn);
     }
 
@@ -58,8 +58,7 @@ class KillTest {
         int before = GardenFolder.open(folder).journal().size();
         byte[] journal = Files.readAllBytes(folder.resolve("journal.jsonl"));
         Path printed = scratch.resolve("printed-" + kill);
-        Process child = NotingChild.started(folder, "life-" + kill, Integer.MAX_VALUE)
-                .redirectOutput(printed.toFile())
+        Process child = NotingChild.started(folder, "life-" + kill, Integer.MAX_VALUE).redirectOutput(printed.toFile())
                 .start();
         // most kills while it notes, some while it starts
         boolean waits = kill % 8 != 7;
@@ -78,8 +77,7 @@ class KillTest {
         List<String> there = opened.journal().stream().map(Entry::id).toList();
         assertThat(there).doesNotHaveDuplicates().containsAll(acknowledged);
         assertThat(Files.readAllBytes(folder.resolve("journal.jsonl")))
-                .as("what was there stays, byte for byte, up to a torn line")
-                .startsWith(whole(journal));
+                .as("what was there stays, byte for byte, up to a torn line").startsWith(whole(journal));
         unsaid += there.size() - before - ids.size();
         torn += opened.notices().isEmpty() ? 0 : 1;
     }
@@ -104,8 +102,7 @@ class KillTest {
         }
         List<String> ids = new ArrayList<>();
         for (Process child : children) {
-            ids.addAll(
-                    NotingChild.acknowledged(new String(child.getInputStream().readAllBytes(), UTF_8)));
+            ids.addAll(NotingChild.acknowledged(new String(child.getInputStream().readAllBytes(), UTF_8)));
             assertThat(child.waitFor()).isZero();
         }
 

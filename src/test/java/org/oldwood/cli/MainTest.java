@@ -29,8 +29,7 @@ class MainTest {
         for (String name : Commands.names()) {
             assertThat(result.out()).containsPattern("(?m)^  " + name + "  +[a-z]");
         }
-        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
-                .isLessThanOrEqualTo(80);
+        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
     }
 
     @Test
@@ -46,9 +45,7 @@ class MainTest {
     }
 
     @Test
-    void every_help_fits_80_columns() {
-        assertFits(Main.everything());
-    }
+    void every_help_fits_80_columns() { assertFits(Main.everything()); }
 
     private static void assertFits(CommandLine line) {
         assertFits(line.getCommandSpec().qualifiedName(), line.getUsageMessage());
@@ -56,9 +53,7 @@ class MainTest {
     }
 
     private static void assertFits(String name, String help) {
-        assertThat(help.lines().mapToInt(String::length).max().orElse(0))
-                .as(name)
-                .isLessThanOrEqualTo(80);
+        assertThat(help.lines().mapToInt(String::length).max().orElse(0)).as(name).isLessThanOrEqualTo(80);
     }
 
     @Test
@@ -67,8 +62,7 @@ class MainTest {
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err())
-                .isEqualTo("oldwood: there is no command \"source\". Did you mean \"sources\"?\n"
-                        + "Try: oldwood --help\n");
+                .isEqualTo("oldwood: there is no command \"source\". Did you mean \"sources\"?\nTry: oldwood --help\n");
     }
 
     @Test
@@ -76,11 +70,8 @@ class MainTest {
         Cli.Result result = Cli.in(folder).run("sources", "--gardn", "x");
 
         assertThat(result.exit()).isEqualTo(2);
-        assertThat(result.err())
-                .startsWith("oldwood sources: Unknown option")
-                .contains("Did you mean --garden?")
-                .contains("Usage: oldwood sources ")
-                .endsWith("Try: oldwood sources --help\n");
+        assertThat(result.err()).startsWith("oldwood sources: Unknown option").contains("Did you mean --garden?")
+                .contains("Usage: oldwood sources ").endsWith("Try: oldwood sources --help\n");
     }
 
     @Test
@@ -96,9 +87,7 @@ class MainTest {
         Cli.Result result = Cli.in(folder).run("sources", "--garden", "nowhere");
 
         assertThat(result.exit()).isEqualTo(1);
-        assertThat(result.err())
-                .contains("is not a folder")
-                .contains("oldwood start DIR")
+        assertThat(result.err()).contains("is not a folder").contains("oldwood start DIR")
                 .endsWith("1 problem in 1 file; nothing was written.\n");
     }
 

@@ -33,29 +33,18 @@ class MarkedOutputsTest {
     /** Those that print most figures; with {@code -Dwalk=all} every command, and the reasons of every round. */
     private static final List<String> COMMANDS = List.of("stages", "prune", "feed", "mulch", "cuttings");
 
-    private static final List<String> OTHERS = List.of(
-            "now",
-            "tasks",
-            "tasks year",
-            "prune --outlook",
-            "lime",
-            "shopping",
-            "water",
-            "chill",
-            "ledger",
-            "acidify",
-            "suits --at=52,-2",
-            "stock");
+    private static final List<String> OTHERS = List.of("now", "tasks", "tasks year", "prune --outlook", "lime",
+            "shopping", "water", "chill", "ledger", "acidify", "suits --at=52,-2", "stock");
 
     private static final boolean ALL = System.getProperty("walk", "").equals("all");
 
     /** Amounts of a record have these units too; in words and notes {@code MarksTest} looks at each sentence. */
-    private static final Set<String> AMOUNTS =
-            Set.of("kg", "g", "l", "mm", "%", "min", "m", "canes", "plants", "t", "1");
+    private static final Set<String> AMOUNTS = Set.of("kg", "g", "l", "mm", "%", "min", "m", "canes", "plants", "t",
+            "1");
 
     /** A number and what follows it; not what is told as worked out, or as seen in the garden. */
-    private static final Pattern TOLD = Pattern.compile(
-            "(?<![\\w.,±-] ?)(?<!about |laid |lies )\\d+(?:\\.\\d+)? [^\\s,;:()]+?(?=[\\s,;:()]|\\.\\s)(?!"
+    private static final Pattern TOLD = Pattern
+            .compile("(?<![\\w.,±-] ?)(?<!about |laid |lies )\\d+(?:\\.\\d+)? [^\\s,;:()]+?(?=[\\s,;:()]|\\.\\s)(?!"
                     + " (later|earlier) for)");
 
     @TempDir
@@ -79,18 +68,12 @@ class MarkedOutputsTest {
             list.items().forEach(item -> figures(item, told));
         } else if (value instanceof Json.Obj object) {
             Map<String, Json> has = object.members();
-            if (has.get("is") instanceof Json.Num is
-                    && has.get("unit") instanceof Json.Text unit
-                    && has.get("seen") instanceof Json.Text seen
-                    && !AMOUNTS.contains(unit.value())) {
+            if (has.get("is") instanceof Json.Num is && has.get("unit") instanceof Json.Text unit
+                    && has.get("seen") instanceof Json.Text seen && !AMOUNTS.contains(unit.value())) {
                 String words = unit.value().replace("m2", "m²").replace("m3", "m³");
                 told.computeIfAbsent(
-                                "%s %s"
-                                        .formatted(
-                                                is.written().replaceFirst("\\.0$", ""),
-                                                words.equals("d") ? "days" : words),
-                                each -> new TreeSet<>())
-                        .add(Seen.parse(seen.value()));
+                        "%s %s".formatted(is.written().replaceFirst("\\.0$", ""), words.equals("d") ? "days" : words),
+                        each -> new TreeSet<>()).add(Seen.parse(seen.value()));
             }
             has.values().forEach(inner -> figures(inner, told));
         }
@@ -110,12 +93,8 @@ class MarkedOutputsTest {
                 met += marks.contains(Seen.READ) ? 0 : 1;
                 String after = text.substring(at.end(), Math.min(text.length(), at.end() + 60));
                 if (!marks.contains(Seen.READ) && marks.stream().noneMatch(seen -> after.contains(seen.words()))) {
-                    bare.add("%s: %s %s %s"
-                            .formatted(
-                                    output.getKey(),
-                                    text.substring(Math.max(0, at.start() - 40), at.start()),
-                                    at.group(),
-                                    after));
+                    bare.add("%s: %s %s %s".formatted(output.getKey(),
+                            text.substring(Math.max(0, at.start() - 40), at.start()), at.group(), after));
                 }
             }
         }
@@ -126,8 +105,7 @@ class MarkedOutputsTest {
     /** All that is printed, and the sheet and the calendars. */
     private static Map<String, String> outputs(String garden, String today) throws IOException {
         Map<String, String> outputs = new HashMap<>();
-        for (String command :
-                ALL ? Stream.concat(COMMANDS.stream(), OTHERS.stream()).toList() : COMMANDS) {
+        for (String command : ALL ? Stream.concat(COMMANDS.stream(), OTHERS.stream()).toList() : COMMANDS) {
             outputs.put(command, run(garden, today, command.split(" ")).out());
         }
         JsonNode rounds = ALL ? json(garden, today, "tasks").path("rounds") : new ObjectMapper().createArrayNode();
@@ -139,10 +117,8 @@ class MarkedOutputsTest {
         run(garden, today, "sheet", "--out=" + sheet);
         outputs.put("sheet", Files.readString(sheet));
         for (String part : List.of("events", "todos")) {
-            outputs.put(
-                    part,
-                    Files.readString(Path.of("calendars/%s-%s.ics".formatted(garden, part)))
-                            .replace("\r\n ", ""));
+            outputs.put(part,
+                    Files.readString(Path.of("calendars/%s-%s.ics".formatted(garden, part))).replace("\r\n ", ""));
         }
         return outputs;
     }
@@ -155,14 +131,11 @@ class MarkedOutputsTest {
 
         assertThat(json(garden, today, "tasks").path("minutesSeen").asText()).isEqualTo("by your notes, else assumed");
         assertThat(json(garden, today, "prune").path("minutesSeen").asText()).isEqualTo("by your notes, else assumed");
-        assertThat(json(garden, today, "chill").findParents("wanted"))
-                .isNotEmpty()
+        assertThat(json(garden, today, "chill").findParents("wanted")).isNotEmpty()
                 .allMatch(figure -> Seen.keys().contains(figure.path("seen").asText()));
-        assertThat(json(garden, today, "stages").findParents("harmBeginsC"))
-                .isNotEmpty()
+        assertThat(json(garden, today, "stages").findParents("harmBeginsC")).isNotEmpty()
                 .allMatch(figure -> Seen.keys().contains(figure.path("seen").asText()));
-        assertThat(json(garden, today, "shopping").findParents("pack"))
-                .isNotEmpty()
+        assertThat(json(garden, today, "shopping").findParents("pack")).isNotEmpty()
                 .allMatch(figure -> Seen.keys().contains(figure.path("packSeen").asText()));
     }
 

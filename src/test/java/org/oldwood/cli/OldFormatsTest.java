@@ -26,9 +26,7 @@ class OldFormatsTest {
 
     static List<Path> gardens() throws IOException {
         try (Stream<Path> formats = Files.walk(FORMATS, 2)) {
-            return formats.filter(path -> Files.exists(path.resolve("garden.json")))
-                    .sorted()
-                    .toList();
+            return formats.filter(path -> Files.exists(path.resolve("garden.json"))).sorted().toList();
         }
     }
 
@@ -70,8 +68,7 @@ class OldFormatsTest {
             Cli.Result result = Cli.in(folder).run((command + " --today=2026-11-25").split(" "));
 
             assertThat(result.exit()).isEqualTo(1);
-            assertThat(result.err())
-                    .contains("is 2, but this program knows formats up to 1", "Use a newer Oldwood")
+            assertThat(result.err()).contains("is 2, but this program knows formats up to 1", "Use a newer Oldwood")
                     .contains("1 problem");
         }
         assertThat(folder.resolve("journal.jsonl")).doesNotExist();

@@ -29,11 +29,8 @@ class OutputsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "calendar, --feed, journal.jsonl", "calendar, --feed, garden.json",
-        "sheet,    --out,  journal.jsonl", "sheet,    --out,  weather.csv",
-        "pack,     --out,  journal.jsonl", "pack,     --out,  garden.json"
-    })
+    @CsvSource({"calendar, --feed, journal.jsonl", "calendar, --feed, garden.json", "sheet,    --out,  journal.jsonl",
+            "sheet,    --out,  weather.csv", "pack,     --out,  journal.jsonl", "pack,     --out,  garden.json"})
     void the_record_is_never_written_over(String command, String option, String part) throws IOException {
         byte[] before = Files.readAllBytes(garden.resolve(part));
         Files.createLink(garden.resolve("other-name"), garden.resolve(part));
@@ -61,9 +58,7 @@ class OutputsTest {
         assertThat(file).hasContent(private_);
         assertThat(run(command, option + "=mine", "--replace").exit()).isZero();
         assertThat(Files.size(file)).isGreaterThan(500);
-        assertThat(run(command, option + "=mine").exit())
-                .as("our own is renewed")
-                .isZero();
+        assertThat(run(command, option + "=mine").exit()).as("our own is renewed").isZero();
     }
 
     @Test
@@ -80,8 +75,8 @@ class OutputsTest {
     void the_sheet_of_another_garden_is_a_stranger() throws IOException {
         assertThat(run("sheet", "--out=page.html").exit()).isZero();
         String text = Files.readString(garden.resolve("garden.json"));
-        Files.writeString(
-                garden.resolve("garden.json"), text.replaceFirst("\"id\": *\"........", "\"id\": \"12345678"));
+        Files.writeString(garden.resolve("garden.json"),
+                text.replaceFirst("\"id\": *\"........", "\"id\": \"12345678"));
 
         assertThat(run("sheet", "--out=page.html").err()).contains("was not written for this garden");
     }
@@ -100,10 +95,9 @@ class OutputsTest {
         Cli.Result result = Cli.in(scratch).run("pack", "--garden=linked", "--today=2026-11-25");
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.err().replaceAll("\\s+", " "))
-                .contains("pictures is a link that leads out", "round is a link to a folder");
-        try (var zip = new java.util.zip.ZipFile(
-                scratch.resolve("terrace-2026-11-25.zip").toFile())) {
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("pictures is a link that leads out",
+                "round is a link to a folder");
+        try (var zip = new java.util.zip.ZipFile(scratch.resolve("terrace-2026-11-25.zip").toFile())) {
             assertThat(zip.stream().map(each -> each.getName()))
                     .contains("garden.json", "journal.jsonl", "notes.txt", "again.txt")
                     .noneMatch(name -> name.startsWith("pictures") || name.startsWith("round"));
@@ -122,8 +116,7 @@ class OutputsTest {
         Cli.Result result = run("pack", "--out=terrace-2026-11-25.zip");
 
         assertThat(result.exit()).isEqualTo(1);
-        assertThat(Files.readAllBytes(scratch.resolve("terrace-2026-11-25.zip")))
-                .isEqualTo(good);
+        assertThat(Files.readAllBytes(scratch.resolve("terrace-2026-11-25.zip"))).isEqualTo(good);
         try (Stream<Path> files = Files.list(scratch)) {
             assertThat(files.map(file -> file.getFileName().toString())).noneMatch(name -> name.startsWith(".oldwood"));
         }

@@ -51,16 +51,8 @@ class PackTest {
         assertThat(result.err().replace('\n', ' ')).contains("read again and the same");
         Map<String, byte[]> files = contents(scratch.resolve(ARCHIVE));
 
-        assertThat(files)
-                .containsOnlyKeys(
-                        "ABOUT-THIS-ARCHIVE.txt",
-                        "README.txt",
-                        "SHA256SUMS",
-                        "calendar-state.jsonl",
-                        "garden.json",
-                        "journal.jsonl",
-                        "rules/ours.json",
-                        "weather.csv");
+        assertThat(files).containsOnlyKeys("ABOUT-THIS-ARCHIVE.txt", "README.txt", "SHA256SUMS", "calendar-state.jsonl",
+                "garden.json", "journal.jsonl", "rules/ours.json", "weather.csv");
         Path anew = scratch.resolve("anew");
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             Path to = anew.resolve(file.getKey());
@@ -68,8 +60,7 @@ class PackTest {
             Files.write(to, file.getValue());
         }
         assertThat(GardenFolder.open(anew).journal()).hasSize(2);
-        assertThat(Files.mismatch(anew.resolve("journal.jsonl"), garden.resolve("journal.jsonl")))
-                .isEqualTo(-1);
+        assertThat(Files.mismatch(anew.resolve("journal.jsonl"), garden.resolve("journal.jsonl"))).isEqualTo(-1);
         assertThat(Cli.in(anew).run("check", "--today=2026-11-25")).isEqualTo(new Cli.Result(0, "", ""));
     }
 
@@ -84,9 +75,8 @@ class PackTest {
         } finally {
             TimeZone.setDefault(zone);
         }
-        Cli.Result dated = Cli.in(scratch)
-                .with("SOURCE_DATE_EPOCH", "1795564800")
-                .run("pack", "--garden=garden", "--out=third.zip");
+        Cli.Result dated = Cli.in(scratch).with("SOURCE_DATE_EPOCH", "1795564800").run("pack", "--garden=garden",
+                "--out=third.zip");
 
         assertThat(dated.exit()).as(dated.err()).isZero();
         assertThat(Files.readAllBytes(scratch.resolve("second.zip"))).isEqualTo(first);
@@ -102,13 +92,8 @@ class PackTest {
                 + "for line in z.read('SHA256SUMS').decode().splitlines():\n"
                 + "    s,n=line.split('  ',1)\n    assert hashlib.sha256(z.read(n)).hexdigest()==s,n\n"
                 + "print(len(z.namelist()))";
-        Process python = new ProcessBuilder(
-                        "/usr/bin/python3",
-                        "-c",
-                        check,
-                        scratch.resolve(ARCHIVE).toString())
-                .redirectErrorStream(true)
-                .start();
+        Process python = new ProcessBuilder("/usr/bin/python3", "-c", check, scratch.resolve(ARCHIVE).toString())
+                .redirectErrorStream(true).start();
 
         String said = new String(python.getInputStream().readAllBytes());
         assertThat(python.waitFor()).as(said).isZero();
@@ -117,8 +102,7 @@ class PackTest {
 
     @Test
     void a_large_file_is_never_held_whole() throws IOException {
-        try (RandomAccessFile large =
-                new RandomAccessFile(garden.resolve("photo.jpg").toFile(), "rw")) {
+        try (RandomAccessFile large = new RandomAccessFile(garden.resolve("photo.jpg").toFile(), "rw")) {
             large.setLength(64 << 20);
         }
         Archive archive = new Archive();
@@ -158,8 +142,7 @@ class PackTest {
 
     private static Map<String, byte[]> contents(Path archive) throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
-        try (InputStream in = Files.newInputStream(archive);
-                ZipInputStream zip = new ZipInputStream(in)) {
+        try (InputStream in = Files.newInputStream(archive); ZipInputStream zip = new ZipInputStream(in)) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 files.put(entry.getName(), zip.readAllBytes());
             }

@@ -46,9 +46,7 @@ class ReadmeTest {
 
     @Test
     void the_commands_for_an_own_garden_run(@TempDir Path folder) throws IOException {
-        List<String> lines = Files.readString(Path.of("README.md"))
-                .lines()
-                .filter(line -> line.startsWith("oldwood "))
+        List<String> lines = Files.readString(Path.of("README.md")).lines().filter(line -> line.startsWith("oldwood "))
                 .toList();
         assertThat(lines).hasSize(2);
 
@@ -62,16 +60,14 @@ class ReadmeTest {
 
     @Test
     void every_page_it_links_to_is_there() throws IOException {
-        for (String page :
-                List.of("README.md", "DEVELOPERS.md", "docs/method.md", "docs/validation.md", "docs/benchmarks.md")) {
+        for (String page : List.of("README.md", "DEVELOPERS.md", "docs/method.md", "docs/validation.md",
+                "docs/benchmarks.md")) {
             Path parent = Path.of(page).toAbsolutePath().getParent();
             String text = Files.readString(Path.of(page));
             for (int at = text.indexOf("]("); at >= 0; at = text.indexOf("](", at + 1)) {
                 String target = text.substring(at + 2, text.indexOf(')', at));
                 if (!target.contains("://")) {
-                    assertThat(parent.resolve(target))
-                            .as(page + " links to " + target)
-                            .exists();
+                    assertThat(parent.resolve(target)).as(page + " links to " + target).exists();
                 }
             }
         }
@@ -80,12 +76,9 @@ class ReadmeTest {
     @Test
     void every_place_that_the_contributors_guide_names_is_there() throws IOException {
         List<String> named = Pattern.compile("`([\\w./-]+[./][\\w./-]+)`")
-                .matcher(Files.readString(Path.of("DEVELOPERS.md")))
-                .results()
-                .map(match -> match.group(1))
+                .matcher(Files.readString(Path.of("DEVELOPERS.md"))).results().map(match -> match.group(1))
                 .filter(place -> place.contains("/") || place.matches("[a-z]+(\\.\\w+)+") && !place.endsWith(".json"))
-                .filter(place -> !place.startsWith("target/") && !place.equals("pom.xml"))
-                .toList();
+                .filter(place -> !place.startsWith("target/") && !place.equals("pom.xml")).toList();
 
         assertThat(named).hasSizeGreaterThan(40).allMatch(ReadmeTest::isThere);
     }

@@ -44,15 +44,8 @@ class RecordDocTest {
     void the_example_stock_list_starts_a_garden() throws IOException {
         Files.writeString(folder.resolve("stock.csv"), example("stock.csv"));
 
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "new",
-                        "--name=New",
-                        "--at=52,-2",
-                        "--stock=stock.csv",
-                        "--planted=2021",
-                        "--zone=Europe/London");
+        Cli.Result result = Cli.in(folder).run("start", "new", "--name=New", "--at=52,-2", "--stock=stock.csv",
+                "--planted=2021", "--zone=Europe/London");
 
         assertThat(result.exit()).as(result.err()).isZero();
     }
@@ -72,8 +65,7 @@ class RecordDocTest {
     private static String table() {
         StringBuilder table = new StringBuilder("\n| entry | what happened | what it says |\n|---|---|---|\n");
         for (EntryKind kind : EntryKind.values()) {
-            String keys = kind.fields().stream()
-                    .filter(field -> !BOOKED.contains(field.key()))
+            String keys = kind.fields().stream().filter(field -> !BOOKED.contains(field.key()))
                     .map(field -> "`%s`%s".formatted(field.key(), field.required() ? "\\*" : ""))
                     .collect(Collectors.joining(" "));
             String one = kind.oneNeeded().isEmpty() ? "" : "; one of " + String.join(", ", kind.oneNeeded());

@@ -27,13 +27,7 @@ class RenamedBedTest {
 
     @BeforeEach
     void begin() {
-        run(
-                "start",
-                ".",
-                "--name=Terrace",
-                "--at=52,-2",
-                "--plants=blackcurrant=2,redcurrant=2",
-                "--planted=2021",
+        run("start", ".", "--name=Terrace", "--at=52,-2", "--plants=blackcurrant=2,redcurrant=2", "--planted=2021",
                 "--zone=Europe/London");
     }
 
@@ -47,10 +41,8 @@ class RenamedBedTest {
 
         assertThat(before.values()).anyMatch(item -> item.contains("Old row"));
         assertThat(after.keySet()).isEqualTo(before.keySet());
-        assertThat(after.values())
-                .noneMatch(item -> item.contains("Old row"))
-                .allMatch(item -> item.contains("SEQUENCE:0\n"))
-                .noneMatch(item -> item.contains("STATUS:CANCELLED"));
+        assertThat(after.values()).noneMatch(item -> item.contains("Old row"))
+                .allMatch(item -> item.contains("SEQUENCE:0\n")).noneMatch(item -> item.contains("STATUS:CANCELLED"));
     }
 
     @Test
@@ -71,10 +63,7 @@ class RenamedBedTest {
                 assertThat(steady(item)).isEqualTo(steady(before.get(uid)));
             }
         }
-        assertThat(gone)
-                .as("the bed's own tasks; rounds know no bed")
-                .isNotEmpty()
-                .hasSizeLessThan(before.size() / 2);
+        assertThat(gone).as("the bed's own tasks; rounds know no bed").isNotEmpty().hasSizeLessThan(before.size() / 2);
         assertThat(standing(after)).as("no ghosts").doesNotHaveDuplicates();
         assertThat(standing(after)).containsExactlyInAnyOrderElementsOf(asNew("2026-11-25"));
     }
@@ -114,23 +103,14 @@ class RenamedBedTest {
      * another order; SEQUENCE is in it.
      */
     private static String steady(String item) {
-        return item.replaceAll("(DTSTAMP|LAST-MODIFIED|LOCATION|SUMMARY):.*\n", "")
-                .replace("slope", "blackcurrant-bed")
-                .lines()
-                .flatMap(line -> Stream.of(line.split("\\\\n| ")))
-                .sorted()
-                .collect(Collectors.joining("\n"));
+        return item.replaceAll("(DTSTAMP|LAST-MODIFIED|LOCATION|SUMMARY):.*\n", "").replace("slope", "blackcurrant-bed")
+                .lines().flatMap(line -> Stream.of(line.split("\\\\n| "))).sorted().collect(Collectors.joining("\n"));
     }
 
     /** What is planned, by days and title: one line an open to-do. */
     private static List<String> standing(Map<String, String> items) {
-        return items.values().stream()
-                .filter(item -> !item.contains("STATUS:CANCELLED"))
-                .map(item -> item.lines()
-                        .filter(line -> line.matches("(DTSTART|DUE|SUMMARY|LOCATION).*"))
-                        .toList()
-                        .toString())
-                .toList();
+        return items.values().stream().filter(item -> !item.contains("STATUS:CANCELLED")).map(item -> item.lines()
+                .filter(line -> line.matches("(DTSTART|DUE|SUMMARY|LOCATION).*")).toList().toString()).toList();
     }
 
     /** What a calendar would hold that never knew the old id. */
@@ -166,9 +146,7 @@ class RenamedBedTest {
     private void run(String... args) {
         boolean isDated = String.join(" ", args).contains("--today");
         String[] all = java.util.Arrays.copyOf(args, args.length + (isDated ? 0 : 1));
-        if (!isDated) {
-            all[args.length] = "--today=2026-11-25";
-        }
+        if (!isDated) { all[args.length] = "--today=2026-11-25"; }
         Cli.Result result = Cli.in(folder).run(all);
         assertThat(result.exit()).as(result.err()).isZero();
     }

@@ -39,33 +39,25 @@ class SchemaJudgementTest {
 
     /** A record with one thing wrong: a change to the demo garden, or one line of a journal. */
     private record Fault(String what, JsonObject row) {
-        boolean isEntry() {
-            return row.has("entry");
-        }
+        boolean isEntry() { return row.has("entry"); }
 
         @Override
-        public String toString() {
-            return what;
-        }
+        public String toString() { return what; }
     }
 
     private static Validator validator() {
         JsonNodeFactory gson = new GsonNode.Factory();
-        Validator validator = new ValidatorFactory()
-                .withJsonNodeFactory(gson)
-                .withEvaluatorFactory(new FormatEvaluatorFactory())
-                .createValidator();
+        Validator validator = new ValidatorFactory().withJsonNodeFactory(gson)
+                .withEvaluatorFactory(new FormatEvaluatorFactory()).createValidator();
         validator.registerSchema(GARDEN, read(Path.of("docs/garden.schema.json")));
         validator.registerSchema(ENTRY, read(Path.of("docs/journal.schema.json")));
         return validator;
     }
 
     static List<Path> gardens() throws IOException {
-        try (Stream<Path> all = Stream.concat(
-                Files.walk(Path.of("demo-data"), 1), Files.walk(Path.of("src/test/resources/formats"), 2))) {
-            return all.filter(path -> Files.exists(path.resolve("garden.json")))
-                    .sorted()
-                    .toList();
+        try (Stream<Path> all = Stream.concat(Files.walk(Path.of("demo-data"), 1),
+                Files.walk(Path.of("src/test/resources/formats"), 2))) {
+            return all.filter(path -> Files.exists(path.resolve("garden.json"))).sorted().toList();
         }
     }
 
@@ -81,13 +73,9 @@ class SchemaJudgementTest {
     }
 
     @Test
-    void the_gardens_are_both_demo_gardens_and_all_old_ones() throws IOException {
-        assertThat(gardens()).hasSize(4);
-    }
+    void the_gardens_are_both_demo_gardens_and_all_old_ones() throws IOException { assertThat(gardens()).hasSize(4); }
 
-    static List<Fault> refused() throws IOException {
-        return faultsIn("refused.jsonl");
-    }
+    static List<Fault> refused() throws IOException { return faultsIn("refused.jsonl"); }
 
     @ParameterizedTest
     @MethodSource("refused")
@@ -98,9 +86,7 @@ class SchemaJudgementTest {
         assertThat(programsWord()).isEqualTo(1);
     }
 
-    static List<Fault> laxer() throws IOException {
-        return faultsIn("laxer.jsonl");
-    }
+    static List<Fault> laxer() throws IOException { return faultsIn("laxer.jsonl"); }
 
     /** A schema sees one file or line, and no lists of what is known: here the program is sterner. */
     @ParameterizedTest
@@ -113,15 +99,11 @@ class SchemaJudgementTest {
     }
 
     private List<String> schemaFaults(Fault fault) throws IOException {
-        if (fault.isEntry()) {
-            return faults(ENTRY, fault.row().get("entry").toString());
-        }
+        if (fault.isEntry()) { return faults(ENTRY, fault.row().get("entry").toString()); }
         return faults(GARDEN, read(folder.resolve("garden.json")));
     }
 
-    private int programsWord() {
-        return Cli.in(folder).run("check", "--today=2026-11-25").exit();
-    }
+    private int programsWord() { return Cli.in(folder).run("check", "--today=2026-11-25").exit(); }
 
     /** Lays the demo garden with the fault in it. */
     private void lay(Fault fault) throws IOException {
@@ -139,9 +121,7 @@ class SchemaJudgementTest {
     /** Puts the row's value at its place; takes out what is there where it has none. */
     private static JsonElement changed(String garden, JsonObject row) {
         String place = row.get("garden").getAsString();
-        if (place.isEmpty()) {
-            return row.get("value");
-        }
+        if (place.isEmpty()) { return row.get("value"); }
         JsonElement whole = JsonParser.parseString(garden);
         JsonElement part = whole;
         String[] keys = place.split("/", -1);
@@ -160,22 +140,18 @@ class SchemaJudgementTest {
     }
 
     private static JsonElement step(JsonElement part, String key) {
-        return part.isJsonArray()
-                ? part.getAsJsonArray().get(Integer.parseInt(key))
-                : part.getAsJsonObject().get(key);
+        return part.isJsonArray() ? part.getAsJsonArray().get(Integer.parseInt(key)) : part.getAsJsonObject().get(key);
     }
 
     private static List<String> faults(URI schema, String json) {
         return VALIDATOR.validate(schema, json).getErrors().stream()
-                .map(error -> error.getInstanceLocation() + " " + error.getError())
-                .toList();
+                .map(error -> error.getInstanceLocation() + " " + error.getError()).toList();
     }
 
     private static List<Fault> faultsIn(String name) throws IOException {
         return Files.readAllLines(RECORDS.resolve(name)).stream()
                 .map(line -> JsonParser.parseString(line).getAsJsonObject())
-                .map(row -> new Fault(row.get("what").getAsString(), row))
-                .toList();
+                .map(row -> new Fault(row.get("what").getAsString(), row)).toList();
     }
 
     private static String read(Path file) {

@@ -33,9 +33,7 @@ class SchemaTest {
     @Test
     void the_journals_schema_is_made_from_the_table_of_kinds() throws IOException {
         Path file = Path.of("docs/journal.schema.json");
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(file, journalSchema());
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(file, journalSchema()); }
         assertThat(Files.readString(file)).isEqualTo(journalSchema());
     }
 
@@ -55,11 +53,8 @@ class SchemaTest {
     private static Set<String> known(String path, String around) {
         Problems problems = new Problems();
         GardenReader.read(read(String.format(around, "\"zzzzzzzzzzzzzzzz\": 1")), problems);
-        String remedy = problems.list().stream()
-                .filter(problem -> problem.name().equals("unknown-key"))
-                .filter(problem -> problem.place().path().startsWith(path))
-                .map(problem -> problem.remedy())
-                .findFirst()
+        String remedy = problems.list().stream().filter(problem -> problem.name().equals("unknown-key"))
+                .filter(problem -> problem.place().path().startsWith(path)).map(problem -> problem.remedy()).findFirst()
                 .orElseThrow();
         return new TreeSet<>(List.of(remedy.substring("Known here: ".length()).split(", ")));
     }
@@ -70,21 +65,11 @@ class SchemaTest {
         return (Json.Obj) json;
     }
 
-    private static Json.Obj object(Json.Obj parent, String key) {
-        return (Json.Obj) parent.members().get(key);
-    }
+    private static Json.Obj object(Json.Obj parent, String key) { return (Json.Obj) parent.members().get(key); }
 
     private static String journalSchema() {
-        return JsonText.indented(map(
-                        "$schema",
-                        DIALECT,
-                        "title",
-                        "One line of an Oldwood garden's journal.jsonl",
-                        "type",
-                        "object",
-                        "oneOf",
-                        Stream.of(EntryKind.values()).map(SchemaTest::kind).toList()))
-                + "\n";
+        return JsonText.indented(map("$schema", DIALECT, "title", "One line of an Oldwood garden's journal.jsonl",
+                "type", "object", "oneOf", Stream.of(EntryKind.values()).map(SchemaTest::kind).toList())) + "\n";
     }
 
     /** Keys and values in turn, in their order. */
@@ -98,25 +83,17 @@ class SchemaTest {
 
     private static Map<String, Object> kind(EntryKind kind) {
         List<String> names = kind.keysInJournals();
-        Map<String, Object> properties = map(
-                "id",
-                map("type", "string"),
-                "date",
-                map("type", "string", "format", "date"),
-                "entry",
+        Map<String, Object> properties = map("id", map("type", "string"), "date",
+                map("type", "string", "format", "date"), "entry",
                 names.size() == 1 ? map("const", kind.key()) : map("enum", names));
         kind.fields().forEach(field -> properties.put(field.key(), field(field)));
         properties.put("note", map("type", "string"));
         List<String> required = new ArrayList<>(List.of("id", "date", "entry"));
         kind.fields().stream().filter(EntryField::required).map(EntryField::key).forEach(required::add);
-        Map<String, Object> schema =
-                map("title", kind.meaning(), "type", "object", "properties", properties, "required", required);
+        Map<String, Object> schema = map("title", kind.meaning(), "type", "object", "properties", properties,
+                "required", required);
         if (!kind.oneNeeded().isEmpty()) {
-            schema.put(
-                    "anyOf",
-                    kind.oneNeeded().stream()
-                            .map(key -> map("required", List.of(key)))
-                            .toList());
+            schema.put("anyOf", kind.oneNeeded().stream().map(key -> map("required", List.of(key))).toList());
         }
         schema.put("additionalProperties", false);
         return schema;
@@ -124,30 +101,29 @@ class SchemaTest {
 
     private static Map<String, Object> field(EntryField field) {
         Map<String, Object> schema = map("description", field.help());
-        schema.putAll(
-                switch (field.type()) {
-                    case NUMBER -> range("number", field);
-                    case COUNT -> range("integer", field);
-                    case FLAG -> map("type", "boolean");
-                    case WORD -> map("enum", field.words());
-                    case STAGE -> {
-                        List<String> stages = new ArrayList<>(Stage.keys());
-                        List.of(Stage.values()).forEach(stage -> stages.add(stage.bbch()));
-                        yield map("enum", stages);
-                    }
-                    case STEMS -> byAge();
-                    case SOME_STEMS -> map("anyOf", List.of(range("integer", field), byAge()));
-                    case NEW_ID -> map("type", "string", "pattern", ID);
-                    case NEW_IDS, PLANTS -> map("type", "array", "items", map("type", "string", "pattern", ID));
-                    case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> map("type", "string");
-                });
+        schema.putAll(switch (field.type()) {
+            case NUMBER -> range("number", field);
+            case COUNT -> range("integer", field);
+            case FLAG -> map("type", "boolean");
+            case WORD -> map("enum", field.words());
+            case STAGE -> {
+                List<String> stages = new ArrayList<>(Stage.keys());
+                List.of(Stage.values()).forEach(stage -> stages.add(stage.bbch()));
+                yield map("enum", stages);
+            }
+            case STEMS -> byAge();
+            case SOME_STEMS -> map("anyOf", List.of(range("integer", field), byAge()));
+            case NEW_ID -> map("type", "string", "pattern", ID);
+            case NEW_IDS, PLANTS -> map("type", "array", "items", map("type", "string", "pattern", ID));
+            case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> map("type", "string");
+        });
         return schema;
     }
 
     private static Map<String, Object> byAge() {
         Map<String, Object> counts = map("type", "integer", "minimum", 0, "maximum", 500);
-        return map(
-                "type", "object", "patternProperties", map("^[0-9]{1,2}\\+?$", counts), "additionalProperties", false);
+        return map("type", "object", "patternProperties", map("^[0-9]{1,2}\\+?$", counts), "additionalProperties",
+                false);
     }
 
     private static Map<String, Object> range(String type, EntryField field) {

@@ -16,28 +16,22 @@ class SeenDoubtTest {
     Path folder;
 
     private void garden(double latitude, String climate) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
                  "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
                  "beds": [{"id": "a", "areaM2": 9, "texture": "loam"}]}
+                """.formatted(latitude, climate));
+        Files.writeString(folder.resolve("journal.jsonl"),
                 """
-                        .formatted(latitude, climate));
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
-                {"id":"e1","date":"2021-05-20","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":3}
-                """);
+                        {"id":"e1","date":"2021-05-20","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":3}
+                        """);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "52.2, cambridge, 2027-01-15, 2027-04-29, 2027-04-20",
-        "-43.5, christchurch, 2026-07-05, 2026-10-16, 2026-10-04"
-    })
-    void is_asked_about_told_by_check_and_moves_no_date(
-            double latitude, String climate, String early, String flower, String full) throws IOException {
+    @CsvSource({"52.2, cambridge, 2027-01-15, 2027-04-29, 2027-04-20",
+            "-43.5, christchurch, 2026-07-05, 2026-10-16, 2026-10-04"})
+    void is_asked_about_told_by_check_and_moves_no_date(double latitude, String climate, String early, String flower,
+            String full) throws IOException {
         garden(latitude, climate);
         String before = dates(flower);
 
@@ -85,8 +79,6 @@ class SeenDoubtTest {
     }
 
     private String dates(String today) {
-        return Cli.in(folder)
-                .run("stages", "blackcurrant", "--json", "--today", today)
-                .out();
+        return Cli.in(folder).run("stages", "blackcurrant", "--json", "--today", today).out();
     }
 }

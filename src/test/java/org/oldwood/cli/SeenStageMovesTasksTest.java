@@ -26,21 +26,15 @@ class SeenStageMovesTasksTest {
     private record Days(String title, LocalDate first, int sequence) {}
 
     private void garden(double latitude, String climate, String planted) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
                  "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
                  "beds": [{"id": "a", "areaM2": 9, "texture": "loam"}]}
-                """
-                        .formatted(latitude, climate));
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
+                """.formatted(latitude, climate));
+        Files.writeString(folder.resolve("journal.jsonl"), """
                 {"id":"e1","date":"%1$s","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":3}
                 {"id":"e2","date":"%1$s","entry":"planted","plant":"rc","crop":"redcurrant","bed":"a","bushes":2}
-                """
-                        .formatted(planted));
+                """.formatted(planted));
     }
 
     @ParameterizedTest(name = "{1}")
@@ -52,23 +46,20 @@ class SeenStageMovesTasksTest {
         Map<String, LocalDate> stagesBefore = stages(seen);
         Map<String, Days> before = export(seen);
 
-        Cli.Result note = Cli.in(folder)
-                .run("note", "seen", "--crop", "blackcurrant", "--stage", "bud-swell", "--today", seen.toString());
+        Cli.Result note = Cli.in(folder).run("note", "seen", "--crop", "blackcurrant", "--stage", "bud-swell",
+                "--today", seen.toString());
         assertThat(note.err()).doesNotContain("Usage");
         assertThat(note.exit()).isZero();
         Map<String, LocalDate> stagesAfter = stages(seen);
         Map<String, Days> after = export(seen);
 
         for (String stage : stagesBefore.keySet()) {
-            int days =
-                    switch (stage) {
-                        case "dormant" -> 0;
-                        case "leaf-fall-begins", "leaf-fall-done" -> 3;
-                        default -> 10;
-                    };
-            assertThat(stagesAfter.get(stage))
-                    .as(stage)
-                    .isEqualTo(stagesBefore.get(stage).minusDays(days));
+            int days = switch (stage) {
+                case "dormant" -> 0;
+                case "leaf-fall-begins", "leaf-fall-done" -> 3;
+                default -> 10;
+            };
+            assertThat(stagesAfter.get(stage)).as(stage).isEqualTo(stagesBefore.get(stage).minusDays(days));
         }
         assertMoved(before, after, "Watch for frost while blackcurrants flower", 10);
         assertMoved(before, after, "Net blackcurrants", 10);
@@ -94,31 +85,23 @@ class SeenStageMovesTasksTest {
     }
 
     private static void assertMoved(Map<String, Days> before, Map<String, Days> after, String title, int days) {
-        assertThat(one(after, title).first())
-                .as(title)
-                .isEqualTo(one(before, title).first().minusDays(days));
+        assertThat(one(after, title).first()).as(title).isEqualTo(one(before, title).first().minusDays(days));
     }
 
     private static Days one(Map<String, Days> items, String title) {
-        return items.values().stream()
-                .filter(item -> item.title().startsWith(title))
-                .findFirst()
+        return items.values().stream().filter(item -> item.title().startsWith(title)).findFirst()
                 .orElseThrow(() -> new AssertionError("no " + title));
     }
 
     private Map<String, LocalDate> stages(LocalDate today) {
-        String json = Cli.in(folder)
-                .run("stages", "blackcurrant", "--json", "--today", today.toString())
-                .out();
+        String json = Cli.in(folder).run("stages", "blackcurrant", "--json", "--today", today.toString()).out();
         Map<String, LocalDate> dates = new LinkedHashMap<>();
         String stage = "";
         for (String line : json.lines().map(String::strip).toList()) {
             String value = line.replaceAll(".*: \"|\",?$", "");
             if (line.startsWith("\"stage\"") && !json.contains("\"harm" + line)) {
                 stage = value;
-            } else if (line.startsWith("\"date\"")) {
-                dates.put(stage, LocalDate.parse(value));
-            }
+            } else if (line.startsWith("\"date\"")) { dates.put(stage, LocalDate.parse(value)); }
         }
         assertThat(dates).hasSize(10);
         return dates;
@@ -131,21 +114,15 @@ class SeenStageMovesTasksTest {
         assertThat(run.exit()).as(run.err()).isZero();
         Path file;
         try (var files = Files.list(out)) {
-            file = files.filter(path -> path.toString().endsWith("todos.ics"))
-                    .findFirst()
-                    .orElseThrow();
+            file = files.filter(path -> path.toString().endsWith("todos.ics")).findFirst().orElseThrow();
         }
         String text = Files.readString(file).replace("\r\n ", "");
         Map<String, Days> items = new LinkedHashMap<>();
         for (String item : text.split("BEGIN:VTODO")) {
             // a task's; a round's title may begin with the same words
             if (item.contains("DESCRIPTION:From") && item.contains("RELATED-TO")) {
-                items.put(
-                        field(item, "UID:"),
-                        new Days(
-                                field(item, "SUMMARY:"),
-                                firstGoodDay(field(item, "DESCRIPTION:")),
-                                Integer.parseInt(field(item, "SEQUENCE:"))));
+                items.put(field(item, "UID:"), new Days(field(item, "SUMMARY:"),
+                        firstGoodDay(field(item, "DESCRIPTION:")), Integer.parseInt(field(item, "SEQUENCE:"))));
             }
         }
         return items;

@@ -18,18 +18,8 @@ class StartTest {
         String help = Cli.in(folder).run("start", "--help").out();
         assertThat(help).contains("--plants blackcurrant=4,gooseberry=2 --planted 2021");
 
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "our-garden",
-                        "--name",
-                        "Our garden",
-                        "--at",
-                        "52.1,-2.3",
-                        "--plants",
-                        "blackcurrant=4,gooseberry=2",
-                        "--planted",
-                        "2021");
+        Cli.Result result = Cli.in(folder).run("start", "our-garden", "--name", "Our garden", "--at", "52.1,-2.3",
+                "--plants", "blackcurrant=4,gooseberry=2", "--planted", "2021");
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.out()).isEqualTo("blackcurrant-bed: 4 blackcurrant\ngooseberry-bed: 2 gooseberry\n");
@@ -41,22 +31,8 @@ class StartTest {
 
     @Test
     void a_southern_garden_is_planted_at_the_end_of_its_own_winter() throws IOException {
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "south",
-                        "--name",
-                        "South",
-                        "--at",
-                        "-41.3,174.8",
-                        "--plants",
-                        "blackcurrant=1",
-                        "--planted",
-                        "2021",
-                        "--today",
-                        "2026-11-25",
-                        "--zone",
-                        "Pacific/Auckland");
+        Cli.Result result = Cli.in(folder).run("start", "south", "--name", "South", "--at", "-41.3,174.8", "--plants",
+                "blackcurrant=1", "--planted", "2021", "--today", "2026-11-25", "--zone", "Pacific/Auckland");
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(Files.readString(folder.resolve("south/journal.jsonl"))).contains("\"date\":\"2021-09-01\"");
@@ -64,56 +40,23 @@ class StartTest {
 
     @Test
     void planted_this_year_is_never_after_today() throws IOException {
-        Cli.in(folder)
-                .run(
-                        "start",
-                        "new",
-                        "--name",
-                        "New",
-                        "--at",
-                        "52,-2",
-                        "--plants",
-                        "blueberry=1",
-                        "--planted",
-                        "2026",
-                        "--today",
-                        "2026-01-20",
-                        "--zone",
-                        "Europe/London");
+        Cli.in(folder).run("start", "new", "--name", "New", "--at", "52,-2", "--plants", "blueberry=1", "--planted",
+                "2026", "--today", "2026-01-20", "--zone", "Europe/London");
 
         assertThat(Files.readString(folder.resolve("new/journal.jsonl"))).contains("\"date\":\"2026-01-20\"");
     }
 
     @Test
     void a_stock_list_names_beds_varieties_and_forms() throws IOException {
-        Files.writeString(
-                folder.resolve("stock.csv"),
+        Files.writeString(folder.resolve("stock.csv"),
                 "crop,number,bed,cultivar,form\nredcurrant,2,wall,Unknown red,cordon\nblueberry,3,tubs,,\nwhitecurrant,1,wall,,\n");
 
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "new",
-                        "--name",
-                        "New",
-                        "--at",
-                        "52,-2",
-                        "--stock",
-                        "stock.csv",
-                        "--planted",
-                        "2019",
-                        "--bed-area",
-                        "7.5",
-                        "--zone",
-                        "Europe/London",
-                        "--quiet");
+        Cli.Result result = Cli.in(folder).run("start", "new", "--name", "New", "--at", "52,-2", "--stock", "stock.csv",
+                "--planted", "2019", "--bed-area", "7.5", "--zone", "Europe/London", "--quiet");
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.err()).isEmpty();
-        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines())
-                .hasSize(6)
-                .first()
-                .asString()
+        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines()).hasSize(6).first().asString()
                 .contains("\"form\":\"cordon\",\"cultivar\":\"Unknown red\"");
         assertThat(Files.readString(folder.resolve("new/garden.json")))
                 .contains("\"id\": \"wall\",\n      \"areaM2\": 7.5");
@@ -123,20 +66,8 @@ class StartTest {
     void a_folder_that_cannot_be_written_leaves_nothing() throws IOException {
         Files.writeString(folder.resolve("file"), "x");
 
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "file",
-                        "--name",
-                        "New",
-                        "--at",
-                        "52,-2",
-                        "--plants",
-                        "blueberry=1",
-                        "--planted",
-                        "2020",
-                        "--zone",
-                        "Europe/London");
+        Cli.Result result = Cli.in(folder).run("start", "file", "--name", "New", "--at", "52,-2", "--plants",
+                "blueberry=1", "--planted", "2020", "--zone", "Europe/London");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("is a file, not a folder");

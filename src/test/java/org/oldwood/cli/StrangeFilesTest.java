@@ -29,9 +29,7 @@ class StrangeFilesTest {
     private Path garden;
 
     @BeforeEach
-    void begin() throws IOException {
-        garden = NotingChild.garden(Files.createDirectory(scratch.resolve("garden")));
-    }
+    void begin() throws IOException { garden = NotingChild.garden(Files.createDirectory(scratch.resolve("garden"))); }
 
     @Test
     void stray_files_among_the_data_are_told_by_check_and_stop_nothing() throws IOException {
@@ -48,9 +46,8 @@ class StrangeFilesTest {
         assertThat(check.exit()).as(check.err()).isZero();
         assertThat(check.err())
                 .contains("rules/mine.json~: is no JSON file", "rules/README.md", "materials/Thumbs.db", "rules/old")
-                .contains("crops/notes.txt: is no crop", "crops/empty")
-                .doesNotContain("hidden");
-        for (String command : new String[] {"tasks", "calendar", "shopping", "prune"}) {
+                .contains("crops/notes.txt: is no crop", "crops/empty").doesNotContain("hidden");
+        for (String command : new String[]{"tasks", "calendar", "shopping", "prune"}) {
             Cli.Result result = run(command, TODAY);
             assertThat(result.exit()).as(command + result.err()).isZero();
         }
@@ -60,8 +57,8 @@ class StrangeFilesTest {
     @ValueSource(strings = {"check", "tasks", "calendar", "sheet", "note watered --bed=bed --litres=5"})
     void a_misspelt_time_zone_is_told_everywhere(String command) throws IOException {
         Path file = garden.resolve("garden.json");
-        Files.writeString(
-                file, Files.readString(file).replaceFirst("\"zone\": *\"[^\"]*\"", "\"zone\": \"Europe/Lundon\""));
+        Files.writeString(file,
+                Files.readString(file).replaceFirst("\"zone\": *\"[^\"]*\"", "\"zone\": \"Europe/Lundon\""));
 
         Cli.Result result = run((command + " " + TODAY).split(" "));
 
@@ -76,15 +73,13 @@ class StrangeFilesTest {
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err()).contains("from the years 1800 to 2999");
-        assertThat(run("note", "watered", "--bed=bed", "--litres=5", "--date=" + day)
-                        .exit())
-                .isEqualTo(2);
+        assertThat(run("note", "watered", "--bed=bed", "--litres=5", "--date=" + day).exit()).isEqualTo(2);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"1800-01-01", "2999-12-31"})
     void the_first_and_the_last_day_are_planned(String day) {
-        for (String command : new String[] {"tasks", "calendar", "check", "sheet"}) {
+        for (String command : new String[]{"tasks", "calendar", "check", "sheet"}) {
             Cli.Result result = run(command, "--today=" + day);
             assertThat(result.err()).as(command).doesNotContain("fault of the program");
         }
@@ -92,8 +87,7 @@ class StrangeFilesTest {
 
     @Test
     void a_clock_of_another_age_is_refused() {
-        Cli.Result result =
-                Cli.in(garden).with("SOURCE_DATE_EPOCH", "99999999999").run("tasks");
+        Cli.Result result = Cli.in(garden).with("SOURCE_DATE_EPOCH", "99999999999").run("tasks");
 
         assertThat(result.exit()).as(result.err()).isEqualTo(2);
     }
@@ -103,9 +97,9 @@ class StrangeFilesTest {
         assertThat(run("calendar", TODAY).exit()).isZero();
         Path state = garden.resolve("calendar-state.jsonl");
         String good = Files.readString(state);
-        for (String year : new String[] {"0000", "-001", "9999"}) {
-            Files.writeString(
-                    state, good.replaceAll("\"2026-", "\"" + year + "-").replaceAll("\"2027-", "\"" + year + "-"));
+        for (String year : new String[]{"0000", "-001", "9999"}) {
+            Files.writeString(state,
+                    good.replaceAll("\"2026-", "\"" + year + "-").replaceAll("\"2027-", "\"" + year + "-"));
 
             assertThat(run("calendar", TODAY).err()).as(year).doesNotContain("fault of the program");
         }
@@ -114,14 +108,12 @@ class StrangeFilesTest {
     @Test
     void marks_that_steer_a_screen_do_not_reach_the_page() throws IOException {
         Path file = garden.resolve("garden.json");
-        Files.writeString(
-                file, Files.readString(file).replaceFirst("\"name\": *\"", "$0Elm\\\\u202e\\\\u009b\\\\u0007 "));
+        Files.writeString(file,
+                Files.readString(file).replaceFirst("\"name\": *\"", "$0Elm\\\\u202e\\\\u009b\\\\u0007 "));
 
-        assertThat(run("sheet", "--out=" + scratch.resolve("page.html"), TODAY).exit())
-                .isZero();
+        assertThat(run("sheet", "--out=" + scratch.resolve("page.html"), TODAY).exit()).isZero();
 
-        assertThat(Files.readString(scratch.resolve("page.html")))
-                .contains("Elm\uFFFD\uFFFD\uFFFD")
+        assertThat(Files.readString(scratch.resolve("page.html"))).contains("Elm\uFFFD\uFFFD\uFFFD")
                 .doesNotContain("\u202e", "\u009b", "\u0007");
     }
 
@@ -129,8 +121,7 @@ class StrangeFilesTest {
     void octets_that_are_no_text_are_told_with_their_line() throws IOException {
         Path journal = garden.resolve("journal.jsonl");
         int line = Files.readAllLines(journal).size() + 1;
-        String noted = run("note", "watered", "--bed=" + bed(), "--litres=5", "--note=gruen", TODAY)
-                .err();
+        String noted = run("note", "watered", "--bed=" + bed(), "--litres=5", "--note=gruen", TODAY).err();
         assertThat(noted).contains("noted in");
         Files.write(journal, Files.readString(journal).replace("gruen", "grün").getBytes(ISO_8859_1));
 
@@ -143,8 +134,7 @@ class StrangeFilesTest {
 
     @Test
     void a_table_in_another_encoding_is_refused_with_its_line() throws IOException {
-        Files.write(
-                garden.resolve("notes.csv"),
+        Files.write(garden.resolve("notes.csv"),
                 "date,entry,bed,litres,note\n2026-06-20,watered,x,60,ok\n2026-06-21,watered,x,60,grün\n"
                         .getBytes(ISO_8859_1));
 
@@ -156,7 +146,7 @@ class StrangeFilesTest {
 
     @Test
     void what_is_too_deep_names_file_and_line() throws IOException {
-        Files.writeString(garden.resolve("garden.json"), "{\n\"a\": " + "[".repeat(5000) + "\n}");
+        Files.writeString(garden.resolve("garden.json"), "{\n\"a\": [".repeat(5000) + "\n}");
 
         Cli.Result result = run("check", TODAY);
 
@@ -168,10 +158,8 @@ class StrangeFilesTest {
     void where_nobody_can_answer_nothing_is_noted_and_the_option_is_named() throws IOException {
         assertThat(run("calendar", "--out=" + scratch, TODAY).exit()).isZero();
         Path todos = scratch.resolve("terrace-todos.ics");
-        Files.writeString(
-                todos,
-                Files.readString(todos)
-                        .replaceFirst("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20261124T120000Z"));
+        Files.writeString(todos, Files.readString(todos).replaceFirst("STATUS:NEEDS-ACTION",
+                "STATUS:COMPLETED\r\nCOMPLETED:20261124T120000Z"));
         byte[] before = Files.readAllBytes(garden.resolve("journal.jsonl"));
 
         Cli.Result result = run("calendar", "read", todos.toString(), TODAY);
@@ -200,8 +188,8 @@ class StrangeFilesTest {
         Files.createSymbolicLink(garden.resolve(name), Path.of("/dev/zero"));
         String command = name.endsWith(".lock") ? "note seen --crop=gooseberry --stage=bud-burst" : "calendar";
 
-        Cli.Result result =
-                assertTimeoutPreemptively(Duration.ofSeconds(10), () -> run((command + " " + TODAY).split(" ", -1)));
+        Cli.Result result = assertTimeoutPreemptively(Duration.ofSeconds(10),
+                () -> run((command + " " + TODAY).split(" ", -1)));
 
         assertThat(result.exit()).isNotZero();
         assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.");

@@ -19,36 +19,16 @@ import org.oldwood.cli.command.Cli;
 
 /** Whatever a person reads is in their own units; whatever a program reads is not. */
 class UnitsEverywhereTest {
-    private static final List<String> COMMANDS = List.of(
-            "now",
-            "tasks",
-            "tasks year",
-            "water",
-            "water --compare",
-            "stages",
-            "chill",
-            "heat",
-            "prune",
-            "feed",
-            "ledger",
-            "shopping",
-            "lime",
-            "acidify",
-            "mulch",
-            "cuttings",
-            "stock",
-            "check",
-            "et0",
-            "why --not feed",
-            "suits --at 51.9,-2.6",
-            "note watered --feel ? --bed");
+    private static final List<String> COMMANDS = List.of("now", "tasks", "tasks year", "water", "water --compare",
+            "stages", "chill", "heat", "prune", "feed", "ledger", "shopping", "lime", "acidify", "mulch", "cuttings",
+            "stock", "check", "et0", "why --not feed", "suits --at 51.9,-2.6", "note watered --feel ? --bed");
 
     /** Terms of an equation keep the units in which it is printed; names of ways may hold a unit's name. */
     private static final Pattern METRIC = Pattern.compile(
             "(?<![\\w²³/'-])(°C|mm|cm|m|m²|m³|m2|m3|ml|l|g|kg|litres?|metres?|grams?|km|t/ha|kg/ha|g/m²|g/m2)(?![\\w²³='’.-])");
 
-    private static final Pattern OWN =
-            Pattern.compile("\\d (°F|in (?=deep|of|in|on|from|apart)|ft|sq ft|sq yd|yd|oz|lb(?!/acre in"
+    private static final Pattern OWN = Pattern
+            .compile("\\d (°F|in (?=deep|of|in|on|from|apart)|ft|sq ft|sq yd|yd|oz|lb(?!/acre in"
                     + " print)|gal|pt|qt|cups?|tbsp|tsp|acres)\\b");
 
     @TempDir
@@ -60,9 +40,7 @@ class UnitsEverywhereTest {
             Path from = Path.of("demo-data", name);
             try (Stream<Path> files = Files.walk(from)) {
                 for (Path file : files.toList()) {
-                    Files.copy(
-                            file,
-                            scratch.resolve(name).resolve(from.relativize(file).toString()));
+                    Files.copy(file, scratch.resolve(name).resolve(from.relativize(file).toString()));
                 }
             }
         }
@@ -74,8 +52,7 @@ class UnitsEverywhereTest {
         declare(garden, units);
 
         for (String command : COMMANDS.subList(0, commands)) {
-            assertThat(run(garden, day, command.split(" ")).out().lines())
-                    .as(command)
+            assertThat(run(garden, day, command.split(" ")).out().lines()).as(command)
                     .noneMatch(line -> METRIC.matcher(line).find());
         }
         for (Path file : written(garden, day)) {
@@ -86,9 +63,7 @@ class UnitsEverywhereTest {
     @Test
     void a_metric_garden_reads_no_others() throws IOException {
         for (String command : List.of("feed", "water", "shopping", "stages")) {
-            assertThat(run("fire-station-hedges", "2026-06-10", command.split(" "))
-                            .out())
-                    .as(command)
+            assertThat(run("fire-station-hedges", "2026-06-10", command.split(" ")).out()).as(command)
                     .doesNotContainPattern(OWN);
         }
         for (Path file : written("fire-station-hedges", "2026-06-10")) {
@@ -101,9 +76,7 @@ class UnitsEverywhereTest {
     void json_is_the_same_in_all_units_and_says_so(String command) {
         String metric = run("terrace-school", "2026-11-28", command, "--json").out();
 
-        assertThat(run("terrace-school", "2026-11-28", command, "--json", "--units", "us")
-                        .out())
-                .isEqualTo(metric)
+        assertThat(run("terrace-school", "2026-11-28", command, "--json", "--units", "us").out()).isEqualTo(metric)
                 .startsWith("{\n  \"units\": \"SI\",\n");
     }
 
@@ -117,50 +90,32 @@ class UnitsEverywhereTest {
         run("terrace-school", "2026-11-28", "note", "mulched", "acid-bed", "--material", "straw", "--depthCm", "3 in");
         run("terrace-school", "2026-11-28", "note", "picked", "bc-1", "--kg", "2 lb 8 oz");
 
-        assertThat(journal().subList(before.size(), journal().size()).toString())
-                .contains("\"grams\":113.3981", "\"litres\":11.3562", "\"depthCm\":7.62", "\"kg\":1.134");
+        assertThat(journal().subList(before.size(), journal().size()).toString()).contains("\"grams\":113.3981",
+                "\"litres\":11.3562", "\"depthCm\":7.62", "\"kg\":1.134");
     }
 
     @Test
     void what_is_no_weight_is_refused_with_what_is() throws IOException {
         List<String> before = journal();
 
-        Cli.Result result = run(
-                "terrace-school", "2026-11-28", "note", "fed", "acid-bed", "--material", "sulphur", "--grams", "4 ft");
+        Cli.Result result = run("terrace-school", "2026-11-28", "note", "fed", "acid-bed", "--material", "sulphur",
+                "--grams", "4 ft");
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err().replaceAll("\\s+", " "))
                 .contains("must be a weight such as 250 g, 4 oz or 2 lb 8 oz, but is \"4 ft\"");
-        assertThat(run("terrace-school", "2026-11-28", "note", "watered", "acid-bed", "--litres", "3 gal")
-                        .err())
+        assertThat(run("terrace-school", "2026-11-28", "note", "watered", "acid-bed", "--litres", "3 gal").err())
                 .contains("differs between Britain and the");
         assertThat(journal()).isEqualTo(before);
     }
 
     @Test
     void a_bare_number_is_in_the_gardens_units() throws IOException {
-        String metric = run(
-                        "terrace-school",
-                        "2026-11-28",
-                        "mulch",
-                        "--area",
-                        "9.290304",
-                        "--depth",
-                        "5.08",
-                        "--material",
-                        "wood-chips")
-                .out();
+        String metric = run("terrace-school", "2026-11-28", "mulch", "--area", "9.290304", "--depth", "5.08",
+                "--material", "wood-chips").out();
         declare("terrace-school", "us");
 
-        Cli.Result us = run(
-                "terrace-school",
-                "2026-11-28",
-                "mulch",
-                "--area",
-                "100",
-                "--depth",
-                "2 in",
-                "--material",
+        Cli.Result us = run("terrace-school", "2026-11-28", "mulch", "--area", "100", "--depth", "2 in", "--material",
                 "wood-chips");
 
         assertThat(us.err()).isEmpty();
@@ -181,18 +136,14 @@ class UnitsEverywhereTest {
         run(garden, day, "calendar", "--out", "calendars");
         run(garden, day, "sheet", "--full", "--out", "sheet.html");
         try (Stream<Path> files = Files.list(scratch.resolve("calendars"))) {
-            return Stream.concat(Stream.of(scratch.resolve("sheet.html")), files.toList().stream())
-                    .toList();
+            return Stream.concat(Stream.of(scratch.resolve("sheet.html")), files.toList().stream()).toList();
         }
     }
 
     private static String words(Path file) {
         try {
-            return Files.readString(file)
-                    .replaceAll("(?s)<style.*?</style>|<[^>]*>", " ")
-                    .replace("\r\n ", "")
-                    .replace("\\n", "\n")
-                    .lines()
+            return Files.readString(file).replaceAll("(?s)<style.*?</style>|<[^>]*>", " ").replace("\r\n ", "")
+                    .replace("\\n", "\n").lines()
                     .filter(line -> !line.matches("[A-Z-]+[:;].*") || line.matches("(SUMMARY|DESCRIPTION).*"))
                     .reduce("", (a, b) -> a + "\n" + b);
         } catch (IOException e) {
@@ -201,8 +152,7 @@ class UnitsEverywhereTest {
     }
 
     private Cli.Result run(String garden, String day, String... args) {
-        List<String> all = Stream.concat(Stream.of(args), Stream.of("--garden", garden, "--today", day))
-                .toList();
+        List<String> all = Stream.concat(Stream.of(args), Stream.of("--garden", garden, "--today", day)).toList();
         return Cli.in(scratch).run(all.toArray(String[]::new));
     }
 }

@@ -21,34 +21,25 @@ class MarksTest {
             "\\.plain\\(\\)|(Words\\.(amount|fixed|one|whole|weight)|\\b(percent|number|one|whole))\\((?=\\w)[\\w.()]*\\.is\\(\\)[,)]");
 
     /** They make the words and add the mark at their end. */
-    private static final Set<String> OWN =
-            Set.of("Figure.java", "Measures.java", "MeasureWords.java", "CropSeason.java");
+    private static final Set<String> OWN = Set.of("Figure.java", "Measures.java", "MeasureWords.java",
+            "CropSeason.java");
 
     @ParameterizedTest
-    @CsvSource({
-        "READ, 3.5 g/m²",
-        "QUOTED, 3.5 g/m² (quoted)",
-        "COMPUTED, 3.5 g/m² (computed)",
-        "MEMORY, 3.5 g/m² (from memory)",
-        "COMMON_PRACTICE, 3.5 g/m² (common practice)",
-        "ASSUMED, 3.5 g/m² (our assumption)"
-    })
+    @CsvSource({"READ, 3.5 g/m²", "QUOTED, 3.5 g/m² (quoted)", "COMPUTED, 3.5 g/m² (computed)",
+            "MEMORY, 3.5 g/m² (from memory)", "COMMON_PRACTICE, 3.5 g/m² (common practice)",
+            "ASSUMED, 3.5 g/m² (our assumption)"})
     void a_figure_in_words_carries_its_mark(Seen seen, String words) {
-        assertThat(new Figure(3.5, 3, 4, "g/m2", List.of("key"), seen, "").inWords())
-                .isEqualTo(words);
+        assertThat(new Figure(3.5, 3, 4, "g/m2", List.of("key"), seen, "").inWords()).isEqualTo(words);
     }
 
     @Test
     void no_sentence_takes_a_figure_without_its_mark() throws IOException {
         List<String> bare = new ArrayList<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            for (Path file :
-                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".java")).toList()) {
                 for (String statement : Files.readString(file).split(";")) {
                     boolean marked = statement.matches("(?s).*(\\.seen\\(\\)|mark\\(|\\.inWords\\(\\)).*");
-                    if (BARE.matcher(statement).find()
-                            && !marked
-                            && !OWN.contains(file.getFileName().toString())) {
+                    if (BARE.matcher(statement).find() && !marked && !OWN.contains(file.getFileName().toString())) {
                         bare.add(file.getFileName() + ": " + statement.strip());
                     }
                 }

@@ -24,26 +24,22 @@ class SourcesTest {
     private static final Set<String> NOBODY = Set.of("oldwood", "memory", "common-practice");
 
     /** An author who is only a kind: {@code A Dutch retail page}. */
-    private static final String KIND =
-            "(An? |Two |Popular |Field study|Study|Abstract|Nursery text|Unnamed|Gardening page|Garden forum|News"
-                    + " page).*|.*\\b(retail|suppliers?|pages?|firm's)\\b.*";
+    private static final String KIND = "(An? |Two |Popular |Field study|Study|Abstract|Nursery text|Unnamed|Gardening page|Garden forum|News"
+            + " page).*|.*\\b(retail|suppliers?|pages?|firm's)\\b.*";
 
     private static Map<String, Map<String, String>> sources() {
-        return DATA.all("sources").stream()
-                .flatMap(file -> file.objects("sources").stream())
-                .collect(Collectors.toMap(
-                        one -> one.text("key"),
+        return DATA.all("sources").stream().flatMap(file -> file.objects("sources").stream())
+                .collect(Collectors.toMap(one -> one.text("key"),
                         one -> Stream.of("by", "title", "year", "address", "grade")
                                 .collect(Collectors.toMap(name -> name, name -> one.text(name, ""))),
-                        (one, other) -> one,
-                        TreeMap::new));
+                        (one, other) -> one, TreeMap::new));
     }
 
     @Test
     void a_publication_stands_under_one_key() {
         Map<String, List<String>> keys = new TreeMap<>();
-        sources().forEach((key, told) -> keys.computeIfAbsent(
-                        (told.get("by") + ": " + told.get("title")).toLowerCase(java.util.Locale.ROOT),
+        sources().forEach((key, told) -> keys
+                .computeIfAbsent((told.get("by") + ": " + told.get("title")).toLowerCase(java.util.Locale.ROOT),
                         each -> new ArrayList<>())
                 .add(key));
 
@@ -62,8 +58,7 @@ class SourcesTest {
 
         assertThat(unnamed).hasSizeLessThan(40);
         assertThat(unnamed.entrySet().stream().filter(each -> each.getValue().equals("A")))
-                .allSatisfy(each ->
-                        assertThat(sources().get(each.getKey()).get("address")).isNotBlank());
+                .allSatisfy(each -> assertThat(sources().get(each.getKey()).get("address")).isNotBlank());
     }
 
     @Test
@@ -73,8 +68,7 @@ class SourcesTest {
         Path data = Path.of("src/main/resources/org/oldwood");
         try (Stream<Path> files = Files.walk(data)) {
             for (String name : files.map(path -> data.relativize(path).toString())
-                    .filter(name -> name.endsWith(".json") && !name.startsWith("sources/"))
-                    .toList()) {
+                    .filter(name -> name.endsWith(".json") && !name.startsWith("sources/")).toList()) {
                 DATA.read(name).ifPresent(json -> walk(name, json, sources, lost));
             }
         }
@@ -87,11 +81,8 @@ class SourcesTest {
             list.items().forEach(item -> walk(place, item, sources, lost));
         } else if (value instanceof Json.Obj object) {
             List<String> keys = texts(object.members().get("source"));
-            if (texts(object.members().get("seen")).equals(List.of(Seen.READ.key()))
-                    && !keys.isEmpty()
-                    && keys.stream()
-                            .allMatch(key -> told(sources, key, "address").isEmpty()
-                                    && told(sources, key, "year").isEmpty())) {
+            if (texts(object.members().get("seen")).equals(List.of(Seen.READ.key())) && !keys.isEmpty() && keys.stream()
+                    .allMatch(key -> told(sources, key, "address").isEmpty() && told(sources, key, "year").isEmpty())) {
                 lost.add("%s: %s".formatted(object.place(), keys));
             }
             object.members().forEach((name, inner) -> walk(place, inner, sources, lost));
@@ -103,11 +94,8 @@ class SourcesTest {
     }
 
     private static List<String> texts(Json value) {
-        if (value instanceof Json.Text text) {
-            return List.of(text.value());
-        }
-        return value instanceof Json.Arr list
-                ? list.items().stream().flatMap(item -> texts(item).stream()).toList()
+        if (value instanceof Json.Text text) { return List.of(text.value()); }
+        return value instanceof Json.Arr list ? list.items().stream().flatMap(item -> texts(item).stream()).toList()
                 : List.of();
     }
 }

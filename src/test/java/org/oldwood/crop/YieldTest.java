@@ -15,16 +15,8 @@ class YieldTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/crop-share.csv", useHeadersInDisplayName = true)
-    void the_share_of_a_year_is_that_of_print(
-            String id,
-            String crop,
-            String series,
-            int year,
-            double thatYear,
-            double fullYears,
-            double tolerance,
-            String why,
-            String source) {
+    void the_share_of_a_year_is_that_of_print(String id, String crop, String series, int year, double thatYear,
+            double fullYears, double tolerance, String why, String source) {
         Yield.Series shares = series(crop, series);
 
         assertThat(shares.share(year)).isCloseTo(thatYear / fullYears, within(tolerance + 1e-9));
@@ -74,8 +66,7 @@ class YieldTest {
             Crop crop = crops.get(id);
             for (String form : crop.forms()) {
                 Crop.Spacing spacing = crop.spacing(form).orElseThrow();
-                assertThat(spacing.inRow().is())
-                        .isLessThanOrEqualTo(spacing.betweenRows().is());
+                assertThat(spacing.inRow().is()).isLessThanOrEqualTo(spacing.betweenRows().is());
                 assertThat(spacing.areaM2()).as(id + " " + form).isBetween(0.5, 5.5);
                 assertThat(crop.life(form).orElseThrow().is()).isBetween(8.0, 45.0);
             }
@@ -85,8 +76,7 @@ class YieldTest {
 
     @Test
     void a_crop_like_another_borrows_its_spacing_and_life() {
-        assertThat(crops.get("whitecurrant").spacing("leg"))
-                .isEqualTo(crops.get("redcurrant").spacing("leg"))
+        assertThat(crops.get("whitecurrant").spacing("leg")).isEqualTo(crops.get("redcurrant").spacing("leg"))
                 .isNotEqualTo(Optional.empty());
         assertThat(crops.get("erect-blackberry").life("trained"))
                 .isEqualTo(crops.get("trailing-blackberry").life("trained"));
@@ -94,17 +84,14 @@ class YieldTest {
 
     @Test
     void old_wood_bears_less_than_the_best_and_the_last_number_goes_on() {
-        WoodAge wood =
-                Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
+        WoodAge wood = Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
 
         assertThat(wood.of(4).is()).isLessThan(wood.of(3).is());
         assertThat(wood.of(9)).isEqualTo(wood.of(5));
     }
 
     private Yield.Series series(String crop, String id) {
-        return Yield.read(crops.get(crop)).orElseThrow().series().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+        return Yield.read(crops.get(crop)).orElseThrow().series().stream().filter(one -> one.id().equals(id))
+                .findFirst().orElseThrow();
     }
 }

@@ -25,8 +25,7 @@ class AmountNamesTest {
     void every_caution_that_a_rule_names_is_known() {
         Cautions cautions = Cautions.read(TestGarden.DOCUMENTS);
         for (Rule rule : Rules.read(TestGarden.DOCUMENTS).all()) {
-            assertThat(rule.cautions()).as(rule.id()).allSatisfy(id -> assertThat(cautions.find(id))
-                    .isPresent());
+            assertThat(rule.cautions()).as(rule.id()).allSatisfy(id -> assertThat(cautions.find(id)).isPresent());
         }
     }
 }

@@ -36,9 +36,7 @@ class KeepApartLawTest {
 
     private static List<Pair> pairs() {
         return TestGarden.DOCUMENTS.fields("keep-apart.json").objects("apart").stream()
-                .map(each -> new Pair(
-                        each.text("first"),
-                        each.text("then"),
+                .map(each -> new Pair(each.text("first"), each.text("then"),
                         each.object("days").orElseThrow().number("is", 0, 1000)))
                 .toList();
     }
@@ -57,37 +55,25 @@ class KeepApartLawTest {
 
     @Provide
     Arbitrary<List<Noted>> journals() {
-        Arbitrary<Noted> one = Combinators.combine(
-                        Arbitraries.of(
-                                "fed dried-blood",
-                                "fed ammonium-sulphate",
-                                "fed poultry-manure",
-                                "fed wood-ash",
-                                "limed ground-limestone",
-                                "limed wood-ash",
-                                "acidified sulphur",
-                                "mulched farmyard-manure",
-                                "mulched straw"),
-                        Arbitraries.integers().between(0, 400),
-                        Arbitraries.of("ribes", "blue", "canes"))
+        Arbitrary<Noted> one = Combinators
+                .combine(
+                        Arbitraries.of("fed dried-blood", "fed ammonium-sulphate", "fed poultry-manure", "fed wood-ash",
+                                "limed ground-limestone", "limed wood-ash", "acidified sulphur",
+                                "mulched farmyard-manure", "mulched straw"),
+                        Arbitraries.integers().between(0, 400), Arbitraries.of("ribes", "blue", "canes"))
                 .as((what, ago, bed) -> new Noted(what.split(" ")[0], what.split(" ")[1], ago, bed));
         return one.list().ofMaxSize(6);
     }
 
     @Provide
     Arbitrary<String> kept() {
-        return Arbitraries.of(
-                "dried-blood",
-                "ammonium-sulphate",
-                "cattle-manure",
-                "poultry-pellets",
-                "farmyard-manure",
+        return Arbitraries.of("dried-blood", "ammonium-sulphate", "cattle-manure", "poultry-pellets", "farmyard-manure",
                 "general-10-10-10");
     }
 
     @Property(tries = 150)
-    void no_plan_breaks_a_pair(
-            @ForAll("journals") List<Noted> journal, @ForAll("kept") String kept, @ForAll("ph") double ph) {
+    void no_plan_breaks_a_pair(@ForAll("journals") List<Noted> journal, @ForAll("kept") String kept,
+            @ForAll("ph") double ph) {
         TestGarden garden = new TestGarden(52, ", \"materials\": [\"" + kept + "\", \"sulphate-of-potash\"]");
         for (String bed : List.of("ribes", "blue", "canes")) {
             garden.note("soil-test", "2025-10-01", "'bed': '" + bed + "', 'ph': " + ph);
@@ -101,15 +87,11 @@ class KeepApartLawTest {
     }
 
     @Provide
-    Arbitrary<Double> ph() {
-        return Arbitraries.of(4.2, 5.0, 5.6, 6.0, 6.6);
-    }
+    Arbitrary<Double> ph() { return Arbitraries.of(4.2, 5.0, 5.6, 6.0, 6.6); }
 
     private static void note(TestGarden garden, Noted each) {
         String amount = each.kind.equals("mulched") ? "'depthCm': 5" : "'grams': 300";
-        garden.note(
-                each.kind,
-                TODAY.minusDays(each.daysAgo).toString(),
+        garden.note(each.kind, TODAY.minusDays(each.daysAgo).toString(),
                 "'bed': '" + each.bed + "', 'material': '" + each.material + "', " + amount);
     }
 
@@ -123,8 +105,7 @@ class KeepApartLawTest {
             Set<String> tags = new HashSet<>(task.rule().tags());
             task.amount().ifPresent(amount -> tags.addAll(amount.tags()));
             if (task.state() == Task.State.OPEN && !tags.isEmpty()) {
-                task.subject().bed().ifPresent(bed -> byBed.computeIfAbsent(
-                                bed.bed().id(), id -> new ArrayList<>())
+                task.subject().bed().ifPresent(bed -> byBed.computeIfAbsent(bed.bed().id(), id -> new ArrayList<>())
                         .add(new Given(task.day(), tags, true, task.id())));
             }
         }
@@ -137,13 +118,9 @@ class KeepApartLawTest {
                 if (first != then && (first.planned || then.planned)) {
                     for (Pair pair : PAIRS) {
                         long days = ChronoUnit.DAYS.between(first.day, then.day);
-                        boolean broken = first.tags.contains(pair.first)
-                                && then.tags.contains(pair.then)
-                                && days >= 0
+                        boolean broken = first.tags.contains(pair.first) && then.tags.contains(pair.then) && days >= 0
                                 && days < pair.days;
-                        assertThat(broken)
-                                .as(first.words + " then " + then.words + " after " + days)
-                                .isFalse();
+                        assertThat(broken).as(first.words + " then " + then.words + " after " + days).isFalse();
                     }
                 }
             }
@@ -152,22 +129,19 @@ class KeepApartLawTest {
 
     @Test
     void limed_yesterday_means_no_ammonium_inside_the_gap_in_either_order() {
-        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
-                .note("limed", "2027-03-09", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]").note("limed", "2027-03-09",
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
         Plan plan = garden.plan("2027-03-10");
 
-        assertThat(plan.tasks())
-                .noneMatch(task ->
-                        task.id().startsWith("feed-first@ribes") && task.day().isBefore(LocalDate.of(2027, 6, 7)));
-        assertThat(plan.notices())
-                .anyMatch(notice ->
-                        notice.contains("limed ground-limestone on 2027-03-09") && notice.contains("90 days"));
+        assertThat(plan.tasks()).noneMatch(
+                task -> task.id().startsWith("feed-first@ribes") && task.day().isBefore(LocalDate.of(2027, 6, 7)));
+        assertThat(plan.notices()).anyMatch(
+                notice -> notice.contains("limed ground-limestone on 2027-03-09") && notice.contains("90 days"));
 
         TestGarden fed = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
                 .note("soil-test", "2026-09-01", "'bed': 'ribes', 'ph': 5.5")
                 .note("fed", "2027-02-09", "'bed': 'ribes', 'material': 'ammonium-sulphate', 'grams': 100");
-        assertThat(fed.plan("2027-02-10").tasks())
-                .noneMatch(task ->
-                        task.id().equals("lime@ribes@2027") && task.day().isBefore(LocalDate.of(2027, 2, 23)));
+        assertThat(fed.plan("2027-02-10").tasks()).noneMatch(
+                task -> task.id().equals("lime@ribes@2027") && task.day().isBefore(LocalDate.of(2027, 2, 23)));
     }
 }

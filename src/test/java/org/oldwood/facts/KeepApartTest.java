@@ -13,18 +13,14 @@ class KeepApartTest {
     private static final String LIMED = "'limed','bed':'a','material':'ground-limestone','grams':2000";
 
     private static KeepApart limed() {
-        return KeepApart.read(
-                Documents.bundled(),
-                SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25"));
+        return KeepApart.read(Documents.bundled(), SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25"));
     }
 
     @Test
     void an_ammonium_feed_waits_after_lime_until_the_last_day_but_not_longer() {
-        KeepApart.Clash clash = limed().clash("a", LocalDate.of(2026, 10, 21), Set.of("ammonium"))
-                .orElseThrow();
+        KeepApart.Clash clash = limed().clash("a", LocalDate.of(2026, 10, 21), Set.of("ammonium")).orElseThrow();
 
-        LocalDate free =
-                LocalDate.of(2026, 10, 20).plusDays((long) clash.pair().days().is());
+        LocalDate free = LocalDate.of(2026, 10, 20).plusDays((long) clash.pair().days().is());
         assertThat(clash.from()).isEqualTo(free);
         assertThat(limed().clash("a", free.minusDays(1), Set.of("ammonium"))).isPresent();
         assertThat(limed().clash("a", free, Set.of("ammonium"))).isEmpty();
@@ -32,22 +28,18 @@ class KeepApartTest {
 
     @Test
     void lime_waits_after_an_ammonium_feed_too() {
-        KeepApart apart =
-                KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
+        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
         apart.given("a", LocalDate.of(2027, 3, 20), Set.of("ammonium"), "feed");
 
         assertThat(apart.clash("a", LocalDate.of(2027, 3, 21), Set.of("lime"))).isPresent();
-        assertThat(apart.clash("a", LocalDate.of(2027, 3, 1), Set.of("lime")))
-                .as("lime shortly before the feed")
+        assertThat(apart.clash("a", LocalDate.of(2027, 3, 1), Set.of("lime"))).as("lime shortly before the feed")
                 .isPresent();
     }
 
     @Test
     void another_bed_and_other_materials_are_not_concerned() {
-        assertThat(limed().clash("b", LocalDate.of(2026, 10, 21), Set.of("ammonium")))
-                .isEmpty();
-        assertThat(limed().clash("a", LocalDate.of(2026, 10, 21), Set.of("potash")))
-                .isEmpty();
+        assertThat(limed().clash("b", LocalDate.of(2026, 10, 21), Set.of("ammonium"))).isEmpty();
+        assertThat(limed().clash("a", LocalDate.of(2026, 10, 21), Set.of("potash"))).isEmpty();
     }
 
     @Test
@@ -65,15 +57,13 @@ class KeepApartTest {
         LocalDate free = day.minusDays(90);
 
         assertThat(fed(day).clash("a", free, Set.of("lime"))).isEmpty();
-        KeepApart.Clash clash =
-                fed(day).clash("a", free.plusDays(1), Set.of("lime")).orElseThrow();
+        KeepApart.Clash clash = fed(day).clash("a", free.plusDays(1), Set.of("lime")).orElseThrow();
         assertThat(clash.pair().id()).isEqualTo("lime-then-ammonium");
         assertThat(clash.from()).isEqualTo(LocalDate.of(2027, 7, 14));
     }
 
     private static KeepApart fed(LocalDate day) {
-        KeepApart apart =
-                KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
+        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
         apart.given("a", day, Set.of("ammonium"), "feed");
         return apart;
     }
@@ -86,9 +76,8 @@ class KeepApartTest {
         KeepApart apart = KeepApart.read(Documents.bundled(), garden.on("2026-11-25"));
 
         // two weeks from ammonium to lime
-        assertThat(apart.clash("a", LocalDate.of(2026, 11, 2), Set.of("lime")))
-                .hasValueSatisfying(
-                        clash -> assertThat(clash.other()).isEqualTo("fed ammonium-sulphate on 2026-10-20"));
+        assertThat(apart.clash("a", LocalDate.of(2026, 11, 2), Set.of("lime"))).hasValueSatisfying(
+                clash -> assertThat(clash.other()).isEqualTo("fed ammonium-sulphate on 2026-10-20"));
         assertThat(apart.clash("a", LocalDate.of(2026, 11, 3), Set.of("lime"))).isEmpty();
     }
 
@@ -105,13 +94,8 @@ class KeepApartTest {
 
     @Test
     void a_feed_is_held_against_what_lies_there() {
-        Entry feed = SmallGarden.north()
-                .note("2026-11-01", "'fed','bed':'a','material':'ammonium-sulphate','grams':30")
-                .on("2026-11-25")
-                .bed("a")
-                .orElseThrow()
-                .entries()
-                .get(0);
+        Entry feed = SmallGarden.north().note("2026-11-01", "'fed','bed':'a','material':'ammonium-sulphate','grams':30")
+                .on("2026-11-25").bed("a").orElseThrow().entries().get(0);
 
         assertThat(limed().clash("a", feed)).isPresent();
         assertThat(limed().clash("b", feed)).isEmpty();

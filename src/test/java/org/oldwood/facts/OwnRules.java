@@ -23,8 +23,7 @@ import org.oldwood.store.Problems;
  * is added.
  */
 public final class OwnRules {
-    private static final String REST =
-            ",'craft':'season','reason':'A good reason.','source':['oldwood'],'seen':'assumed'}";
+    private static final String REST = ",'craft':'season','reason':'A good reason.','source':['oldwood'],'seen':'assumed'}";
 
     private final Path folder;
     private final List<String> rules = new ArrayList<>();
@@ -58,9 +57,7 @@ public final class OwnRules {
         return "'opens':{'day':'" + from + "'},'closes':{'day':'" + to + "'}";
     }
 
-    public OwnRules tell(String name, Fact fact) {
-        return tell(name, situation -> fact);
-    }
+    public OwnRules tell(String name, Fact fact) { return tell(name, situation -> fact); }
 
     public OwnRules tell(String name, Function<Situation, Fact> fact) {
         return tell(name, (of, situation) -> fact.apply(situation));
@@ -98,20 +95,15 @@ public final class OwnRules {
         document("rules/own.json", "{'rules':[" + String.join(",", rules) + "]}");
         Problems problems = new Problems();
         Planner planner = garden.planner(day, Documents.with(folder, problems), new Told(facts, amounts));
-        if (!problems.isEmpty()) {
-            throw new AssertionError(problems.list().toString());
-        }
+        if (!problems.isEmpty()) { throw new AssertionError(problems.list().toString()); }
         return planner;
     }
 
-    public Plan plan(SmallGarden garden, String day) {
-        return planner(garden, day).plan();
-    }
+    public Plan plan(SmallGarden garden, String day) { return planner(garden, day).plan(); }
 
     /** Knows what was told, and nothing else. */
     private static final class Told extends Advisor {
-        Told(
-                Map<String, BiFunction<Optional<String>, Situation, Fact>> facts,
+        Told(Map<String, BiFunction<Optional<String>, Situation, Fact>> facts,
                 Map<String, Function<Situation, Optional<Amount>>> amounts) {
             facts.forEach(this::knows);
             amounts.forEach(this::measures);

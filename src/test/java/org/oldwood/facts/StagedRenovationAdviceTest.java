@@ -30,40 +30,31 @@ class StagedRenovationAdviceTest {
     private void note(String date, String kind, String rest) {
         entries++;
         journal.append("{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", 'plant': 'bb-1', %s}\n"
-                .formatted(entries, date, kind, rest)
-                .replace('\'', '"'));
+                .formatted(entries, date, kind, rest).replace('\'', '"'));
     }
 
-    private void planted() {
-        note("2005-11-20", "planted", "'crop': 'blueberry', 'bed': 'acid'");
-    }
+    private void planted() { note("2005-11-20", "planted", "'crop': 'blueberry', 'bed': 'acid'"); }
 
     private Amount cut(String today, double latitude) throws IOException {
-        return new PruningAdvisor(new PruningCases())
-                .amount("renovation-cut", situation(today, latitude))
+        return new PruningAdvisor(new PruningCases()).amount("renovation-cut", situation(today, latitude))
                 .orElseThrow();
     }
 
     private Situation situation(String today, double latitude) throws IOException {
-        Files.writeString(
-                dir.resolve("garden.json"),
-                """
+        Files.writeString(dir.resolve("garden.json"), """
                 {"format": 1, "name": "Moor end", "id": "5f1d9b8e-5a0e-4d5a-9d3c-0f4f8a2b7c12",
                  "site": {"latitude": %s, "longitude": 147, "zone": "Etc/UTC"},
                  "beds": [{"id": "acid", "name": "Acid bed", "areaM2": 40}]}
-                """
-                        .formatted(latitude));
+                """.formatted(latitude));
         Files.writeString(dir.resolve("journal.jsonl"), journal);
         LocalDate day = LocalDate.parse(today);
         GardenFolder folder = GardenFolder.open(dir);
         GardenState state = folder.on(day);
         assertThat(folder.problems().list()).isEmpty();
         BedState bed = state.beds().get("acid");
-        return new Situation(
-                new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
+        return new Situation(new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
                 new Subject.OnePlant(bed.plants().get(0), folder.crops().get("blueberry"), bed),
-                Season.containing(day, state.garden().hemisphere()),
-                day);
+                Season.containing(day, state.garden().hemisphere()), day);
     }
 
     @Test
@@ -72,31 +63,23 @@ class StagedRenovationAdviceTest {
         note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '7+': 45}");
         Situation s = situation("2025-12-20", 52);
 
-        assertThat(new PruningAdvisor(new PruningCases())
-                        .fact("life-stage", Optional.empty(), s)
-                        .text())
+        assertThat(new PruningAdvisor(new PruningCases()).fact("life-stage", Optional.empty(), s).text())
                 .hasValue("neglected");
-        assertThat(new PruningAdvisor(new PruningCases())
-                        .fact("life-stage", Optional.empty(), s)
-                        .words())
-                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation" + " half-first");
+        assertThat(new PruningAdvisor(new PruningCases()).fact("life-stage", Optional.empty(), s).words())
+                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation half-first");
         Amount cut = cut("2025-12-20", 52);
         assertThat(cut.words()).startsWith("take out 23 of 48 stems: 23 of age 7+ (spent)");
-        assertThat(cut.lines())
-                .anyMatch(line -> line.startsWith("Winter 1 of 4: 45 canes are too many"))
+        assertThat(cut.lines()).anyMatch(line -> line.startsWith("Winter 1 of 4: 45 canes are too many"))
                 .anyMatch(line -> line.contains("the way balance, which takes a fifth"))
                 .noneMatch(line -> line.startsWith("Over the winters"));
         assertThat(cut.sources()).contains("tribune-blueberry-2017");
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({
-        "52, 2026-02-20, 2026-12-01, 2027-02-20, 2027-12-01, 2028-02-18, 2028-12-01",
-        "-42, 2025-08-20, 2026-06-01, 2026-08-20, 2027-06-01, 2027-08-18, 2028-06-01"
-    })
-    void it_goes_on_winter_by_winter_in_both_hemispheres(
-            double latitude, String first, String count2, String second, String count3, String third, String count4)
-            throws IOException {
+    @CsvSource({"52, 2026-02-20, 2026-12-01, 2027-02-20, 2027-12-01, 2028-02-18, 2028-12-01",
+            "-42, 2025-08-20, 2026-06-01, 2026-08-20, 2027-06-01, 2027-08-18, 2028-06-01"})
+    void it_goes_on_winter_by_winter_in_both_hemispheres(double latitude, String first, String count2, String second,
+            String count3, String third, String count4) throws IOException {
         planted();
         note(first, "counted", "'stems': {'1': 0, '2': 0, '3': 0, '4': 0, '7+': 45}");
         note(first, "pruned", "'cut': 'renovation', 'stems': {'7+': 23}");

@@ -28,8 +28,7 @@ class QuestionsTest {
 
     private static Json read(String values, Problems problems) {
         String line = "{'id': 'e1', 'date': '2026-11-20', 'plant': 'bc-1', " + values + "}";
-        Json json = JsonReader.readLine(line.replace('\'', '"'), "journal.jsonl", 7, problems)
-                .orElseThrow();
+        Json json = JsonReader.readLine(line.replace('\'', '"'), "journal.jsonl", 7, problems).orElseThrow();
         EntryReader.read(json, problems);
         return json;
     }
@@ -60,14 +59,9 @@ class QuestionsTest {
         assertThat(asked("{'2': 5, '3+': 4}", COUNTED + "{'2': 5, '4': 4}")).isEmpty();
         assertThat(asked("{'2': 5, '3+': 4}", COUNTED + "{'2': 5, '4': 5}")).hasSize(1);
         assertThat(asked("{'2': 5, '3': 4, '4': 1}", COUNTED + "{'3+': 5}")).isEmpty();
-        assertThat(asked("{'2': 5, '3': 4, '4': 1}", COUNTED + "{'3+': 6}"))
-                .singleElement()
-                .asString()
-                .contains("6 stems of 3+ seasons")
-                .contains("only 5");
-        assertThat(asked("{'2': 5, '3+': 4}", COUNTED + "{'2': 6, '3+': 4}"))
-                .singleElement()
-                .asString()
+        assertThat(asked("{'2': 5, '3': 4, '4': 1}", COUNTED + "{'3+': 6}")).singleElement().asString()
+                .contains("6 stems of 3+ seasons").contains("only 5");
+        assertThat(asked("{'2': 5, '3+': 4}", COUNTED + "{'2': 6, '3+': 4}")).singleElement().asString()
                 .contains("6 stems of 2 seasons");
     }
 
@@ -96,10 +90,10 @@ class QuestionsTest {
     void a_part_is_never_more_than_its_whole() {
         String stems = COUNTED + "{'1': 5, '2': 4, '4+': 3}, ";
 
-        assertThat(problems(stems + "'weak': 13")).singleElement().satisfies(p -> assertThat(p.inWords())
-                .contains("at most 12"));
-        assertThat(problems(stems + "'dead': {'2': 5}")).singleElement().satisfies(p -> assertThat(p.inWords())
-                .contains("says 5 of age 2, but 4 were counted"));
+        assertThat(problems(stems + "'weak': 13")).singleElement()
+                .satisfies(p -> assertThat(p.inWords()).contains("at most 12"));
+        assertThat(problems(stems + "'dead': {'2': 5}")).singleElement()
+                .satisfies(p -> assertThat(p.inWords()).contains("says 5 of age 2, but 4 were counted"));
         assertThat(problems(stems + "'dead': {'3': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'2+': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'two': 1}")).isNotEmpty();

@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class StemsBySeasonTest {
-    private static final StemAges COUNT =
-            new StemAges(new TreeMap<>(Map.of(1, 5, 2, 4, 3, 4, 4, 3)), OptionalInt.of(4));
+    private static final StemAges COUNT = new StemAges(new TreeMap<>(Map.of(1, 5, 2, 4, 3, 4, 4, 3)),
+            OptionalInt.of(4));
 
     @Test
     void a_count_says_the_same_in_its_own_season() {
@@ -34,21 +34,14 @@ class StemsBySeasonTest {
     void cutting_more_than_there_is_leaves_none() {
         StemAges cut = new StemAges(new TreeMap<>(Map.of(2, 9)), OptionalInt.empty());
 
-        assertThat(StemsBySeason.counted(COUNT, 2027)
-                        .without(cut, 2027)
-                        .ages(2027)
-                        .counts())
-                .containsEntry(2, 0);
+        assertThat(StemsBySeason.counted(COUNT, 2027).without(cut, 2027).ages(2027).counts()).containsEntry(2, 0);
     }
 
     @Test
     void a_part_count_replaces_only_the_classes_that_it_names() {
         StemAges fresh = new StemAges(new TreeMap<>(Map.of(1, 7)), OptionalInt.empty());
 
-        assertThat(StemsBySeason.counted(COUNT, 2027)
-                        .recounted(fresh, 2028)
-                        .ages(2028)
-                        .inWords())
+        assertThat(StemsBySeason.counted(COUNT, 2027).recounted(fresh, 2028).ages(2028).inWords())
                 .isEqualTo("1=7, 2=5, 3=4, 4=4, 5+=3");
     }
 
@@ -56,10 +49,7 @@ class StemsBySeasonTest {
     void an_age_that_was_lumped_is_cut_from_the_open_class() {
         StemAges cut = new StemAges(new TreeMap<>(Map.of(6, 1)), OptionalInt.empty());
 
-        assertThat(StemsBySeason.counted(COUNT, 2027)
-                        .without(cut, 2027)
-                        .ages(2027)
-                        .inWords())
+        assertThat(StemsBySeason.counted(COUNT, 2027).without(cut, 2027).ages(2027).inWords())
                 .isEqualTo("1=5, 2=4, 3=4, 4+=2");
     }
 
@@ -77,11 +67,10 @@ class StemsBySeasonTest {
         StemsBySeason stems = StemsBySeason.counted(COUNT, 2027);
         StemAges closed = new StemAges(COUNT.counts(), OptionalInt.empty());
 
-        assertThat(stems)
-                .isEqualTo(StemsBySeason.counted(COUNT, 2027))
+        assertThat(stems).isEqualTo(StemsBySeason.counted(COUNT, 2027))
                 .hasToString(StemsBySeason.counted(COUNT, 2027).toString());
-        for (StemsBySeason other : List.of(
-                StemsBySeason.counted(COUNT, 2026), StemsBySeason.counted(closed, 2027), StemsBySeason.UNKNOWN)) {
+        for (StemsBySeason other : List.of(StemsBySeason.counted(COUNT, 2026), StemsBySeason.counted(closed, 2027),
+                StemsBySeason.UNKNOWN)) {
             assertThat(other).isNotEqualTo(stems);
             assertThat(other.toString()).isNotEqualTo(stems.toString());
         }

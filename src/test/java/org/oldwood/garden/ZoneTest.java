@@ -14,13 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ZoneTest {
     /** British Summer Time is an hour, New Zealand's thirteen before UTC; Samoa had no 30 December 2011. */
     @ParameterizedTest
-    @CsvSource({
-        "Europe/London,    2026-07-01, 2026-07-01T11:00:00Z",
-        "Europe/London,    2026-12-01, 2026-12-01T12:00:00Z",
-        "Pacific/Auckland, 2026-12-01, 2026-11-30T23:00:00Z",
-        "Pacific/Apia,     2011-12-29, 2011-12-29T22:00:00Z",
-        "Pacific/Apia,     2011-12-30, 2011-12-30T22:00:00Z"
-    })
+    @CsvSource({"Europe/London,    2026-07-01, 2026-07-01T11:00:00Z",
+            "Europe/London,    2026-12-01, 2026-12-01T12:00:00Z", "Pacific/Auckland, 2026-12-01, 2026-11-30T23:00:00Z",
+            "Pacific/Apia,     2011-12-29, 2011-12-29T22:00:00Z", "Pacific/Apia,     2011-12-30, 2011-12-30T22:00:00Z"})
     void knows_noon_there(String zone, LocalDate day, Instant noon) {
         assertThat(Zone.of(zone).noonOf(day)).isEqualTo(noon);
     }

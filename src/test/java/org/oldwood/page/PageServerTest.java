@@ -27,19 +27,13 @@ class PageServerTest {
     void open() throws IOException {
         server = PageServer.open(InetAddress.getByName("127.0.0.1"), 0, new Desk() {
             @Override
-            public Object view() {
-                return Map.of("garden", "Slope");
-            }
+            public Object view() { return Map.of("garden", "Slope"); }
 
             @Override
-            public String stamp() {
-                return "now " + noted.size();
-            }
+            public String stamp() { return "now " + noted.size(); }
 
             @Override
-            public String sheet() {
-                return "<!DOCTYPE html><title>sheet</title>";
-            }
+            public String sheet() { return "<!DOCTYPE html><title>sheet</title>"; }
 
             @Override
             public Reply note(String key, List<Map<String, String>> rows) {
@@ -48,24 +42,16 @@ class PageServerTest {
             }
 
             @Override
-            public Reply takeBack(String key, String entry) {
-                return new Reply(true, List.of());
-            }
+            public Reply takeBack(String key, String entry) { return new Reply(true, List.of()); }
         });
     }
 
     @AfterEach
-    void close() {
-        server.close();
-    }
+    void close() { server.close(); }
 
-    private String token() {
-        return server.link().substring(server.link().indexOf("#t=") + 3);
-    }
+    private String token() { return server.link().substring(server.link().indexOf("#t=") + 3); }
 
-    private HttpRequest.Builder to(String path) {
-        return HttpRequest.newBuilder(URI.create(server.address() + path));
-    }
+    private HttpRequest.Builder to(String path) { return HttpRequest.newBuilder(URI.create(server.address() + path)); }
 
     private HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
         return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
@@ -80,19 +66,13 @@ class PageServerTest {
         HttpResponse<String> page = send(to(""));
 
         assertThat(page.statusCode()).isEqualTo(200);
-        assertThat(page.body())
-                .doesNotContain("Slope")
-                .contains("page.js")
-                .doesNotContain("<style")
+        assertThat(page.body()).doesNotContain("Slope").contains("page.js").doesNotContain("<style")
                 .doesNotContain("style=");
-        assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
-                .contains("default-src 'none'", "script-src 'self'");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow()).contains("default-src 'none'",
+                "script-src 'self'");
         assertThat(page.headers().allValues("Access-Control-Allow-Origin")).isEmpty();
-        assertThat(send(to("page.js")).body().length()
-                        + send(to("page.css")).body().length()
-                        + page.body().length())
-                .as("page, script and style together, under 60 KB")
-                .isLessThan(60_000);
+        assertThat(send(to("page.js")).body().length() + send(to("page.css")).body().length() + page.body().length())
+                .as("page, script and style together, under 60 KB").isLessThan(60_000);
     }
 
     @Test
@@ -120,15 +100,13 @@ class PageServerTest {
         String row = "{\"key\":\"k\",\"rows\":[{\"entry\":\"picked\"}]}";
         int last = 0;
         for (int i = 0; i < all; i++) {
-            HttpRequest.Builder wrong =
-                    switch (i % 5) {
-                        case 0 -> to("garden").header(Guard.TOKEN, "guess" + i);
-                        case 1 -> to("notes").POST(HttpRequest.BodyPublishers.ofString(row));
-                        case 2 ->
-                            to("notes").header(Guard.TOKEN, "x" + i).POST(HttpRequest.BodyPublishers.ofString(row));
-                        case 3 -> post("notes", row).header("Origin", "http://evil.example");
-                        default -> post("notes", row.substring(i % row.length() + 1));
-                    };
+            HttpRequest.Builder wrong = switch (i % 5) {
+                case 0 -> to("garden").header(Guard.TOKEN, "guess" + i);
+                case 1 -> to("notes").POST(HttpRequest.BodyPublishers.ofString(row));
+                case 2 -> to("notes").header(Guard.TOKEN, "x" + i).POST(HttpRequest.BodyPublishers.ofString(row));
+                case 3 -> post("notes", row).header("Origin", "http://evil.example");
+                default -> post("notes", row.substring(i % row.length() + 1));
+            };
             int status = send(wrong).statusCode();
             assertThat(status).as("request %s", i).isBetween(400, 499);
             last = i % 5 == 0 ? status : last;
@@ -143,16 +121,15 @@ class PageServerTest {
     void a_foreign_name_or_a_foreign_page_is_refused() throws Exception {
         assertThat(raw("GET / HTTP/1.1\r\nHost: garden.example\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 403");
-        assertThat(send(to("garden").header(Guard.TOKEN, token()).header("Origin", "http://evil.example"))
-                        .statusCode())
+        assertThat(send(to("garden").header(Guard.TOKEN, token()).header("Origin", "http://evil.example")).statusCode())
                 .isEqualTo(403);
         assertThat(noted).isEmpty();
     }
 
     @Test
     void what_is_sent_reaches_the_desk_and_its_answer_comes_back() throws Exception {
-        HttpResponse<String> good =
-                send(post("notes", "{\"key\":\"k1\",\"rows\":[{\"entry\":\"picked\",\"kg\":\"1.2\"}]}"));
+        HttpResponse<String> good = send(
+                post("notes", "{\"key\":\"k1\",\"rows\":[{\"entry\":\"picked\",\"kg\":\"1.2\"}]}"));
         HttpResponse<String> bad = send(post("notes", "{\"key\":\"refused\",\"rows\":[{\"entry\":\"picked\"}]}"));
 
         assertThat(good.statusCode()).isEqualTo(200);
@@ -165,10 +142,8 @@ class PageServerTest {
     void what_cannot_be_read_or_is_too_much_is_refused() throws Exception {
         assertThat(send(post("notes", "{")).statusCode()).isEqualTo(400);
         assertThat(send(post("notes", "[]")).statusCode()).isEqualTo(400);
-        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[]}")).statusCode())
-                .isEqualTo(400);
-        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[\"" + "x".repeat(70_000) + "\"]}"))
-                        .statusCode())
+        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[]}")).statusCode()).isEqualTo(400);
+        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[\"x".repeat(70_000) + "\"]}")).statusCode())
                 .isEqualTo(413);
         assertThat(send(to("notes").header(Guard.TOKEN, token())).statusCode()).isEqualTo(405);
         assertThat(send(to("other").header(Guard.TOKEN, token())).statusCode()).isEqualTo(404);

@@ -12,8 +12,7 @@ import org.oldwood.facts.Purchase;
 /** A plan stands on itself: later tasks suppose that the earlier ones are done, and say so. */
 class AheadTest {
     private static SmallGarden bush() {
-        return SmallGarden.north()
-                .note("2018-11-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
+        return SmallGarden.north().note("2018-11-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
                 .note("2026-11-22", "'counted','plant':'bc-1','stems':{'1':3,'2':3,'3':3,'4+':4}");
     }
 
@@ -22,9 +21,7 @@ class AheadTest {
     }
 
     private static double grams(Task task) {
-        return task.amount().orElseThrow().buys().stream()
-                .mapToDouble(Purchase::amount)
-                .sum();
+        return task.amount().orElseThrow().buys().stream().mapToDouble(Purchase::amount).sum();
     }
 
     /** Uncut, it would have seven spent stems next winter, and be called neglected. */
@@ -32,9 +29,7 @@ class AheadTest {
     void next_winters_list_has_not_the_stems_of_this_winters() {
         Plan plan = bush().plan("2026-12-05");
 
-        assertThat(plan.find("winter-cut@bc-1@2027").flatMap(Task::amount).map(Amount::words))
-                .get()
-                .asString()
+        assertThat(plan.find("winter-cut@bc-1@2027").flatMap(Task::amount).map(Amount::words)).get().asString()
                 .contains("of age 4+ (spent)");
         assertThat(plan.find("renovate@bc-1@2028")).isEmpty();
     }
@@ -53,10 +48,8 @@ class AheadTest {
     }
 
     private static List<String> ofSeason2028(Plan plan) {
-        return plan.tasks().stream()
-                .filter(task -> task.id().endsWith("@bc-1@2028"))
-                .map(task -> task.id() + ": " + task.amount().map(Amount::words).orElse(""))
-                .toList();
+        return plan.tasks().stream().filter(task -> task.id().endsWith("@bc-1@2028"))
+                .map(task -> task.id() + ": " + task.amount().map(Amount::words).orElse("")).toList();
     }
 
     @Test
@@ -65,14 +58,10 @@ class AheadTest {
                 .note("2020-11-15", "'planted','plant':'row','crop':'summer-raspberry','bed':'a','lengthM':4")
                 .note("2026-11-20", "'canes','plant':'row','fresh':60,'fruited':20");
         Plan plan = garden.plan("2026-12-05");
-        assertThat(plan.find("canes-thin@row@2027").flatMap(Task::amount).map(Amount::words))
-                .get()
-                .asString()
+        assertThat(plan.find("canes-thin@row@2027").flatMap(Task::amount).map(Amount::words)).get().asString()
                 .contains("20");
 
-        assertThat(plan.find("canes-out@row@2027").flatMap(Task::amount).map(Amount::words))
-                .get()
-                .asString()
+        assertThat(plan.find("canes-out@row@2027").flatMap(Task::amount).map(Amount::words)).get().asString()
                 .doesNotContain("20 counted");
     }
 
@@ -81,8 +70,7 @@ class AheadTest {
     void the_second_dressing_is_planned_from_the_start() {
         SmallGarden garden = fed();
         Plan march = garden.plan("2027-03-10");
-        double second =
-                grams(march.find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
+        double second = grams(march.find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
 
         assertThat(second).isPositive();
         assertThat(grams(march.find("feed-first@a.blackcurrant.stool@2027").orElseThrow()))
@@ -92,15 +80,12 @@ class AheadTest {
     @Test
     void a_first_dressing_that_was_missed_leaves_a_second_that_takes_more() {
         SmallGarden garden = fed();
-        double planned = grams(garden.plan("2027-03-10")
-                .find("feed-second@a.blackcurrant.stool@2027")
-                .orElseThrow());
+        double planned = grams(garden.plan("2027-03-10").find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
 
         Plan may = garden.plan("2027-05-20");
 
         assertThat(may.missed()).extracting(Missed::task).contains("feed-first@a.blackcurrant.stool@2027");
-        assertThat(grams(may.find("feed-second@a.blackcurrant.stool@2027").orElseThrow()))
-                .isGreaterThan(planned);
+        assertThat(grams(may.find("feed-second@a.blackcurrant.stool@2027").orElseThrow())).isGreaterThan(planned);
     }
 
     private static SmallGarden fed() {
@@ -112,16 +97,13 @@ class AheadTest {
     /** The first dressing then finds no day far enough from the lime; the second takes all that it may. */
     @Test
     void lime_in_winter_does_not_lose_the_years_nitrogen() {
-        double split = grams(fed().plan("2027-03-10")
-                .find("feed-second@a.blackcurrant.stool@2027")
-                .orElseThrow());
+        double split = grams(fed().plan("2027-03-10").find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
         SmallGarden limed = fed().note("2027-03-05", "'limed','bed':'a','material':'ground-limestone','grams':2000");
 
         Plan plan = limed.plan("2027-03-10");
 
         assertThat(plan.find("feed-first@a.blackcurrant.stool@2027")).isEmpty();
-        assertThat(grams(plan.find("feed-second@a.blackcurrant.stool@2027").orElseThrow()))
-                .isGreaterThan(split);
+        assertThat(grams(plan.find("feed-second@a.blackcurrant.stool@2027").orElseThrow())).isGreaterThan(split);
     }
 
     @Test
@@ -129,12 +111,8 @@ class AheadTest {
         Task later = find(bush(), "2027-01-20", "winter-cut@bc-1@2027").orElseThrow();
 
         assertThat(later.day()).isAfterOrEqualTo("2027-01-20");
-        assertThat(find(bush(), "2027-01-20", "winter-cut@bc-1@2027")
-                        .flatMap(Task::amount)
-                        .map(Amount::value))
-                .contains(find(bush(), "2026-12-05", "winter-cut@bc-1@2027")
-                        .flatMap(Task::amount)
-                        .map(Amount::value)
+        assertThat(find(bush(), "2027-01-20", "winter-cut@bc-1@2027").flatMap(Task::amount).map(Amount::value))
+                .contains(find(bush(), "2026-12-05", "winter-cut@bc-1@2027").flatMap(Task::amount).map(Amount::value)
                         .orElseThrow());
     }
 
@@ -142,9 +120,7 @@ class AheadTest {
     void the_planned_nitrogen_of_both_dressings_is_what_the_need_says() {
         Plan march = fed().plan("2027-03-10");
         double all = List.of("feed-first", "feed-second").stream()
-                .mapToDouble(rule ->
-                        grams(march.find(rule + "@a.blackcurrant.stool@2027").orElseThrow()))
-                .sum();
+                .mapToDouble(rule -> grams(march.find(rule + "@a.blackcurrant.stool@2027").orElseThrow())).sum();
 
         // 14 g N/m2 (RB209) at 21 % N on 12 m2
         assertThat(all).isCloseTo(14 * 12 / 0.21, within(20.0));

@@ -15,10 +15,8 @@ import org.oldwood.store.Documents;
  * every entry that a rule's window hangs on.
  */
 public final class AllCropsGarden {
-    private static final String GARDEN = "{\"format\": 1, \"name\": \"All crops\","
-            + " \"id\": \"3f2c9a34-7d0e-4a3e-9d7a-0c9a51d4e6b2\","
-            + " \"site\": {\"latitude\": %d, \"longitude\": 0, \"zone\": \"UTC\"},"
-            + " \"beds\": [%s]}";
+    private static final String GARDEN = "{\"format\": 1, \"name\": \"All crops\", \"id\": \"3f2c9a34-7d0e-4a3e-9d7a-0c9a51d4e6b2\","
+            + " \"site\": {\"latitude\": %d, \"longitude\": 0, \"zone\": \"UTC\"}, \"beds\": [%s]}";
     private static final List<String> ENTRIES = List.of(
             "\"entry\": \"planted\", \"plant\": \"ID-1\", \"crop\": \"CROP\", \"bed\": \"ID\", \"form\": \"FORM\", \"lengthM\": 3",
             "\"entry\": \"limed\", \"bed\": \"ID\", \"material\": \"ground-limestone\", \"grams\": 400",
@@ -40,8 +38,7 @@ public final class AllCropsGarden {
                 String id = crop.id() + "-" + form;
                 beds.add("{\"id\": \"" + id + "\", \"areaM2\": 4}");
                 for (String entry : ENTRIES) {
-                    String said =
-                            entry.replace("ID", id).replace("CROP", crop.id()).replace("FORM", form);
+                    String said = entry.replace("ID", id).replace("CROP", crop.id()).replace("FORM", form);
                     journal.add("{\"id\": \"e-%d\", \"date\": \"%s\", %s}".formatted(journal.size(), date, said));
                 }
             }

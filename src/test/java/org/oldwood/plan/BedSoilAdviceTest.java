@@ -27,16 +27,12 @@ class BedSoilAdviceTest {
     @ParameterizedTest
     @CsvSource({"52, 2026-11-25, 2026-09-20", "-41, 2026-05-25, 2026-03-20"})
     void a_bed_is_never_soured_for_one_bush(double latitude, String day, String tested) {
-        TestGarden garden = new TestGarden(latitude, "")
-                .note("planted", tested, BLUEBERRY)
-                .note("soil-test", tested, "'bed': 'ribes', 'ph': 6.4");
+        TestGarden garden = new TestGarden(latitude, "").note("planted", tested, BLUEBERRY).note("soil-test", tested,
+                "'bed': 'ribes', 'ph': 6.4");
 
         assertThat(plans(garden, day, "acidify")).isFalse();
-        assertThat(said(garden, day))
-                .singleElement()
-                .asString()
-                .contains("blueberries want pH 4.5 to 5.5, blackcurrants 6.5 to 7")
-                .contains("to tubs");
+        assertThat(said(garden, day)).singleElement().asString()
+                .contains("blueberries want pH 4.5 to 5.5, blackcurrants 6.5 to 7").contains("to tubs");
         assertThat(said(new TestGarden(latitude, ""), day)).isEmpty();
     }
 
@@ -45,56 +41,40 @@ class BedSoilAdviceTest {
         TestGarden garden = new TestGarden(52, "").note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 7.6");
         NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
-        assertThat(warnings.about(garden.entry("planted", "2026-11-25", BLUEBERRY)))
-                .singleElement()
-                .asString()
-                .contains("no pH suits both")
-                .contains("noted all the same");
-        assertThat(warnings.about(
-                        garden.entry("planted", "2026-11-25", "'plant': 'odd', 'crop': 'redcurrant', 'bed': 'ribes'")))
+        assertThat(warnings.about(garden.entry("planted", "2026-11-25", BLUEBERRY))).singleElement().asString()
+                .contains("no pH suits both").contains("noted all the same");
+        assertThat(warnings
+                .about(garden.entry("planted", "2026-11-25", "'plant': 'odd', 'crop': 'redcurrant', 'bed': 'ribes'")))
                 .isEmpty();
-        assertThat(warnings.about(
-                        garden.entry("planted", "2026-11-25", "'plant': 'odd', 'crop': 'blueberry', 'bed': 'blue'")))
-                .singleElement()
-                .asString()
-                .contains("its pH is 7.6")
-                .contains("raised bed of acid compost");
+        assertThat(warnings
+                .about(garden.entry("planted", "2026-11-25", "'plant': 'odd', 'crop': 'blueberry', 'bed': 'blue'")))
+                .singleElement().asString().contains("its pH is 7.6").contains("raised bed of acid compost");
     }
 
     @Test
     void chalk_is_told_to_be_hopeless_for_blueberries_with_the_way_out() {
-        TestGarden garden =
-                new TestGarden(52, "").note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 6.0, 'freeLime': true");
+        TestGarden garden = new TestGarden(52, "").note("soil-test", "2026-09-20",
+                "'bed': 'blue', 'ph': 6.0, 'freeLime': true");
 
-        assertThat(said(garden, "2026-11-25"))
-                .singleElement()
-                .asString()
-                .contains("blueberries cannot thrive there: the soil holds free lime")
-                .contains("tubs");
+        assertThat(said(garden, "2026-11-25")).singleElement().asString()
+                .contains("blueberries cannot thrive there: the soil holds free lime").contains("tubs");
     }
 
     /** Four years is what most of print gives a test. */
     @ParameterizedTest
-    @CsvSource({
-        "52, 2026-11-25, 2023-09-20, true",
-        "52, 2026-11-25, 2022-09-20, false",
-        "-41, 2026-05-25, 2023-03-20, true",
-        "-41, 2026-05-25, 2022-03-20, false"
-    })
+    @CsvSource({"52, 2026-11-25, 2023-09-20, true", "52, 2026-11-25, 2022-09-20, false",
+            "-41, 2026-05-25, 2023-03-20, true", "-41, 2026-05-25, 2022-03-20, false"})
     void lime_never_rests_on_an_old_test(double latitude, String day, String tested, boolean limed) {
         TestGarden garden = new TestGarden(latitude, "").note("soil-test", tested, "'bed': 'ribes', 'ph': 5.5");
 
         assertThat(plans(garden, day, "lime")).isEqualTo(limed);
         assertThat(plans(garden, day, "soil-test")).isTrue();
         if (limed) {
-            assertThat(garden.plan(day).tasks())
-                    .filteredOn(task -> task.rule().id().equals("lime"))
-                    .allMatch(task -> task.reasons().stream()
-                            .anyMatch(reason -> reason.words().contains("years old")))
+            assertThat(garden.plan(day).tasks()).filteredOn(task -> task.rule().id().equals("lime"))
+                    .allMatch(task -> task.reasons().stream().anyMatch(reason -> reason.words().contains("years old")))
                     .allMatch(task -> garden.plan(day).tasks().stream()
                             .filter(test -> test.rule().id().equals("soil-test"))
-                            .filter(test ->
-                                    test.subject().id().equals(task.subject().id()))
+                            .filter(test -> test.subject().id().equals(task.subject().id()))
                             .allMatch(test -> test.day().isAfter(task.day().plusDays(90))));
         }
     }
@@ -117,12 +97,10 @@ class BedSoilAdviceTest {
     /** Nitrogen that the open tasks of a season bring to the currants, g/m². */
     private static double nitrogen(TestGarden garden, String day) {
         return garden.plan(day).tasks().stream()
-                .filter(task -> task.state() == Task.State.OPEN
-                        && task.id().contains("@ribes.blackcurrant")
+                .filter(task -> task.state() == Task.State.OPEN && task.id().contains("@ribes.blackcurrant")
                         && task.id().startsWith("feed-"))
                 .flatMap(task -> task.amount().orElseThrow().buys().stream())
-                .mapToDouble(buy -> buy.amount() / 10 * (buy.material().equals("dried-blood") ? 0.0825 : 0.27))
-                .sum();
+                .mapToDouble(buy -> buy.amount() / 10 * (buy.material().equals("dried-blood") ? 0.0825 : 0.27)).sum();
     }
 
     /** Lime in February would leave no day for the spring feed: it waits for the autumn, and says so. */
@@ -132,10 +110,8 @@ class BedSoilAdviceTest {
         TestGarden garden = keeping(latitude, "dried-blood").note("soil-test", tested, "'bed': 'ribes', 'ph': 5.5");
 
         assertThat(nitrogen(garden, day)).isGreaterThan(13);
-        assertThat(garden.plan(day).notices())
-                .noneMatch(said -> said.startsWith("Feed "))
-                .filteredOn(said -> said.startsWith("Lime "))
-                .hasSizeLessThanOrEqualTo(1)
+        assertThat(garden.plan(day).notices()).noneMatch(said -> said.startsWith("Feed "))
+                .filteredOn(said -> said.startsWith("Lime ")).hasSizeLessThanOrEqualTo(1)
                 .allMatch(said -> said.contains("gives way to") && said.contains("next autumn"));
     }
 
@@ -143,24 +119,22 @@ class BedSoilAdviceTest {
     @ParameterizedTest
     @CsvSource({"52, 2027-03-14, 2027-03-12", "-41, 2026-09-14, 2026-09-12"})
     void after_late_lime_a_nitrate_takes_over_where_one_is_kept(double latitude, String day, String limed) {
-        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate")
-                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate").note("limed", limed,
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
         assertThat(nitrogen(both, day)).isGreaterThan(13);
 
-        TestGarden blood = keeping(latitude, "dried-blood")
-                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
-        assertThat(blood.plan(day).notices())
-                .anyMatch(said -> said.startsWith("Feed ")
-                        && said.contains("gives way to")
-                        && said.contains("Calcium ammonium nitrate may follow"));
+        TestGarden blood = keeping(latitude, "dried-blood").note("limed", limed,
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        assertThat(blood.plan(day).notices()).anyMatch(said -> said.startsWith("Feed ") && said.contains("gives way to")
+                && said.contains("Calcium ammonium nitrate may follow"));
     }
 
     /** Ash drives ammonia off like lime: spread in March, it keeps blood away past its last day, the nitrate not. */
     @ParameterizedTest
     @CsvSource({"52, 2027-03-14, 2027-03-12", "-41, 2026-09-14, 2026-09-12"})
     void after_late_ash_too_a_nitrate_takes_over(double latitude, String day, String spread) {
-        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate")
-                .note("fed", spread, "'bed': 'ribes', 'material': 'wood-ash', 'grams': 100");
+        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate").note("fed", spread,
+                "'bed': 'ribes', 'material': 'wood-ash', 'grams': 100");
 
         assertThat(nitrogen(both, day)).isGreaterThan(12);
     }
@@ -169,8 +143,8 @@ class BedSoilAdviceTest {
     @ParameterizedTest
     @CsvSource({"52, 2027-02-22, 2027-02-20", "-41, 2026-08-22, 2026-08-20"})
     void where_the_first_dressing_has_no_day_the_second_takes_what_it_may(double latitude, String day, String limed) {
-        TestGarden garden = keeping(latitude, "dried-blood")
-                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        TestGarden garden = keeping(latitude, "dried-blood").note("limed", limed,
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
 
         assertThat(nitrogen(garden, day)).isBetween(9.5, 14.5);
     }

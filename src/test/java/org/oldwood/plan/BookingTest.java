@@ -20,14 +20,10 @@ class BookingTest {
                 .note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
     }
 
-    private static Task feed(SmallGarden garden) {
-        return garden.plan("2027-03-12").find(FEED).orElseThrow();
-    }
+    private static Task feed(SmallGarden garden) { return garden.plan("2027-03-12").find(FEED).orElseThrow(); }
 
     private static double grams(List<Amount.Noted> entries) {
-        return entries.stream()
-                .mapToDouble(noted -> Double.parseDouble(noted.says().get("grams")))
-                .sum();
+        return entries.stream().mapToDouble(noted -> Double.parseDouble(noted.says().get("grams"))).sum();
     }
 
     @Test
@@ -38,8 +34,7 @@ class BookingTest {
             assertThat(noted.kind()).isEqualTo(EntryKind.FED);
             assertThat(noted.says()).containsEntry("bed", "a").containsEntry("material", "ammonium-sulphate");
         });
-        assertThat(grams(Booking.of(task)))
-                .isEqualTo(task.amount().orElseThrow().value());
+        assertThat(grams(Booking.of(task))).isEqualTo(task.amount().orElseThrow().value());
         assertThat(Booking.scales(task)).isTrue();
         assertThat(Booking.plants(task)).containsExactly("bc-1", "bc-2");
         assertThat(Booking.toNote(task)).isEmpty();
@@ -59,13 +54,10 @@ class BookingTest {
     void some_plants_and_another_amount_change_it() {
         Task task = feed(garden());
 
-        assertThat(Booking.of(task, List.of("bc-2"), Optional.empty()))
-                .singleElement()
-                .satisfies(noted -> {
-                    assertThat(noted.says()).containsEntry("plant", "bc-2").doesNotContainKey("bed");
-                    assertThat(grams(List.of(noted)))
-                            .isCloseTo(task.amount().orElseThrow().value() / 4, within(0.1));
-                });
+        assertThat(Booking.of(task, List.of("bc-2"), Optional.empty())).singleElement().satisfies(noted -> {
+            assertThat(noted.says()).containsEntry("plant", "bc-2").doesNotContainKey("bed");
+            assertThat(grams(List.of(noted))).isCloseTo(task.amount().orElseThrow().value() / 4, within(0.1));
+        });
         assertThat(grams(Booking.of(task, List.of("bc-1"), Optional.of(90.0)))).isCloseTo(90, within(0.1));
         assertThat(grams(Booking.of(task, List.of(), Optional.of(120.0)))).isCloseTo(120, within(0.1));
         assertThat(Booking.of(task, List.of("bc-9"), Optional.empty())).isEmpty();
@@ -73,16 +65,13 @@ class BookingTest {
 
     @Test
     void what_only_a_look_can_tell_is_left_to_note() {
-        Task count = garden().plan("2026-12-05").tasks().stream()
-                .filter(task -> task.rule().id().equals("count-stems"))
-                .findFirst()
-                .orElseThrow();
+        Task count = garden().plan("2026-12-05").tasks().stream().filter(task -> task.rule().id().equals("count-stems"))
+                .findFirst().orElseThrow();
 
         assertThat(Booking.of(count)).isEmpty();
         assertThat(Booking.scales(count)).isFalse();
         assertThat(Booking.plants(count)).isEmpty();
-        assertThat(Booking.toNote(count))
-                .hasValueSatisfying(said -> assertThat(said).startsWith("note counted ("));
+        assertThat(Booking.toNote(count)).hasValueSatisfying(said -> assertThat(said).startsWith("note counted ("));
     }
 
     /** 3 bushes are fed: the amount that the task still has is all the last one's. */
@@ -90,10 +79,8 @@ class BookingTest {
     void what_is_left_is_booked_for_the_plants_that_are_left() {
         Task task = feed(garden().note("2027-03-11", "'done','task':'%s','only':['bc-1']".formatted(FEED)));
 
-        assertThat(Booking.of(task)).singleElement().satisfies(noted -> assertThat(noted.says())
-                .containsEntry("plant", "bc-2")
-                .containsEntry(
-                        "grams",
+        assertThat(Booking.of(task)).singleElement()
+                .satisfies(noted -> assertThat(noted.says()).containsEntry("plant", "bc-2").containsEntry("grams",
                         task.amount().orElseThrow().noted().get(0).says().get("grams")));
         assertThat(grams(Booking.of(task, List.of(), Optional.of(33.0)))).isEqualTo(33);
         assertThat(Booking.of(task, List.of("bc-1"), Optional.empty())).isEmpty();
@@ -103,11 +90,9 @@ class BookingTest {
     void a_tenth_of_a_gram_at_least_is_booked_and_shares_are_told_to_the_hundredth() {
         Task task = feed(garden());
 
-        assertThat(Booking.of(task, List.of(), Optional.of(0.001)))
-                .singleElement()
+        assertThat(Booking.of(task, List.of(), Optional.of(0.001))).singleElement()
                 .satisfies(noted -> assertThat(noted.says()).containsEntry("grams", "0.1"));
-        assertThat(Booking.of(task, List.of("bc-1"), Optional.of(33.333)))
-                .singleElement()
+        assertThat(Booking.of(task, List.of("bc-1"), Optional.of(33.333))).singleElement()
                 .satisfies(noted -> assertThat(noted.says()).containsEntry("grams", "33.33"));
     }
 
@@ -139,14 +124,10 @@ class BookingTest {
     void work_that_no_entry_tells_of_has_nothing_to_note() {
         Plan plan = garden().plan("2026-12-05");
 
-        assertThat(plan.tasks())
-                .filteredOn(task -> task.rule().doneBy().kinds().isEmpty())
-                .isNotEmpty()
+        assertThat(plan.tasks()).filteredOn(task -> task.rule().doneBy().kinds().isEmpty()).isNotEmpty()
                 .allSatisfy(task -> assertThat(Booking.toNote(task)).isEmpty());
         assertThat(plan.tasks())
-                .filteredOn(task -> !task.rule().doneBy().kinds().isEmpty()
-                        && Booking.of(task).isEmpty())
-                .isNotEmpty()
+                .filteredOn(task -> !task.rule().doneBy().kinds().isEmpty() && Booking.of(task).isEmpty()).isNotEmpty()
                 .extracting(Booking::toNote)
                 .allSatisfy(said -> assertThat(said.orElse("note x (y)")).matches("note [a-z-]+ \\([A-Za-z, ]+\\)"));
     }

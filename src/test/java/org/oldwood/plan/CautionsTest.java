@@ -30,41 +30,20 @@ class CautionsTest {
     private static final Optional<Window> YEAR = Optional.of(window("2026-01-01", "2026-12-31"));
 
     /** A row of the table of published sources. */
-    record Row(
-            String id,
-            int gravity,
-            Set<String> tasks,
-            Set<String> tags,
-            Set<String> crops,
-            Set<String> countries,
-            String months,
-            List<String> says,
-            String source) {
+    record Row(String id, int gravity, Set<String> tasks, Set<String> tags, Set<String> crops, Set<String> countries,
+            String months, List<String> says, String source) {
         static Row of(String line) {
             String[] cell = line.split("\\|", -1);
-            return new Row(
-                    cell[0],
-                    Integer.parseInt(cell[1]),
-                    words(cell[2]),
-                    words(cell[3]),
-                    words(cell[4]),
-                    words(cell[5]),
-                    cell[6],
-                    List.of(cell[7].split(" & ")),
-                    cell[8]);
+            return new Row(cell[0], Integer.parseInt(cell[1]), words(cell[2]), words(cell[3]), words(cell[4]),
+                    words(cell[5]), cell[6], List.of(cell[7].split(" & ")), cell[8]);
         }
 
         @Override
-        public String toString() {
-            return "%s (%s)".formatted(id, source);
-        }
+        public String toString() { return "%s (%s)".formatted(id, source); }
 
         boolean grows(Crop crop) {
-            return crops.isEmpty()
-                    || crops.contains(crop.group())
-                    || crop.isAmong(List.copyOf(crops.stream()
-                            .filter(name -> !GROUPS.contains(name))
-                            .toList()));
+            return crops.isEmpty() || crops.contains(crop.group())
+                    || crop.isAmong(List.copyOf(crops.stream().filter(name -> !GROUPS.contains(name)).toList()));
         }
     }
 
@@ -78,44 +57,29 @@ class CautionsTest {
 
     private static List<String> table(String name) {
         try (InputStream in = CautionsTest.class.getResourceAsStream("/reference/" + name)) {
-            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .toList();
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8).lines()
+                    .filter(line -> !line.startsWith("#")).toList();
         } catch (IOException e) {
             throw new AssertionError(e);
         }
     }
 
-    static Stream<Row> rows() {
-        return table("cautions.txt").stream().map(Row::of);
-    }
+    static Stream<Row> rows() { return table("cautions.txt").stream().map(Row::of); }
 
-    private static boolean told(
-            String id,
-            Collection<String> work,
-            Collection<String> tags,
-            String crop,
-            String zone,
+    private static boolean told(String id, Collection<String> work, Collection<String> tags, String crop, String zone,
             Optional<Window> when) {
         double latitude = zone.startsWith("Australia") || zone.startsWith("Pacific") ? -42 : 52;
         return CAUTIONS
-                .of(new Cautions.Job(
-                        work,
-                        tags,
-                        List.of(),
+                .of(new Cautions.Job(work, tags, List.of(),
                         crop.isEmpty() ? List.of() : List.of(TestGarden.CROPS.get(crop)),
-                        zone.isEmpty() ? Optional.empty() : Optional.of(new Site(latitude, 0, 0, zone)),
-                        when))
-                .stream()
-                .anyMatch(caution -> caution.id().equals(id));
+                        zone.isEmpty() ? Optional.empty() : Optional.of(new Site(latitude, 0, 0, zone)), when))
+                .stream().anyMatch(caution -> caution.id().equals(id));
     }
 
     @Test
     void every_caution_stands_in_the_table_with_its_source() {
         assertThat(rows().map(Row::id))
-                .containsExactlyElementsOf(
-                        CAUTIONS.all().stream().map(Cautions.Caution::id).toList());
+                .containsExactlyElementsOf(CAUTIONS.all().stream().map(Cautions.Caution::id).toList());
         assertThat(rows()).noneMatch(row -> row.source().isBlank() || row.says().isEmpty());
     }
 
@@ -127,8 +91,7 @@ class CautionsTest {
         assertThat(caution.line()).contains(row.says());
         assertThat(caution.line().replace(" (From memory.)", "").split(" ")).hasSizeLessThanOrEqualTo(20);
         assertThat(caution.line().endsWith("(From memory.)"))
-                .isEqualTo(row.source().startsWith("memory")
-                        || Set.of("dry-day", "silver-leaf").contains(row.id()));
+                .isEqualTo(row.source().startsWith("memory") || Set.of("dry-day", "silver-leaf").contains(row.id()));
         assertThat(caution.gravity()).isEqualTo(row.gravity());
     }
 
@@ -142,38 +105,23 @@ class CautionsTest {
                 .containsExactlyElementsOf(row.tasks());
         assertThat(allTags.stream().filter(tag -> told(row.id(), row.tasks(), List.of(tag), "", "", YEAR)))
                 .containsExactlyElementsOf(row.tags().isEmpty() ? allTags : row.tags());
-        assertThat(told(row.id(), row.tasks(), List.of(), "", "", YEAR))
-                .isEqualTo(row.tags().isEmpty());
+        assertThat(told(row.id(), row.tasks(), List.of(), "", "", YEAR)).isEqualTo(row.tags().isEmpty());
     }
 
     @ParameterizedTest
     @MethodSource("rows")
     void it_reaches_the_crops_countries_and_months_of_its_source_alone(Row row) {
-        for (Crop crop :
-                TestGarden.CROPS.ids().stream().map(TestGarden.CROPS::get).toList()) {
-            assertThat(told(row.id(), row.tasks(), row.tags(), crop.id(), "", YEAR))
-                    .as(crop.id())
+        for (Crop crop : TestGarden.CROPS.ids().stream().map(TestGarden.CROPS::get).toList()) {
+            assertThat(told(row.id(), row.tasks(), row.tags(), crop.id(), "", YEAR)).as(crop.id())
                     .isEqualTo(row.grows(crop));
         }
-        List<String> places = List.of(
-                "Europe/London:GB",
-                "Europe/Dublin:IE EU",
-                "Europe/Berlin:EU",
-                "America/Chicago:US",
-                "America/Toronto:CA",
-                "Australia/Hobart:AU",
-                "Australia/Melbourne:AU AU-VIC",
-                "Pacific/Auckland:NZ",
-                "Europe/Oslo:NO",
-                "Europe/Zurich:CH",
-                "Atlantic/Reykjavik:IS",
-                "Asia/Tokyo:JP");
+        List<String> places = List.of("Europe/London:GB", "Europe/Dublin:IE EU", "Europe/Berlin:EU",
+                "America/Chicago:US", "America/Toronto:CA", "Australia/Hobart:AU", "Australia/Melbourne:AU AU-VIC",
+                "Pacific/Auckland:NZ", "Europe/Oslo:NO", "Europe/Zurich:CH", "Atlantic/Reykjavik:IS", "Asia/Tokyo:JP");
         for (String place : places) {
             String[] zone = place.split(":", -1);
-            assertThat(told(row.id(), row.tasks(), row.tags(), "", zone[0], YEAR))
-                    .as(zone[0])
-                    .isEqualTo(
-                            row.countries().isEmpty() || words(zone[1]).stream().anyMatch(row.countries()::contains));
+            assertThat(told(row.id(), row.tasks(), row.tags(), "", zone[0], YEAR)).as(zone[0]).isEqualTo(
+                    row.countries().isEmpty() || words(zone[1]).stream().anyMatch(row.countries()::contains));
         }
         for (int month = 1; month <= 12; month++) {
             Window window = window("2026-%02d-10".formatted(month), "2026-%02d-20".formatted(month));
@@ -191,17 +139,13 @@ class CautionsTest {
     /** The work and the tools of each rule, as its title and text have them. */
     @Test
     void every_rule_does_the_work_that_its_text_describes() {
-        List<String> read = RULES.stream()
-                .map(rule ->
-                        "%s|%s|%s".formatted(String.join(" ", rule.work()), String.join(" ", rule.tools()), rule.id()))
-                .sorted()
-                .toList();
+        List<String> read = RULES.stream().map(
+                rule -> "%s|%s|%s".formatted(String.join(" ", rule.work()), String.join(" ", rule.tools()), rule.id()))
+                .sorted().toList();
         List<String> meant = table("work.txt").stream()
-                .flatMap(line -> Arrays.stream(
-                                line.substring(line.lastIndexOf('|') + 1).split(" "))
+                .flatMap(line -> Arrays.stream(line.substring(line.lastIndexOf('|') + 1).split(" "))
                         .map(rule -> line.substring(0, line.lastIndexOf('|') + 1) + rule))
-                .sorted()
-                .toList();
+                .sorted().toList();
 
         assertThat(read).containsExactlyElementsOf(meant);
     }
@@ -211,17 +155,14 @@ class CautionsTest {
     void every_thorny_job_by_hand_tells_of_tetanus() {
         Crop gooseberry = TestGarden.CROPS.get("gooseberry");
         List<Rule> byHand = RULES.stream()
-                .filter(rule -> rule.crops().contains("gooseberry")
-                        || rule.crops().stream()
-                                .anyMatch(crop -> crop.contains("berry")
-                                        && TestGarden.CROPS.get(crop).group().equals("rubus")))
+                .filter(rule -> rule.crops().contains("gooseberry") || rule.crops().stream()
+                        .anyMatch(crop -> crop.contains("berry") && TestGarden.CROPS.get(crop).group().equals("rubus")))
                 .toList();
 
-        assertThat(byHand).hasSizeGreaterThan(35).allSatisfy(rule -> assertThat(CAUTIONS.of(new Cautions.Job(
-                        rule.work(), rule.tools(), List.of(), List.of(gooseberry), Optional.empty(), YEAR)))
-                .as(rule.id())
-                .extracting(Cautions.Caution::line)
-                .anyMatch(line -> line.contains("etanus")));
+        assertThat(byHand).hasSizeGreaterThan(35)
+                .allSatisfy(rule -> assertThat(CAUTIONS.of(new Cautions.Job(rule.work(), rule.tools(), List.of(),
+                        List.of(gooseberry), Optional.empty(), YEAR))).as(rule.id()).extracting(Cautions.Caution::line)
+                        .anyMatch(line -> line.contains("etanus")));
     }
 
     @Test
@@ -231,8 +172,8 @@ class CautionsTest {
         assertThat(Cautions.gravest(all)).hasSize(2).first().asString().contains("15 minutes");
         assertThat(Cautions.lines(all)).hasSizeGreaterThan(4).doesNotHaveDuplicates();
         for (Rule rule : RULES) {
-            List<String> told = Cautions.gravest(CAUTIONS.of(new Cautions.Job(
-                    rule.work(), rule.tools(), rule.cautions(), List.of(), Optional.empty(), Optional.empty())));
+            List<String> told = Cautions.gravest(CAUTIONS.of(new Cautions.Job(rule.work(), rule.tools(),
+                    rule.cautions(), List.of(), Optional.empty(), Optional.empty())));
             assertThat(told).hasSizeLessThanOrEqualTo(2);
             assertThat(String.join(" ", told).split(" ")).hasSizeLessThanOrEqualTo(40);
         }

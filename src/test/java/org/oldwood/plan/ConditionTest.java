@@ -22,48 +22,39 @@ class ConditionTest {
 
     private static Condition read(String asked, Problems problems) {
         String json = ("{'fact':'it'," + asked + "}").replace('\'', '"');
-        return Condition.read(
-                Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems));
+        return Condition.read(Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems));
     }
 
     @ParameterizedTest(name = "{0}: {1} {2}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock =
-                    """
-                    'atLeast':3 | 3 | true
-                    'atLeast':3 | 2.9 | false
-                    'atMost':3 | 3 | true
-                    'atMost':3 | 3.1 | false
-                    'atLeast':2,'atMost':3 | 1 | false
-                    'atLeast':2,'atMost':3 | 2.5 | true
-                    'atLeast':2,'atMost':3 | 4 | false
-                    'is':3 | 3 | true
-                    'is':3 | 4 | false
-                    'is':2.5 | 2.5 | true
-                    'isNot':3 | 3 | false
-                    'isNot':3 | 4 | true
-                    'oneOf':['2','4'] | 4 | true
-                    'oneOf':['2','4'] | 3 | false
-                    """)
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            'atLeast':3 | 3 | true
+            'atLeast':3 | 2.9 | false
+            'atMost':3 | 3 | true
+            'atMost':3 | 3.1 | false
+            'atLeast':2,'atMost':3 | 1 | false
+            'atLeast':2,'atMost':3 | 2.5 | true
+            'atLeast':2,'atMost':3 | 4 | false
+            'is':3 | 3 | true
+            'is':3 | 4 | false
+            'is':2.5 | 2.5 | true
+            'isNot':3 | 3 | false
+            'isNot':3 | 4 | true
+            'oneOf':['2','4'] | 4 | true
+            'oneOf':['2','4'] | 3 | false
+            """)
     void a_number_is_held_against_its_bounds_and_values(String asked, double it, boolean holds) {
         assertThat(condition(asked).test(Fact.number(it, "it")).holds()).isEqualTo(holds);
     }
 
     @ParameterizedTest(name = "{0}: {1} {2}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock =
-                    """
-                    'is':'clay' | clay | true
-                    'is':'clay' | sand | false
-                    'isNot':'clay' | clay | false
-                    'isNot':'clay' | sand | true
-                    'oneOf':['clay','sand'] | sand | true
-                    'oneOf':['clay','sand'] | loam | false
-                    """)
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            'is':'clay' | clay | true
+            'is':'clay' | sand | false
+            'isNot':'clay' | clay | false
+            'isNot':'clay' | sand | true
+            'oneOf':['clay','sand'] | sand | true
+            'oneOf':['clay','sand'] | loam | false
+            """)
     void a_word_is_held_against_those_allowed(String asked, String it, boolean holds) {
         assertThat(condition(asked).test(Fact.text(it, "it")).holds()).isEqualTo(holds);
     }
@@ -78,21 +69,16 @@ class ConditionTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock =
-                    """
-                    'atLeast':3 | 1 | at least 3
-                    'atMost':0.5 | 1 | at most 0.5
-                    'atLeast':3,'atMost':4 | 5 | at least 3 and at most 4
-                    'is':'clay' | sand | clay
-                    'isNot':'clay' | clay | not clay
-                    'oneOf':['clay','silt'] | sand | clay or silt
-                    """)
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            'atLeast':3 | 1 | at least 3
+            'atMost':0.5 | 1 | at most 0.5
+            'atLeast':3,'atMost':4 | 5 | at least 3 and at most 4
+            'is':'clay' | sand | clay
+            'isNot':'clay' | clay | not clay
+            'oneOf':['clay','silt'] | sand | clay or silt
+            """)
     void what_does_not_hold_says_what_was_asked_for(String asked, String it, String wanted) {
-        Fact fact = Character.isDigit(it.charAt(0))
-                ? Fact.number(Double.parseDouble(it), "It is so")
+        Fact fact = Character.isDigit(it.charAt(0)) ? Fact.number(Double.parseDouble(it), "It is so")
                 : Fact.text(it, "It is so");
 
         assertThat(condition(asked).test(fact).words()).isEqualTo("It is so; asked for: " + wanted);
@@ -100,8 +86,7 @@ class ConditionTest {
 
     @Test
     void what_holds_says_the_fact_alone_with_its_sources() {
-        Reason reason =
-                condition("'atLeast':3").test(Fact.number(3, "Three stems").from(List.of("source")));
+        Reason reason = condition("'atLeast':3").test(Fact.number(3, "Three stems").from(List.of("source")));
 
         assertThat(reason.words()).isEqualTo("Three stems");
         assertThat(reason.sources()).containsExactly("source");

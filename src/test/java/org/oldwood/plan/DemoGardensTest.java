@@ -55,32 +55,24 @@ class DemoGardensTest {
     void has_its_awkward_ones(String name) throws IOException {
         GardenFolder folder = open(name);
         GardenState state = folder.on(DAY);
-        assertThat(state.standing())
-                .as("a neglected bush: most stems four seasons old or older")
-                .anyMatch(plant -> {
-                    var ages = plant.stems().ages(state.season().year());
-                    return ages.total() > 10 && ages.atLeast(4) * 2 > ages.total();
-                });
-        assertThat(folder.journal())
-                .as("a bed limed last month")
-                .anyMatch(
-                        entry -> entry.kind() == EntryKind.LIMED && entry.date().isAfter(DAY.minusDays(40)));
-        assertThat(folder.journal())
-                .as("blueberries' soil that is not acid enough")
-                .anyMatch(entry -> entry.kind() == EntryKind.SOIL_TEST
-                        && entry.date().getYear() == 2026
+        assertThat(state.standing()).as("a neglected bush: most stems four seasons old or older").anyMatch(plant -> {
+            var ages = plant.stems().ages(state.season().year());
+            return ages.total() > 10 && ages.atLeast(4) * 2 > ages.total();
+        });
+        assertThat(folder.journal()).as("a bed limed last month")
+                .anyMatch(entry -> entry.kind() == EntryKind.LIMED && entry.date().isAfter(DAY.minusDays(40)));
+        assertThat(folder.journal()).as("blueberries' soil that is not acid enough")
+                .anyMatch(entry -> entry.kind() == EntryKind.SOIL_TEST && entry.date().getYear() == 2026
                         && blueberriesIn(state, entry.text("bed").orElse(""))
-                        && entry.values().get("ph") instanceof Json.Num ph
-                        && ph.value() > 5.5);
-        assertThat(state.lots().values()).as("a lot of which half failed").anyMatch(lot -> lot.entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.CHECKED)
-                .anyMatch(entry -> entry.count("alive").orElse(0) * 2 <= lot.struck()));
+                        && entry.values().get("ph") instanceof Json.Num ph && ph.value() > 5.5);
+        assertThat(state.lots().values()).as("a lot of which half failed")
+                .anyMatch(lot -> lot.entries().stream().filter(entry -> entry.kind() == EntryKind.CHECKED)
+                        .anyMatch(entry -> entry.count("alive").orElse(0) * 2 <= lot.struck()));
     }
 
     private static boolean blueberriesIn(GardenState state, String bed) {
         return state.standing().stream()
-                .anyMatch(plant ->
-                        plant.plant().bed().equals(bed) && plant.plant().crop().equals("blueberry"));
+                .anyMatch(plant -> plant.plant().bed().equals(bed) && plant.plant().crop().equals("blueberry"));
     }
 
     @ParameterizedTest
@@ -109,24 +101,19 @@ class DemoGardensTest {
     @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
     void ends_no_row_of_repeats_with_less_than_half_of_one(String name) throws IOException {
         Set<String> rows = new HashSet<>();
-        List<Task> later = plan(name).tasks().stream()
-                .filter(task -> task.rule().repeatDays() > 0)
-                .filter(task -> !rows.add(task.id().substring(0, task.id().indexOf('#'))))
-                .toList();
+        List<Task> later = plan(name).tasks().stream().filter(task -> task.rule().repeatDays() > 0)
+                .filter(task -> !rows.add(task.id().substring(0, task.id().indexOf('#')))).toList();
         assertThat(later).isNotEmpty();
         for (Task task : later) {
             long days = task.window().first().until(task.window().last(), ChronoUnit.DAYS) + 1;
-            assertThat(days * 2)
-                    .as(task.id())
-                    .isGreaterThanOrEqualTo(task.rule().repeatDays());
+            assertThat(days * 2).as(task.id()).isGreaterThanOrEqualTo(task.rule().repeatDays());
         }
     }
 
     private static Plan plan(String name) throws IOException {
         GardenFolder folder = open(name);
-        return new Planner(
-                        folder.on(DAY), new CalendarStages(), folder.crops(), folder.documents(), AllCrafts.advisors())
-                .plan();
+        return new Planner(folder.on(DAY), new CalendarStages(), folder.crops(), folder.documents(),
+                AllCrafts.advisors()).plan();
     }
 
     private static GardenFolder open(String name) throws IOException {

@@ -13,13 +13,10 @@ import org.oldwood.facts.feeding.NoteWarnings;
 
 /** What the plan says of feed, lime, sulphur and mulch. */
 class FeedingAdviceTest {
-    private static final String KEEPS =
-            ", \"materials\": [\"dried-blood\", \"sulphate-of-potash\", \"straw\"," + " \"ammonium-sulphate\"]";
+    private static final String KEEPS = ", \"materials\": [\"dried-blood\", \"sulphate-of-potash\", \"straw\", \"ammonium-sulphate\"]";
     private static final String CURRANT_FEED = "feed-first@ribes.blackcurrant.stool@2027";
 
-    private static TestGarden north() {
-        return new TestGarden(52, KEEPS);
-    }
+    private static TestGarden north() { return new TestGarden(52, KEEPS); }
 
     @Test
     void the_first_dressing_is_half_the_nitrogen_and_all_the_potash() {
@@ -33,8 +30,8 @@ class FeedingAdviceTest {
 
     @Test
     void what_was_given_is_taken_off_and_the_second_dressing_takes_the_rest() {
-        TestGarden garden =
-                north().note("fed", "2027-03-20", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 700");
+        TestGarden garden = north().note("fed", "2027-03-20",
+                "'bed': 'ribes', 'material': 'dried-blood', 'grams': 700");
         Task second = garden.task("2027-05-20", "feed-second@ribes.blackcurrant.stool@2027");
 
         // 14 needed, 700 g x 12.5 % x 0.66 on 10 m2 = 5.8 given
@@ -44,8 +41,8 @@ class FeedingAdviceTest {
 
     @Test
     void a_bed_fed_in_full_is_left_alone() {
-        TestGarden garden = north().note(
-                        "fed", "2027-02-20", "'bed': 'ribes', 'material': 'general-10-10-10', 'grams': 1500")
+        TestGarden garden = north()
+                .note("fed", "2027-02-20", "'bed': 'ribes', 'material': 'general-10-10-10', 'grams': 1500")
                 .note("limed", "2026-11-20", "'bed': 'ribes', 'material': 'dolomitic-limestone', 'grams': 4000");
 
         assertThat(garden.plan("2027-05-20").tasks())
@@ -54,26 +51,20 @@ class FeedingAdviceTest {
 
     @Test
     void last_seasons_meal_leaves_a_little() {
-        TestGarden garden =
-                north().note("fed", "2026-04-01", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 1000");
+        TestGarden garden = north().note("fed", "2026-04-01",
+                "'bed': 'ribes', 'material': 'dried-blood', 'grams': 1000");
 
-        assertThat(garden.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .arithmetic())
+        assertThat(garden.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .contains("left of 2026-04-01 dried blood: N 0.6 g/m²");
     }
 
     @Test
     void dolomite_counts_as_magnesia_in_its_season() {
-        TestGarden garden =
-                north().note("limed", "2026-11-05", "'bed': 'ribes', 'material': 'dolomitic-limestone', 'grams': 300");
+        TestGarden garden = north().note("limed", "2026-11-05",
+                "'bed': 'ribes', 'material': 'dolomitic-limestone', 'grams': 300");
 
         // 30 g/m2 x 9 % Mg x 1.658 = 4.5 g/m2 MgO of the 5 needed
-        assertThat(garden.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .arithmetic())
+        assertThat(garden.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.startsWith("due: ") && line.contains("MgO 0.5"));
     }
 
@@ -81,10 +72,7 @@ class FeedingAdviceTest {
     void growth_that_was_noted_changes_the_dose() {
         TestGarden strong = north().note("vigour", "2026-09-01", "'bed': 'ribes', 'growth': 'strong'");
 
-        assertThat(strong.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .arithmetic())
+        assertThat(strong.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.contains("growth strong"))
                 .anyMatch(line -> line.startsWith("this dressing: N 3.5,"));
     }
@@ -92,8 +80,7 @@ class FeedingAdviceTest {
     @Test
     void blueberries_never_get_nitrate() {
         TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-nitrate\", \"ammonium-sulphate\"]");
-        Amount amount = garden.task("2026-11-25", "feed-blueberry-first@blue.blueberry.stool@2027")
-                .amount()
+        Amount amount = garden.task("2026-11-25", "feed-blueberry-first@blue.blueberry.stool@2027").amount()
                 .orElseThrow();
 
         assertThat(amount.words()).contains("ammonium sulphate").doesNotContain("nitrate");
@@ -105,8 +92,7 @@ class FeedingAdviceTest {
         Task south = new TestGarden(-41, KEEPS).task("2026-05-25", "feed-first@ribes.blackcurrant.stool@2026-27");
         Task northern = north().task("2026-11-25", CURRANT_FEED);
 
-        assertThat(south.amount().orElseThrow().words())
-                .isEqualTo(northern.amount().orElseThrow().words());
+        assertThat(south.amount().orElseThrow().words()).isEqualTo(northern.amount().orElseThrow().words());
         assertThat(south.day()).isBetween(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 10, 31));
     }
 
@@ -137,28 +123,23 @@ class FeedingAdviceTest {
     @Test
     void sulphur_is_planned_where_the_test_asks_for_it_and_not_on_free_lime() {
         TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 6.0");
-        assertThat(garden.task("2026-11-25", "acidify@blue@2027")
-                        .amount()
-                        .orElseThrow()
-                        .value())
+        assertThat(garden.task("2026-11-25", "acidify@blue@2027").amount().orElseThrow().value())
                 .isLessThanOrEqualTo(34 * 6);
 
         garden.note("soil-test", "2026-10-20", "'bed': 'blue', 'ph': 6.0, 'freeLime': true");
-        assertThat(garden.plan("2026-11-25").tasks())
-                .noneMatch(task -> task.id().startsWith("acidify@"));
+        assertThat(garden.plan("2026-11-25").tasks()).noneMatch(task -> task.id().startsWith("acidify@"));
     }
 
     @Test
     void mulch_is_measured_by_what_still_lies_there() {
         TestGarden bare = north();
-        TestGarden covered =
-                north().note("mulched", "2026-10-01", "'bed': 'canes', 'material': 'composted-bark', 'depthCm': 6");
+        TestGarden covered = north().note("mulched", "2026-10-01",
+                "'bed': 'canes', 'material': 'composted-bark', 'depthCm': 6");
         Task full = bare.task("2026-11-25", "mulch@canes@2027");
         Task topUp = covered.task("2026-11-25", "mulch@canes@2027");
 
         assertThat(full.amount().orElseThrow().words()).contains("straw");
-        assertThat(topUp.amount().orElseThrow().value())
-                .isLessThan(full.amount().orElseThrow().value());
+        assertThat(topUp.amount().orElseThrow().value()).isLessThan(full.amount().orElseThrow().value());
         assertThat(topUp.reasons()).anyMatch(reason -> reason.words().contains("composted bark, 6 cm on 2026-10-01"));
         assertThat(full.amount().orElseThrow().lines()).anyMatch(line -> line.contains("sheets"));
         assertThat(topUp.amount().orElseThrow().lines()).noneMatch(line -> line.contains("sheets"));
@@ -168,21 +149,17 @@ class FeedingAdviceTest {
     @Test
     void compost_and_fresh_wood_change_the_feed_and_straw_does_not() {
         TestGarden straw = north().note("mulched", "2026-04-01", "'bed': 'ribes', 'material': 'straw', 'depthCm': 20");
-        TestGarden chips =
-                north().note("mulched", "2026-04-01", "'bed': 'ribes', 'material': 'wood-chips', 'depthCm': 8");
-        TestGarden compost =
-                north().note("mulched", "2026-11-10", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 5");
+        TestGarden chips = north().note("mulched", "2026-04-01",
+                "'bed': 'ribes', 'material': 'wood-chips', 'depthCm': 8");
+        TestGarden compost = north().note("mulched", "2026-11-10",
+                "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 5");
 
         assertThat(chips.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.contains("nitrogen + 2.4 g/m²"))
                 .anyMatch(line -> line.startsWith("this dressing: N 8.3,"));
         assertThat(straw.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.startsWith("this dressing: N 7,"));
-        assertThat(compost.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .words())
-                .doesNotContain("potash");
+        assertThat(compost.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().words()).doesNotContain("potash");
     }
 
     private static TestGarden keeping(double latitude, String... materials) {
@@ -194,23 +171,18 @@ class FeedingAdviceTest {
      * cocoa shell 12.5 kg/m² with 3 % by Texas A&M. The currants need 12 g.
      */
     @ParameterizedTest
-    @CsvSource({
-        "mushroom-compost, '5 cm of it would bring 228 g/m² of potash, 19 times a year'",
-        "cocoa-shell, '5 cm of it would bring 300 g/m² of potash, 25 times a year'"
-    })
+    @CsvSource({"mushroom-compost, '5 cm of it would bring 228 g/m² of potash, 19 times a year'",
+            "cocoa-shell, '5 cm of it would bring 300 g/m² of potash, 25 times a year'"})
     void composts_of_the_trade_are_as_rich(String material, String words) {
         TestGarden garden = keeping(52, material, "straw");
         Amount straw = garden.task("2026-11-25", "mulch@ribes@2027").amount().orElseThrow();
         NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
         assertThat(straw.words()).contains("straw");
-        assertThat(garden.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .words())
+        assertThat(garden.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().words())
                 .doesNotContain(material.substring(0, 5));
-        assertThat(warnings.about(garden.entry(
-                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': '%s', 'depthCm': 5".formatted(material))))
+        assertThat(warnings.about(garden.entry("mulched", "2026-11-25",
+                "'bed': 'ribes', 'material': '%s', 'depthCm': 5".formatted(material))))
                 .anyMatch(said -> said.contains(words));
     }
 
@@ -220,55 +192,41 @@ class FeedingAdviceTest {
         TestGarden both = keeping(52, "garden-compost", "straw");
         Amount straw = both.task("2026-11-25", "mulch@ribes@2027").amount().orElseThrow();
         assertThat(straw.words()).contains("straw");
-        assertThat(straw.lines())
-                .anyMatch(line ->
-                        line.startsWith("Not garden compost: 7.5 cm of it would bring 151 g/m² of magnesia, 30"));
+        assertThat(straw.lines()).anyMatch(
+                line -> line.startsWith("Not garden compost: 7.5 cm of it would bring 151 g/m² of magnesia, 30"));
 
-        Amount bark = keeping(52, "garden-compost")
-                .task("2026-11-25", "mulch@ribes@2027")
-                .amount()
-                .orElseThrow();
+        Amount bark = keeping(52, "garden-compost").task("2026-11-25", "mulch@ribes@2027").amount().orElseThrow();
         assertThat(bark.words()).contains("composted bark");
         assertThat(bark.lines()).anyMatch(line -> line.contains("straw and leaf mould; one of them is reckoned with"));
 
         NoteWarnings warnings = new NoteWarnings(both.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
-        assertThat(warnings.about(both.entry(
-                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 8")))
+        assertThat(warnings.about(
+                both.entry("mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 8")))
                 .anyMatch(said -> said.startsWith("Rich: garden compost. 8 cm of it would bring 161 g/m² of magnesia"));
-        assertThat(warnings.about(both.entry(
-                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 0.3")))
+        assertThat(warnings.about(
+                both.entry("mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 0.3")))
                 .noneMatch(said -> said.startsWith("Rich"));
     }
 
     /** A surplus of potash is there for the years after; a new test of the soil shows what of it is left. */
     @Test
     void a_surplus_is_carried_until_the_soil_is_tested() {
-        TestGarden garden =
-                north().note("fed", "2026-04-01", "'bed': 'ribes', 'material': 'sulphate-of-potash', 'grams': 1000");
+        TestGarden garden = north().note("fed", "2026-04-01",
+                "'bed': 'ribes', 'material': 'sulphate-of-potash', 'grams': 1000");
         // 100 g/m² x 50 % - 12 needed = 38 g/m², three seasons' worth
-        assertThat(garden.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .arithmetic())
+        assertThat(garden.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .contains("left by earlier seasons: K2O 38 g/m²");
-        assertThat(garden.task("2027-11-25", "feed-first@ribes.blackcurrant.stool@2028")
-                        .amount()
-                        .orElseThrow()
-                        .words())
+        assertThat(garden.task("2027-11-25", "feed-first@ribes.blackcurrant.stool@2028").amount().orElseThrow().words())
                 .doesNotContain("potash");
 
         garden.note("soil-test", "2026-09-20", "'bed': 'ribes', 'potassiumIndex': 1");
-        assertThat(garden.task("2026-11-25", CURRANT_FEED)
-                        .amount()
-                        .orElseThrow()
-                        .words())
-                .contains("potash");
+        assertThat(garden.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().words()).contains("potash");
     }
 
     @Test
     void warnings_come_at_once_and_name_days_and_reason() {
-        TestGarden garden =
-                north().note("limed", "2026-11-20", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        TestGarden garden = north().note("limed", "2026-11-20",
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
         NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
         List<String> said = warnings.about(
@@ -276,12 +234,8 @@ class FeedingAdviceTest {
 
         assertThat(said).hasSize(2);
         assertThat(said.get(1)).contains("rain takes about 46 % of the nitrogen");
-        assertThat(said.get(0))
-                .contains("limed ground-limestone on 2026-11-20")
-                .contains("90 days")
-                .contains("ammonia")
-                .contains("2027-02-18")
-                .contains("noted all the same");
+        assertThat(said.get(0)).contains("limed ground-limestone on 2026-11-20").contains("90 days").contains("ammonia")
+                .contains("2027-02-18").contains("noted all the same");
     }
 
     @Test
@@ -289,20 +243,20 @@ class FeedingAdviceTest {
         TestGarden garden = north();
         NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
-        assertThat(warnings.about(garden.entry(
-                        "fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400000")))
+        assertThat(warnings
+                .about(garden.entry("fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400000")))
                 .anyMatch(said -> said.contains("Was it 400 g?"));
-        assertThat(warnings.about(garden.entry(
-                        "limed", "2026-11-25", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3.5")))
+        assertThat(warnings.about(
+                garden.entry("limed", "2026-11-25", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3.5")))
                 .anyMatch(said -> said.contains("Was it 3.5 kg?"));
-        assertThat(warnings.about(
-                        garden.entry("fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blod', 'grams': 400")))
+        assertThat(warnings
+                .about(garden.entry("fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blod', 'grams': 400")))
                 .anyMatch(said -> said.contains("Did you mean \"dried-blood\"?"));
-        assertThat(warnings.about(garden.entry(
-                        "mulched", "2026-11-25", "'bed': 'blue', 'material': 'mushroom-compost', 'depthCm': 5")))
-                .anyMatch(said -> said.contains("blueberries stand in"));
         assertThat(warnings.about(
-                        garden.entry("fed", "2027-03-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400")))
+                garden.entry("mulched", "2026-11-25", "'bed': 'blue', 'material': 'mushroom-compost', 'depthCm': 5")))
+                .anyMatch(said -> said.contains("blueberries stand in"));
+        assertThat(warnings
+                .about(garden.entry("fed", "2027-03-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400")))
                 .isEmpty();
     }
 }

@@ -37,8 +37,7 @@ class GrowersYearTest {
 
     private static SmallGarden garden(String hemisphere) {
         boolean north = hemisphere.equals("north");
-        SmallGarden garden = north
-                ? SmallGarden.north(",'materials':['ammonium-sulphate','sulphate-of-potash']")
+        SmallGarden garden = north ? SmallGarden.north(",'materials':['ammonium-sulphate','sulphate-of-potash']")
                 : SmallGarden.south();
         String planted = north ? "2018-11-15" : "2018-05-15";
         garden.note(planted, "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
@@ -57,11 +56,8 @@ class GrowersYearTest {
     /** Growers in turn north and south, from the one with number {@code first} on; more of them in the long run. */
     static Stream<Arguments> growers() {
         int first = Integer.getInteger("first", 0);
-        return IntStream.range(first, first + Integer.getInteger("growers", 10))
-                .mapToObj(seed -> Arguments.of(
-                        seed % 2 == 0 ? "north" : "south",
-                        List.of(100, 70, 30, 70, 0).get(seed / 2 % 5),
-                        seed));
+        return IntStream.range(first, first + Integer.getInteger("growers", 10)).mapToObj(seed -> Arguments
+                .of(seed % 2 == 0 ? "north" : "south", List.of(100, 70, 30, 70, 0).get(seed / 2 % 5), seed));
     }
 
     /** A fifth of them. */
@@ -90,11 +86,7 @@ class GrowersYearTest {
             }
             day = day.plusMonths(1);
         }
-        if (percent == 100) {
-            assertThat(garden.plan(day.toString()).missed())
-                    .extracting(Missed::task)
-                    .isEmpty();
-        }
+        if (percent == 100) { assertThat(garden.plan(day.toString()).missed()).extracting(Missed::task).isEmpty(); }
         bookedIsPlanned(garden.on(day.toString()));
     }
 
@@ -113,45 +105,30 @@ class GrowersYearTest {
             boolean lapses = rule.ifMissed().harm() == 0
                     || (rule.ifMissed().harm() < 3 && rule.doneBy().kinds().isEmpty());
             boolean overtaken = before.getValue().plusMonths(10).isBefore(day) || hasComeAgain(id, plan, day);
-            assertThat(byId.containsKey(id)
-                            || answered.contains(id)
-                            || missed.contains(id)
-                            || (!inTime && (lapses || overtaken || isMadeUpFor(id, rule))))
-                    .as("%s on %s", id, day)
-                    .isTrue();
+            assertThat(byId.containsKey(id) || answered.contains(id) || missed.contains(id)
+                    || (!inTime && (lapses || overtaken || isMadeUpFor(id, rule)))).as("%s on %s", id, day).isTrue();
         }
         open.clear();
-        plan.tasks().stream()
-                .filter(task -> task.state() == Task.State.OPEN
-                        && !task.window().first().isAfter(day))
+        plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN && !task.window().first().isAfter(day))
                 .filter(task -> task.rule().repeatDays() == 0)
                 .forEach(task -> open.put(task.id(), task.window().last()));
-        missed.forEach(id -> open.putIfAbsent(
-                id,
-                plan.missed().stream()
-                        .filter(one -> one.task().equals(id))
-                        .findFirst()
-                        .orElseThrow()
-                        .last()));
+        missed.forEach(id -> open.putIfAbsent(id,
+                plan.missed().stream().filter(one -> one.task().equals(id)).findFirst().orElseThrow().last()));
     }
 
     private static final Rules RULES = Rules.read(org.oldwood.store.Documents.bundled());
 
     /** What the rule names to do instead was answered. */
     private boolean isMadeUpFor(String id, Rule rule) {
-        return rule.ifMissed()
-                .instead()
-                .filter(other -> answered.contains(other + id.substring(id.indexOf('@'))))
+        return rule.ifMissed().instead().filter(other -> answered.contains(other + id.substring(id.indexOf('@'))))
                 .isPresent();
     }
 
     /** The same job's time in the next season has begun. */
     private static boolean hasComeAgain(String id, Plan plan, LocalDate day) {
         String job = id.substring(0, id.lastIndexOf('@') + 1);
-        return plan.tasks().stream()
-                .anyMatch(task -> task.id().startsWith(job)
-                        && !task.id().equals(id)
-                        && !task.window().first().isAfter(day));
+        return plan.tasks().stream().anyMatch(
+                task -> task.id().startsWith(job) && !task.id().equals(id) && !task.window().first().isAfter(day));
     }
 
     /** Half is ticked off, half noted by the entries that it comes to; what only a look can tell is ticked off. */
@@ -167,9 +144,7 @@ class GrowersYearTest {
     private static void note(SmallGarden garden, Task task, LocalDate day, boolean byEntry) {
         LocalDate from = task.window().first().isAfter(day) ? task.window().first() : day;
         List<Amount.Noted> booked = Booking.of(task);
-        if (!byEntry || booked.isEmpty()) {
-            garden.note(from.toString(), "'done','task':'%s'".formatted(task.id()));
-        }
+        if (!byEntry || booked.isEmpty()) { garden.note(from.toString(), "'done','task':'%s'".formatted(task.id())); }
         booked.forEach(noted -> garden.note(from.toString(), line(noted)));
     }
 
@@ -186,8 +161,7 @@ class GrowersYearTest {
         for (int month = 0; month < 12; month++) {
             assertThat(open(byEntry, day)).as("on %s", day).containsExactlyElementsOf(open(byTick, day));
             for (Task task : byEntry.plan(day.toString()).tasks()) {
-                if (task.state() == Task.State.OPEN
-                        && isDue(task, day)
+                if (task.state() == Task.State.OPEN && isDue(task, day)
                         && random.nextInt(100) < Math.max(20, percent)) {
                     note(byEntry, task, day, true);
                     note(byTick, task, day, false);
@@ -199,16 +173,10 @@ class GrowersYearTest {
 
     private static List<String> open(SmallGarden garden, LocalDate day) {
         Plan plan = garden.plan(day.toString());
-        return Stream.concat(
-                        plan.missed().stream().map(Missed::task),
-                        plan.tasks().stream()
-                                .filter(task -> task.state() == Task.State.OPEN)
-                                .map(task -> "%s %s %s %s"
-                                        .formatted(
-                                                task.id(),
-                                                task.title(),
-                                                task.day(),
-                                                task.amount().map(Amount::words))))
+        return Stream
+                .concat(plan.missed().stream().map(Missed::task),
+                        plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN).map(task -> "%s %s %s %s"
+                                .formatted(task.id(), task.title(), task.day(), task.amount().map(Amount::words))))
                 .toList();
     }
 
@@ -216,9 +184,7 @@ class GrowersYearTest {
         StringBuilder line = new StringBuilder("'" + noted.kind().key() + "'");
         for (EntryField field : noted.kind().fields()) {
             String value = noted.says().get(field.key());
-            if (value != null) {
-                line.append(",'").append(field.key()).append("':").append(json(field, value));
-            }
+            if (value != null) { line.append(",'").append(field.key()).append("':").append(json(field, value)); }
         }
         return line.toString();
     }
@@ -239,7 +205,7 @@ class GrowersYearTest {
             }
         }
         assertThat(booked.keySet()).isEqualTo(plannedGrams.keySet());
-        booked.forEach((material, grams) ->
-                assertThat(grams).as(material).isCloseTo(plannedGrams.get(material), within(0.01)));
+        booked.forEach((material, grams) -> assertThat(grams).as(material).isCloseTo(plannedGrams.get(material),
+                within(0.01)));
     }
 }

@@ -31,8 +31,7 @@ class LeftTest {
 
     private Situation stand() {
         Crops crops = new Crops(Documents.bundled());
-        Subject stand =
-                new Subjects(state, crops).find("a.blackcurrant.stool", "stand").orElseThrow();
+        Subject stand = new Subjects(state, crops).find("a.blackcurrant.stool", "stand").orElseThrow();
         Situation.World world = new Situation.World(state, new CalendarStages(), crops, Documents.bundled());
         return new Situation(world, stand, state.season(), world.today());
     }
@@ -42,10 +41,7 @@ class LeftTest {
     }
 
     private static List<String> plants(Situation situation) {
-        return situation.subject().plants().stream()
-                .map(PlantState::plant)
-                .map(plant -> plant.id())
-                .toList();
+        return situation.subject().plants().stream().map(PlantState::plant).map(plant -> plant.id()).toList();
     }
 
     @Test
@@ -58,12 +54,9 @@ class LeftTest {
         assertThat(plants(left)).containsExactly("b-1");
         assertThat(left.subject().entries()).isEqualTo(all.subject().entries());
         assertThat(left.day()).isEqualTo(all.day());
-        assertThat(Left.of(all, new Settled(List.of(rest, Share.untouched("b-2", 1)))))
-                .isSameAs(all);
-        assertThat(Left.of(all, new Settled(List.of(done("b-1", 3, 1, fed), done("b-2", 1, 1, cut)))))
-                .isSameAs(all);
-        assertThat(Left.of(all, new Settled(List.of(done("a.blackcurrant.stool", 4, 0.5, fed)))))
-                .isSameAs(all);
+        assertThat(Left.of(all, new Settled(List.of(rest, Share.untouched("b-2", 1))))).isSameAs(all);
+        assertThat(Left.of(all, new Settled(List.of(done("b-1", 3, 1, fed), done("b-2", 1, 1, cut))))).isSameAs(all);
+        assertThat(Left.of(all, new Settled(List.of(done("a.blackcurrant.stool", 4, 0.5, fed))))).isSameAs(all);
     }
 
     @Test
@@ -104,8 +97,7 @@ class LeftTest {
         garden.note("2027-03-01", "'done','task':'feed@garden@2027'");
         Entry done = garden.on("2027-12-31").finished().get("feed@garden@2027").get(0);
 
-        assertThat(Left.sofar(new Settled(List.of(done("garden", 1, 0.5, done))))
-                        .words())
+        assertThat(Left.sofar(new Settled(List.of(done("garden", 1, 0.5, done)))).words())
                 .isEqualTo("noted so far: done on 2027-03-01");
     }
 }

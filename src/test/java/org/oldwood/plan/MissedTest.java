@@ -27,9 +27,7 @@ class MissedTest {
     private OwnRules rules;
 
     @BeforeEach
-    void no_rules_yet() {
-        rules = new OwnRules(folder);
-    }
+    void no_rules_yet() { rules = new OwnRules(folder); }
 
     /** Somebody has kept a record of work since 2024. */
     private static SmallGarden garden() {
@@ -50,9 +48,7 @@ class MissedTest {
 
         for (Rule rule : bundled.all()) {
             assertThat(rule.ifMissed()).as(rule.id()).isNotSameAs(IfMissed.UNSAID);
-            rule.ifMissed().instead().ifPresent(other -> assertThat(bundled.find(other))
-                    .as(rule.id())
-                    .isPresent());
+            rule.ifMissed().instead().ifPresent(other -> assertThat(bundled.find(other)).as(rule.id()).isPresent());
         }
     }
 
@@ -69,8 +65,8 @@ class MissedTest {
     @CsvSource({"2026-09-30, 0", "2026-10-01, 1", "2027-04-30, 1", "2027-05-01, 1", "2027-08-31, 1", "2027-09-01, 0"})
     void it_is_told_as_long_in_the_south(String today, int times) {
         rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'lapsed'"));
-        SmallGarden garden =
-                SmallGarden.south().note("2020-05-15", BUSH).note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
+        SmallGarden garden = SmallGarden.south().note("2020-05-15", BUSH).note("2024-06-01",
+                "'vigour','bed':'a','growth':'normal'");
 
         assertThat(told(garden, today)).hasSize(times).allMatch("feed@a@2026-27"::equals);
     }
@@ -80,10 +76,8 @@ class MissedTest {
         rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'lapsed'"));
 
         assertThat(told(garden().note("2027-05-10", FED), "2027-05-12")).isEmpty();
-        assertThat(told(garden().note("2027-05-10", "'skipped','task':'feed@a@2027'"), "2027-05-12"))
-                .isEmpty();
-        assertThat(told(garden().note("2027-05-10", "'skipped','task':'feed@a@2027'"), "2027-12-12"))
-                .isEmpty();
+        assertThat(told(garden().note("2027-05-10", "'skipped','task':'feed@a@2027'"), "2027-05-12")).isEmpty();
+        assertThat(told(garden().note("2027-05-10", "'skipped','task':'feed@a@2027'"), "2027-12-12")).isEmpty();
     }
 
     @Test
@@ -110,16 +104,11 @@ class MissedTest {
     void the_next_task_says_that_the_last_was_missed() {
         rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'lapsed','words':'It is hungry.'"));
 
-        assertThat(rules.plan(garden(), "2028-03-02")
-                        .find("feed@a@2028")
-                        .orElseThrow()
-                        .reasons())
-                .anyMatch(reason ->
-                        reason.words().equals("last season's, until 2027-03-31, is not noted as done. It is hungry."));
-        assertThat(rules.plan(garden().note("2027-03-04", FED), "2028-03-02")
-                        .find("feed@a@2028")
-                        .orElseThrow()
-                        .reasons())
+        assertThat(rules.plan(garden(), "2028-03-02").find("feed@a@2028").orElseThrow().reasons())
+                .anyMatch(reason -> reason.words()
+                        .equals("last season's, until 2027-03-31, is not noted as done. It is hungry."));
+        assertThat(
+                rules.plan(garden().note("2027-03-04", FED), "2028-03-02").find("feed@a@2028").orElseThrow().reasons())
                 .noneMatch(reason -> reason.words().contains("last season's"));
     }
 
@@ -130,25 +119,19 @@ class MissedTest {
 
         assertThat(told(begun, "2027-05-12")).isEmpty();
         assertThat(told(begun.note("2027-05-01", FED), "2027-05-12")).isEmpty();
-        assertThat(told(
-                        garden().note("2027-04-20", "'planted','plant':'new','crop':'blackcurrant','bed':'a'"),
-                        "2027-05-12"))
-                .containsExactly("cut@bc-1@2027");
+        assertThat(told(garden().note("2027-04-20", "'planted','plant':'new','crop':'blackcurrant','bed':'a'"),
+                "2027-05-12")).containsExactly("cut@bc-1@2027");
     }
 
     /** Big buds found in June were not there to be picked in March. */
     @ParameterizedTest(name = "found on {0}: {1}")
     @CsvSource({"2027-03-31, 1", "2027-04-01, 0"})
     void what_was_found_later_was_not_missed_before(String found, int times) {
-        rules.tell(
-                        "found",
-                        situation -> Fact.yes(
-                                situation.subject().entries().stream()
-                                        .anyMatch(entry -> entry.kind() == EntryKind.INSPECTED),
-                                "found"))
-                .rule(
-                        "pick",
-                        "plant",
+        rules.tell("found",
+                situation -> Fact.yes(
+                        situation.subject().entries().stream().anyMatch(entry -> entry.kind() == EntryKind.INSPECTED),
+                        "found"))
+                .rule("pick", "plant",
                         MARCH + ",'doneBy':['pruned'],'when':[{'fact':'found','is':'yes'}]" + missed(2, "'lapsed'"));
         SmallGarden garden = garden().note(found, "'inspected','plant':'bc-1','finding':'big-bud'");
 
@@ -174,8 +157,7 @@ class MissedTest {
             rules.rule("job-" + i, "bed", MARCH + ",'doneBy':['fed']" + missed(1, "'lapsed'"));
         }
 
-        assertThat(Missed.lines(rules.plan(garden(), "2027-05-12").missed(), 10))
-                .hasSize(10)
+        assertThat(Missed.lines(rules.plan(garden(), "2027-05-12").missed(), 10)).hasSize(10)
                 .noneMatch(line -> line.contains("more kinds"));
     }
 
@@ -188,9 +170,7 @@ class MissedTest {
         assertThat(Missed.lines(rules.plan(garden, "2027-05-12").missed(), 10))
                 .containsExactly("cut and 1 more, until 31 Mar 2027. Too late; instead: thin.");
         // the thinning of June 2028 is not instead of a cut of March 2027
-        assertThat(Missed.lines(rules.plan(garden, "2027-07-12").missed(), 10))
-                .first()
-                .asString()
+        assertThat(Missed.lines(rules.plan(garden, "2027-07-12").missed(), 10)).first().asString()
                 .isEqualTo("cut and 1 more, until 31 Mar 2027. Too late now.");
     }
 
@@ -201,21 +181,18 @@ class MissedTest {
         rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'lapsed'"));
         String begun = ",'since':'%s'".formatted(since);
 
-        assertThat(told(SmallGarden.north(begun).note("2020-11-15", BUSH), "2027-05-12"))
-                .hasSize(times);
+        assertThat(told(SmallGarden.north(begun).note("2020-11-15", BUSH), "2027-05-12")).hasSize(times);
         assertThat(told(
-                        SmallGarden.south(begun.replace("03-31", "09-30").replace("04-01", "10-01"))
-                                .note("2020-05-15", BUSH),
-                        "2027-11-12"))
-                .hasSize(times);
+                SmallGarden.south(begun.replace("03-31", "09-30").replace("04-01", "10-01")).note("2020-05-15", BUSH),
+                "2027-11-12")).hasSize(times);
     }
 
     /** Whoever only ticks off keeps a record, too. */
     @Test
     void a_task_ticked_off_begins_the_record() {
         rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'lapsed'"));
-        SmallGarden ticked =
-                SmallGarden.north().note("2020-11-15", BUSH).note("2026-11-02", "'done','task':'water@garden@2026'");
+        SmallGarden ticked = SmallGarden.north().note("2020-11-15", BUSH).note("2026-11-02",
+                "'done','task':'water@garden@2026'");
 
         assertThat(told(ticked, "2027-05-12")).containsExactly("cut@bc-1@2027");
     }
@@ -223,9 +200,8 @@ class MissedTest {
     /** A garden begun today has no past. */
     @Test
     void a_new_garden_begins_without_reproaches() {
-        SmallGarden garden = SmallGarden.north()
-                .note("2020-11-15", BUSH)
-                .note("2027-05-12", "'counted','plant':'bc-1','stems':{'1':5,'2':4,'3':4,'4+':3}");
+        SmallGarden garden = SmallGarden.north().note("2020-11-15", BUSH).note("2027-05-12",
+                "'counted','plant':'bc-1','stems':{'1':5,'2':4,'3':4,'4+':3}");
 
         assertThat(garden.plan("2027-05-12").missed()).isEmpty();
         assertThat(garden.plan("2027-05-12").notices()).isEmpty();

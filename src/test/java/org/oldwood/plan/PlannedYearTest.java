@@ -24,13 +24,9 @@ class PlannedYearTest {
     private OwnRules rules;
 
     @BeforeEach
-    void no_rules_yet() {
-        rules = new OwnRules(folder);
-    }
+    void no_rules_yet() { rules = new OwnRules(folder); }
 
-    private static SmallGarden garden() {
-        return SmallGarden.north();
-    }
+    private static SmallGarden garden() { return SmallGarden.north(); }
 
     private List<String> ids(SmallGarden garden, String today) {
         return rules.plan(garden, today).tasks().stream().map(Task::id).toList();
@@ -38,18 +34,14 @@ class PlannedYearTest {
 
     @Test
     void the_best_day_is_a_share_of_the_window() {
-        rules.window("first", "03-01", "03-11", "")
-                .window("middle", "03-01", "03-11", ",'best':0.5")
-                .window("last", "03-01", "03-11", ",'best':1");
+        rules.window("first", "03-01", "03-11", "").window("middle", "03-01", "03-11", ",'best':0.5").window("last",
+                "03-01", "03-11", ",'best':1");
 
         Plan plan = rules.plan(garden(), "2027-02-01");
 
-        assertThat(plan.tasks())
-                .extracting(Task::id, task -> task.day().toString())
-                .containsExactly(
-                        tuple("first@garden@2027", "2027-03-01"),
-                        tuple("middle@garden@2027", "2027-03-06"),
-                        tuple("last@garden@2027", "2027-03-11"));
+        assertThat(plan.tasks()).extracting(Task::id, task -> task.day().toString()).containsExactly(
+                tuple("first@garden@2027", "2027-03-01"), tuple("middle@garden@2027", "2027-03-06"),
+                tuple("last@garden@2027", "2027-03-11"));
     }
 
     @Test
@@ -78,8 +70,7 @@ class PlannedYearTest {
 
         Plan plan = rules.plan(garden(), "2027-03-05");
 
-        assertThat(plan.tasks())
-                .extracting(Task::id, Task::state, task -> task.day().toString())
+        assertThat(plan.tasks()).extracting(Task::id, Task::state, task -> task.day().toString())
                 .containsExactly(tuple("muck@a@2027", Task.State.OPEN, "2027-03-05"));
         assertThat(plan.notices()).isEmpty();
     }
@@ -88,8 +79,7 @@ class PlannedYearTest {
     void what_was_missed_is_told_where_a_note_could_say_it_was_done() {
         String span = OwnRules.span("03-01", "03-05");
         rules.rule("z", "bed", "'title':'Mulch {bed}'," + span + ",'doneBy':['mulched']")
-                .rule("a", "bed", "'title':'Feed {bed}'," + span + ",'doneBy':['fed']")
-                .rule("look", "bed", span);
+                .rule("a", "bed", "'title':'Feed {bed}'," + span + ",'doneBy':['fed']").rule("look", "bed", span);
 
         SmallGarden garden = garden().note("2025-06-01", "'vigour','bed':'a','growth':'normal'");
 
@@ -103,12 +93,9 @@ class PlannedYearTest {
 
         // 15 days: a week, and a week with the one day that is left
         assertThat(rules.plan(garden(), "2027-02-01").tasks())
-                .extracting(
-                        Task::id, Task::ordinal, task -> task.window().first().toString(), task -> task.window()
-                                .last()
-                                .toString())
-                .containsExactly(
-                        tuple("weed@garden@2027#1", 1, "2027-03-01", "2027-03-07"),
+                .extracting(Task::id, Task::ordinal, task -> task.window().first().toString(),
+                        task -> task.window().last().toString())
+                .containsExactly(tuple("weed@garden@2027#1", 1, "2027-03-01", "2027-03-07"),
                         tuple("weed@garden@2027#2", 2, "2027-03-08", "2027-03-15"));
     }
 
@@ -126,8 +113,8 @@ class PlannedYearTest {
     void a_repeat_stays_until_its_last_day_and_keeps_its_number() {
         rules.window("weed", "03-01", "03-21", ",'repeatDays':7");
 
-        assertThat(ids(garden(), "2027-03-07"))
-                .containsExactly("weed@garden@2027#1", "weed@garden@2027#2", "weed@garden@2027#3");
+        assertThat(ids(garden(), "2027-03-07")).containsExactly("weed@garden@2027#1", "weed@garden@2027#2",
+                "weed@garden@2027#3");
         assertThat(ids(garden(), "2027-03-08")).containsExactly("weed@garden@2027#2", "weed@garden@2027#3");
     }
 
@@ -136,13 +123,12 @@ class PlannedYearTest {
         rules.window("weed", "03-01", "03-21", ",'repeatDays':7");
 
         // the plan of 8 March 2027 ends on 7 March 2028, when the second repeat is a day off
-        SmallGarden done = garden().note("2027-03-08", "'done','task':'weed@garden@2027#2'")
-                .note("2027-03-08", "'done','task':'weed@garden@2027#3'");
-        assertThat(ids(done, "2027-03-08"))
-                .containsExactly("weed@garden@2027#2", "weed@garden@2027#3", "weed@garden@2028#1");
-        assertThat(ids(done, "2027-03-09"))
-                .containsExactly(
-                        "weed@garden@2027#2", "weed@garden@2027#3", "weed@garden@2028#1", "weed@garden@2028#2");
+        SmallGarden done = garden().note("2027-03-08", "'done','task':'weed@garden@2027#2'").note("2027-03-08",
+                "'done','task':'weed@garden@2027#3'");
+        assertThat(ids(done, "2027-03-08")).containsExactly("weed@garden@2027#2", "weed@garden@2027#3",
+                "weed@garden@2028#1");
+        assertThat(ids(done, "2027-03-09")).containsExactly("weed@garden@2027#2", "weed@garden@2027#3",
+                "weed@garden@2028#1", "weed@garden@2028#2");
     }
 
     @Test
@@ -150,8 +136,7 @@ class PlannedYearTest {
         rules.rule("mow", "bed", OwnRules.span("03-01", "03-21") + ",'repeatDays':7,'doneBy':['fed']");
         SmallGarden fed = garden().note("2027-03-08", "'fed','bed':'a','material':'dried-blood','grams':10");
 
-        assertThat(rules.plan(fed, "2027-03-09").tasks())
-                .extracting(Task::id, Task::state)
+        assertThat(rules.plan(fed, "2027-03-09").tasks()).extracting(Task::id, Task::state)
                 .containsExactly(tuple("mow@a@2027#2", Task.State.DONE), tuple("mow@a@2027#3", Task.State.OPEN));
     }
 
@@ -190,47 +175,38 @@ class PlannedYearTest {
     @Test
     void a_task_carries_the_warnings_of_its_rule_and_of_its_amounts_material_once() {
         Amount amount = Amount.of(2, "g", "2 g", List.of(), List.of()).withCautions(List.of("sharp", "dust"));
-        rules.document(
-                        "cautions.json",
-                        "{'cautions':[{'id':'dust','line':'It is dusty.','source':'oldwood'},"
-                                + "{'id':'sharp','line':'It is sharp.','source':'oldwood'}]}")
+        rules.document("cautions.json",
+                "{'cautions':[{'id':'dust','line':'It is dusty.','source':'oldwood'},"
+                        + "{'id':'sharp','line':'It is sharp.','source':'oldwood'}]}")
                 .amount("some", Optional.of(amount))
                 .window("dig", "03-01", "03-31", ",'amount':'some','cautions':['sharp']");
 
-        assertThat(Cautions.lines(
-                        rules.plan(garden(), "2027-02-01").tasks().get(0).cautions()))
+        assertThat(Cautions.lines(rules.plan(garden(), "2027-02-01").tasks().get(0).cautions()))
                 .containsExactly("It is dusty.", "It is sharp.");
     }
 
     @Test
     void a_rules_warning_goes_to_the_crops_and_months_it_is_for() {
-        rules.document(
-                        "cautions.json",
-                        "{'cautions':[{'id':'thorns','line':'It pricks.','source':'oldwood',"
-                                + "'crops':['gooseberry'],'months':{'from':3,'to':3}}]}")
+        rules.document("cautions.json",
+                "{'cautions':[{'id':'thorns','line':'It pricks.','source':'oldwood',"
+                        + "'crops':['gooseberry'],'months':{'from':3,'to':3}}]}")
                 .rule("tie", "plant", OwnRules.span("03-25", "04-07") + ",'repeatDays':7,'cautions':['thorns']");
         String gooseberry = BUSH.replace("blackcurrant", "gooseberry");
-        SmallGarden garden = garden().note("2020-11-15", BUSH)
-                .note("2020-11-15", gooseberry.replace("bc-1", "go-1"))
+        SmallGarden garden = garden().note("2020-11-15", BUSH).note("2020-11-15", gooseberry.replace("bc-1", "go-1"))
                 .note("2020-11-15", gooseberry.replace("bc-1", "go-2"));
 
         // the first repeat ends on 31 March, the second begins on 1 April
         assertThat(rules.plan(garden, "2027-02-01").tasks())
                 .extracting(Task::id, task -> Cautions.lines(task.cautions()))
-                .containsExactly(
-                        tuple("tie@bc-1@2027#1", List.of()),
-                        tuple("tie@go-1@2027#1", List.of("It pricks.")),
-                        tuple("tie@go-2@2027#1", List.of("It pricks.")),
-                        tuple("tie@bc-1@2027#2", List.of()),
-                        tuple("tie@go-1@2027#2", List.of()),
-                        tuple("tie@go-2@2027#2", List.of()));
+                .containsExactly(tuple("tie@bc-1@2027#1", List.of()), tuple("tie@go-1@2027#1", List.of("It pricks.")),
+                        tuple("tie@go-2@2027#1", List.of("It pricks.")), tuple("tie@bc-1@2027#2", List.of()),
+                        tuple("tie@go-1@2027#2", List.of()), tuple("tie@go-2@2027#2", List.of()));
     }
 
     @Test
     void a_task_of_an_amount_of_which_there_is_none_is_not_planned() {
-        rules.amount("none", Optional.empty())
-                .window("feed", "03-01", "03-31", ",'amount':'none'")
-                .window("dig", "03-01", "03-31", "");
+        rules.amount("none", Optional.empty()).window("feed", "03-01", "03-31", ",'amount':'none'").window("dig",
+                "03-01", "03-31", "");
 
         assertThat(ids(garden(), "2027-02-01")).containsExactly("dig@garden@2027");
     }
@@ -241,14 +217,9 @@ class PlannedYearTest {
         SmallGarden done = garden().note("2027-03-04", "'done','task':'feed@garden@2027'");
 
         assertThat(rules.plan(done, "2027-03-10").tasks())
-                .extracting(Task::id, Task::state, Task::day, Task::finished, Task::amount)
-                .first()
-                .isEqualTo(tuple(
-                        "feed@garden@2027",
-                        Task.State.DONE,
-                        LocalDate.of(2027, 3, 4),
-                        Optional.of(LocalDate.of(2027, 3, 4)),
-                        Optional.empty()));
+                .extracting(Task::id, Task::state, Task::day, Task::finished, Task::amount).first()
+                .isEqualTo(tuple("feed@garden@2027", Task.State.DONE, LocalDate.of(2027, 3, 4),
+                        Optional.of(LocalDate.of(2027, 3, 4)), Optional.empty()));
     }
 
     /** A window that a craft works out belongs to the season it opens in, the last one's too. */
@@ -286,7 +257,7 @@ class PlannedYearTest {
         assertThat(task.window().first()).isEqualTo("2027-01-18");
         assertThat(task.window().last()).isEqualTo("2027-03-19");
         assertThat(task.window().words())
-                .isEqualTo("opens 90 days after limed on 2026-10-20; closes 150 days after limed on" + " 2026-10-20");
+                .isEqualTo("opens 90 days after limed on 2026-10-20; closes 150 days after limed on 2026-10-20");
         assertThat(ids(garden(), "2026-11-25")).isEmpty();
     }
 
@@ -295,17 +266,12 @@ class PlannedYearTest {
     void a_window_that_closes_by_an_entry_may_open_in_this_season_only() {
         String limed = "'limed','bed':'a','material':'ground-limestone','grams':2000";
         SmallGarden garden = garden().note("2026-12-01", limed);
-        rules.tell(
-                        "from",
-                        situation -> situation.season().year() < 2027
-                                ? Fact.unknown("from")
-                                : Fact.day(LocalDate.of(2027, 3, 1), "from"))
+        rules.tell("from",
+                situation -> situation.season().year() < 2027 ? Fact.unknown("from")
+                        : Fact.day(LocalDate.of(2027, 3, 1), "from"))
                 .rule("by-fact", "bed", "'opens':{'fact':'from'},'closes':{'entry':'limed','plusDays':150}")
-                .rule(
-                        "cut-short",
-                        "bed",
-                        "'opens':{'entry':'limed'},'closes':{'entry':'limed','plusDays':150},"
-                                + "'noLaterThan':{'day':'04-01'}");
+                .rule("cut-short", "bed",
+                        "'opens':{'entry':'limed'},'closes':{'entry':'limed','plusDays':150},'noLaterThan':{'day':'04-01'}");
 
         assertThat(ids(garden, "2026-12-15")).containsExactly("cut-short@a@2027", "by-fact@a@2027");
     }

@@ -15,17 +15,11 @@ class PlannerTest {
     private static final String BUSH = "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'";
 
     private static Optional<Task> of(Plan plan, String rule) {
-        return plan.tasks().stream()
-                .filter(task -> task.rule().id().equals(rule))
-                .findFirst();
+        return plan.tasks().stream().filter(task -> task.rule().id().equals(rule)).findFirst();
     }
 
     private static List<String> rules(Plan plan) {
-        return plan.tasks().stream()
-                .map(task -> task.rule().id())
-                .distinct()
-                .sorted()
-                .toList();
+        return plan.tasks().stream().map(task -> task.rule().id()).distinct().sorted().toList();
     }
 
     private static SmallGarden counted(SmallGarden garden, String planted, String counted) {
@@ -51,9 +45,7 @@ class PlannerTest {
         assertThat(plan.tasks()).extracting(Task::id).isNotEmpty().doesNotHaveDuplicates();
         for (Task task : plan.tasks()) {
             if (task.state() == Task.State.OPEN) {
-                assertThat(task.day())
-                        .as(task.id())
-                        .isBetween(task.window().first(), task.window().last())
+                assertThat(task.day()).as(task.id()).isBetween(task.window().first(), task.window().last())
                         .isAfterOrEqualTo(plan.from());
             }
         }
@@ -69,9 +61,7 @@ class PlannerTest {
             Task task = of(north, rule).orElseThrow();
             if (task.rule().repeatDays() == 0) {
                 Task mirrored = of(south, rule).orElseThrow();
-                assertThat(ChronoUnit.DAYS.between(
-                                mirrored.window().first(), task.window().first()))
-                        .as(task.id())
+                assertThat(ChronoUnit.DAYS.between(mirrored.window().first(), task.window().first())).as(task.id())
                         .isCloseTo(184L, within(4L));
             }
         }
@@ -81,8 +71,7 @@ class PlannerTest {
     @Test
     void a_cut_that_was_noted_is_done_and_not_asked_for_again() {
         Plan plan = counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
-                .note("2026-11-20", "'pruned','plant':'bc-1','stems':{'4+':3}")
-                .plan("2026-11-25");
+                .note("2026-11-20", "'pruned','plant':'bc-1','stems':{'4+':3}").plan("2026-11-25");
 
         Task cut = of(plan, "winter-cut").orElseThrow();
         assertThat(cut.state()).isEqualTo(Task.State.DONE);
@@ -92,8 +81,7 @@ class PlannerTest {
     @Test
     void a_task_skipped_by_its_id_is_skipped() {
         Plan plan = counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
-                .note("2026-11-20", "'skipped','task':'winter-cut@bc-1@2027','cause':'ill'")
-                .plan("2026-11-25");
+                .note("2026-11-20", "'skipped','task':'winter-cut@bc-1@2027','cause':'ill'").plan("2026-11-25");
 
         assertThat(of(plan, "winter-cut").orElseThrow().state()).isEqualTo(Task.State.SKIPPED);
     }
@@ -126,14 +114,10 @@ class PlannerTest {
         Plan plan = counted(SmallGarden.north(",'workDays':['saturday']"), "2020-11-15", "2026-11-10")
                 .plan("2026-11-25");
 
-        List<Task> wide = plan.tasks().stream()
-                .filter(task -> task.state() == Task.State.OPEN
-                        && task.window().first().isAfter(plan.from())
-                        && task.window().days() >= 7)
-                .toList();
+        List<Task> wide = plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN
+                && task.window().first().isAfter(plan.from()) && task.window().days() >= 7).toList();
         assertThat(wide.size()).isPositive();
-        assertThat(wide.stream().map(task -> task.day().getDayOfWeek()).distinct())
-                .containsExactly(DayOfWeek.SATURDAY);
+        assertThat(wide.stream().map(task -> task.day().getDayOfWeek()).distinct()).containsExactly(DayOfWeek.SATURDAY);
     }
 
     @Test
@@ -142,11 +126,8 @@ class PlannerTest {
         for (String day : List.of("2028-02-28", "2028-02-29", "2028-03-01", "2027-12-31", "2028-01-01")) {
             Plan plan = garden.plan(day);
             assertThat(plan.tasks()).as(day).isNotEmpty();
-            assertThat(garden.plan(day).tasks())
-                    .extracting(Task::id, Task::day)
-                    .isEqualTo(plan.tasks().stream()
-                            .map(task -> org.assertj.core.groups.Tuple.tuple(task.id(), task.day()))
-                            .toList());
+            assertThat(garden.plan(day).tasks()).extracting(Task::id, Task::day).isEqualTo(plan.tasks().stream()
+                    .map(task -> org.assertj.core.groups.Tuple.tuple(task.id(), task.day())).toList());
         }
     }
 
@@ -155,10 +136,8 @@ class PlannerTest {
         Plan young = SmallGarden.north().note("2026-11-15", BUSH).plan("2026-11-25");
         Plan bearing = counted(SmallGarden.north(), "2020-11-15", "2026-11-10").plan("2026-11-25");
 
-        assertThat(young.tasks())
-                .extracting(task -> task.rule().id())
-                .isNotEqualTo(
-                        bearing.tasks().stream().map(task -> task.rule().id()).toList());
+        assertThat(young.tasks()).extracting(task -> task.rule().id())
+                .isNotEqualTo(bearing.tasks().stream().map(task -> task.rule().id()).toList());
         assertThat(of(young, "winter-cut")).isEmpty();
     }
 
@@ -166,24 +145,10 @@ class PlannerTest {
     void stems_turn_a_year_older_at_the_leaf_fall_that_was_seen() {
         String count = "'counted','plant':'bc-1','stems':{'1':5}";
         SmallGarden unseen = SmallGarden.north().note("2020-11-15", BUSH).note("2026-10-28", count);
-        SmallGarden seen = SmallGarden.north()
-                .note("2020-11-15", BUSH)
-                .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'")
-                .note("2026-10-28", count);
+        SmallGarden seen = SmallGarden.north().note("2020-11-15", BUSH)
+                .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'").note("2026-10-28", count);
 
-        assertThat(unseen.on("2026-11-25")
-                        .plant("bc-1")
-                        .orElseThrow()
-                        .stems()
-                        .ages(2027)
-                        .inWords())
-                .isEqualTo("2=5");
-        assertThat(seen.on("2026-11-25")
-                        .plant("bc-1")
-                        .orElseThrow()
-                        .stems()
-                        .ages(2027)
-                        .inWords())
-                .isEqualTo("1=5");
+        assertThat(unseen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords()).isEqualTo("2=5");
+        assertThat(seen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords()).isEqualTo("1=5");
     }
 }

@@ -52,11 +52,9 @@ class RuleSituationsTest {
         Map<String, String> facts = facts(fires);
         assertThat(due(rule, crop, facts)).as("with " + facts).isTrue();
         pairs(also).forEach(pair -> assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
-                .as("with " + pair[0] + " = " + pair[1])
-                .isTrue());
+                .as("with " + pair[0] + " = " + pair[1]).isTrue());
         pairs(not).forEach(pair -> assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
-                .as("with " + pair[0] + " = " + pair[1])
-                .isFalse());
+                .as("with " + pair[0] + " = " + pair[1]).isFalse());
     }
 
     /** A condition without a row that breaks it would be one that nothing holds in place. */
@@ -64,16 +62,11 @@ class RuleSituationsTest {
     @CsvFileSource(resources = ROWS, numLinesToSkip = 2)
     void has_a_row_outside_every_bound(String id, String crop, String fires, String also, String not) {
         for (Condition condition : rules.find(id).orElseThrow().when()) {
-            String name = condition.fact()
-                    + condition.of().map(argument -> ":" + argument).orElse("");
-            long wanted = (condition.atLeast().isPresent() ? 1 : 0)
-                    + (condition.atMost().isPresent() ? 1 : 0)
+            String name = condition.fact() + condition.of().map(argument -> ":" + argument).orElse("");
+            long wanted = (condition.atLeast().isPresent() ? 1 : 0) + (condition.atMost().isPresent() ? 1 : 0)
                     + (condition.words().isEmpty() ? 0 : 1);
-            assertThat(pairs(not).stream()
-                            .filter(pair -> pair[0].equals(name) && !pair[1].equals("?"))
-                            .count())
-                    .as(id + ": rows outside " + name)
-                    .isGreaterThanOrEqualTo(wanted);
+            assertThat(pairs(not).stream().filter(pair -> pair[0].equals(name) && !pair[1].equals("?")).count())
+                    .as(id + ": rows outside " + name).isGreaterThanOrEqualTo(wanted);
         }
     }
 
@@ -89,20 +82,15 @@ class RuleSituationsTest {
 
     private static boolean due(Rule rule, String crop, Map<String, String> facts) {
         GardenState state = garden.orElseThrow().on(DAY);
-        Situation.World world = new Situation.World(
-                state, new CalendarStages(), garden.get().crops(), garden.get().documents());
-        Subject subject = new Subjects(state, garden.get().crops())
-                .ofKind(rule.subject()).stream()
-                        .filter(rule::concerns)
-                        .filter(one -> isOf(one, crop) && hasItsWindow(rule, one))
-                        .findFirst()
-                        .orElseThrow(() -> new AssertionError("no " + crop + " for " + rule.id()));
+        Situation.World world = new Situation.World(state, new CalendarStages(), garden.get().crops(),
+                garden.get().documents());
+        Subject subject = new Subjects(state, garden.get().crops()).ofKind(rule.subject()).stream()
+                .filter(rule::concerns).filter(one -> isOf(one, crop) && hasItsWindow(rule, one)).findFirst()
+                .orElseThrow(() -> new AssertionError("no " + crop + " for " + rule.id()));
         Map<String, String> told = new HashMap<>(facts);
         tellDay(told, rule.opens(), DAY);
         tellDay(told, rule.closes(), DAY.plusDays(300));
-        return new Judge(world, new Told(told))
-                .judge(rule, subject, state.season())
-                .due();
+        return new Judge(world, new Told(told)).judge(rule, subject, state.season()).due();
     }
 
     /** A window's end that a craft works out gets a day. */
@@ -119,9 +107,7 @@ class RuleSituationsTest {
     /** A window by an entry needs a subject that has one. */
     private static boolean hasItsWindow(Rule rule, Subject subject) {
         return !rule.opens().by().equals("entry")
-                || subject.entries().stream()
-                        .anyMatch(
-                                entry -> entry.kind().key().equals(rule.opens().name()));
+                || subject.entries().stream().anyMatch(entry -> entry.kind().key().equals(rule.opens().name()));
     }
 
     private static Map<String, String> with(Map<String, String> facts, String key, String value) {
@@ -137,30 +123,21 @@ class RuleSituationsTest {
     }
 
     private static List<String[]> pairs(String text) {
-        return text == null || text.isBlank()
-                ? List.of()
-                : List.of(text.split("; ")).stream()
-                        .map(pair -> pair.split("=", 2))
-                        .toList();
+        return text == null || text.isBlank() ? List.of()
+                : List.of(text.split("; ")).stream().map(pair -> pair.split("=", 2)).toList();
     }
 
     /** Tells the facts of a row, and knows no others. */
     private static final class Told extends Advisor {
         Told(Map<String, String> values) {
-            values.keySet().stream()
-                    .map(key -> key.split(":", 2)[0])
-                    .distinct()
+            values.keySet().stream().map(key -> key.split(":", 2)[0]).distinct()
                     .forEach(name -> knows(name, (of, situation) -> fact(name, of, values)));
         }
 
         private static Fact fact(String name, Optional<String> of, Map<String, String> values) {
             String value = values.getOrDefault(of.map(arg -> name + ":" + arg).orElse(name), "?");
-            if (value.equals("?")) {
-                return Fact.unknown("not told");
-            }
-            if (name.endsWith("-date")) {
-                return Fact.day(LocalDate.parse(value), value);
-            }
+            if (value.equals("?")) { return Fact.unknown("not told"); }
+            if (name.endsWith("-date")) { return Fact.day(LocalDate.parse(value), value); }
             return Character.isDigit(value.charAt(0)) || value.charAt(0) == '-'
                     ? Fact.number(Double.parseDouble(value), value)
                     : Fact.text(value, value);

@@ -59,12 +59,8 @@ class RuleWindowsTest {
     void the_south_works_half_a_year_apart() {
         north.forEach((key, window) -> {
             Window other = Optional.ofNullable(south.get(key)).orElseThrow();
-            assertThat(ChronoUnit.DAYS.between(other.first(), window.first()))
-                    .as(key)
-                    .isBetween(178L, 188L);
-            assertThat(ChronoUnit.DAYS.between(other.last(), window.last()))
-                    .as(key)
-                    .isBetween(178L, 188L);
+            assertThat(ChronoUnit.DAYS.between(other.first(), window.first())).as(key).isBetween(178L, 188L);
+            assertThat(ChronoUnit.DAYS.between(other.last(), window.last())).as(key).isBetween(178L, 188L);
         });
     }
 
@@ -85,8 +81,8 @@ class RuleWindowsTest {
      */
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/rules/windows.txt", delimiter = '|', numLinesToSkip = 1)
-    void opens_and_closes_where_its_reason_has_it(
-            String id, String opens, String closes, String latest, String source) {
+    void opens_and_closes_where_its_reason_has_it(String id, String opens, String closes, String latest,
+            String source) {
         Rule rule = rules.find(id).orElseThrow();
 
         assertThat(edge(rule.opens())).as(source).isEqualTo(opens);
@@ -102,8 +98,7 @@ class RuleWindowsTest {
 
     @Test
     void five_leaves_are_cut_in_december_and_january_in_the_south() {
-        Window window =
-                Optional.ofNullable(south.get("spur-cut-summer gooseberry")).orElseThrow();
+        Window window = Optional.ofNullable(south.get("spur-cut-summer gooseberry")).orElseThrow();
         assertThat(window.first()).isEqualTo(LocalDate.of(2025, 12, 15));
         assertThat(window.last()).isEqualTo(LocalDate.of(2026, 1, 31));
     }
@@ -125,11 +120,8 @@ class RuleWindowsTest {
             for (Subject subject : subjects.ofKind(rule.subject())) {
                 if (!hangsOnTheRecord(rule) && rule.concerns(subject)) {
                     Verdict verdict = judge.judge(rule, subject, state.season());
-                    assertThat(verdict.because())
-                            .as(rule.id() + " " + subject.id())
-                            .isEmpty();
-                    windows.put(
-                            rule.id() + " " + subject.crop().map(Crop::id).orElse(""),
+                    assertThat(verdict.because()).as(rule.id() + " " + subject.id()).isEmpty();
+                    windows.put(rule.id() + " " + subject.crop().map(Crop::id).orElse(""),
                             verdict.window().orElseThrow());
                 }
             }

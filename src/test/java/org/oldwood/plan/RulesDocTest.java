@@ -30,35 +30,22 @@ import org.oldwood.store.Problems;
 class RulesDocTest {
     private static final Path PAGE = Path.of("docs/rules.md");
     private static final String MARK = "<!-- made by RulesDocTest -->\n";
-    private static final Map<String, String> READERS =
-            Map.of("rule", "Rule", "window end", "WindowEnd", "condition", "Condition", "missed", "IfMissed");
-    private static final Map<String, String> HEADS = Map.of(
-            "rule",
-            "A rule",
-            "window end",
-            "A window end",
-            "condition",
-            "A condition",
-            "missed",
-            "If missed",
-            "doneWhen",
-            "Done when");
+    private static final Map<String, String> READERS = Map.of("rule", "Rule", "window end", "WindowEnd", "condition",
+            "Condition", "missed", "IfMissed");
+    private static final Map<String, String> HEADS = Map.of("rule", "A rule", "window end", "A window end", "condition",
+            "A condition", "missed", "If missed", "doneWhen", "Done when");
     private static final Pattern CALL = Pattern.compile("(fields|enough)\\s*\\.(\\w+)\\(\"(\\w+)\"(?:, ([^;]*?))?\\)");
-    private static final Pattern OTHER =
-            Pattern.compile("(WindowEnd\\.read|IfMissed\\.read|word)\\((?:fields|rule)(?:, \"(\\w+)\")?\\)");
+    private static final Pattern OTHER = Pattern
+            .compile("(WindowEnd\\.read|IfMissed\\.read|word)\\((?:fields|rule)(?:, \"(\\w+)\")?\\)");
 
     record Key(String place, String name, String example, String meaning) {
         @Override
-        public String toString() {
-            return place + " " + name;
-        }
+        public String toString() { return place + " " + name; }
     }
 
     static List<Key> keys() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/reference/rule-keys.txt")).stream()
-                .map(line -> line.split("\\|", 4))
-                .map(row -> new Key(row[0], row[1], row[2], row[3]))
-                .toList();
+                .map(line -> line.split("\\|", 4)).map(row -> new Key(row[0], row[1], row[2], row[3])).toList();
     }
 
     @Test
@@ -74,8 +61,7 @@ class RulesDocTest {
     @MethodSource("keys")
     void every_example_is_read_without_a_problem(Key key) {
         Problems problems = new Problems();
-        Rule.read(Fields.of(
-                JsonReader.readLine(example(key), "rule.json", 1, problems).orElseThrow(), problems));
+        Rule.read(Fields.of(JsonReader.readLine(example(key), "rule.json", 1, problems).orElseThrow(), problems));
         assertThat(problems.list()).isEmpty();
     }
 
@@ -83,9 +69,7 @@ class RulesDocTest {
     void the_page_is_true() throws IOException {
         String page = Files.readString(PAGE);
         String made = page.substring(0, page.indexOf(MARK) + MARK.length()) + tables();
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(PAGE, made);
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, made); }
         assertThat(Files.readString(PAGE)).isEqualTo(made);
     }
 
@@ -168,12 +152,10 @@ class RulesDocTest {
             for (Key key : keys()) {
                 if (key.place().equals(place)) {
                     Call call = calls(place.equals("doneWhen") ? "rule" : place).stream()
-                            .filter(one ->
-                                    one.place().equals(place) && one.key().equals(key.name()))
-                            .findFirst()
+                            .filter(one -> one.place().equals(place) && one.key().equals(key.name())).findFirst()
                             .orElseThrow();
-                    text.append("| `%s` | %s | %s | %s | `%s` |\n"
-                            .formatted(key.name(), call.type(), call.otherwise(), key.meaning(), key.example()));
+                    text.append("| `%s` | %s | %s | %s | `%s` |\n".formatted(key.name(), call.type(), call.otherwise(),
+                            key.meaning(), key.example()));
                 }
             }
         }
@@ -182,53 +164,24 @@ class RulesDocTest {
     }
 
     private static String named(Iterable<String> names) {
-        return "`"
-                + String.join(
-                        "`, `",
-                        Stream.of(String.join(" ", names).split(" ", -1))
-                                .sorted()
-                                .toList()) + "`\n";
+        return "`" + String.join("`, `", Stream.of(String.join(" ", names).split(" ", -1)).sorted().toList()) + "`\n";
     }
 
     /** A whole rule that says the key. */
     private static String example(Key key) {
         String says = "\"%s\": %s".formatted(key.name(), key.example());
-        Map<String, String> parts = new LinkedHashMap<>(Map.of(
-                "id",
-                "\"own\"",
-                "craft",
-                "\"pruning\"",
-                "title",
-                "\"Prune {subject}\"",
-                "subject",
-                "\"plant\"",
-                "opens",
-                "{\"day\": \"01-05\"}",
-                "closes",
-                "{\"day\": \"02-05\"}",
-                "reason",
-                "\"Why.\"",
-                "source",
-                "[\"common-practice\"]",
-                "seen",
-                "\"read\""));
+        Map<String, String> parts = new LinkedHashMap<>(Map.of("id", "\"own\"", "craft", "\"pruning\"", "title",
+                "\"Prune {subject}\"", "subject", "\"plant\"", "opens", "{\"day\": \"01-05\"}", "closes",
+                "{\"day\": \"02-05\"}", "reason", "\"Why.\"", "source", "[\"common-practice\"]", "seen", "\"read\""));
         switch (key.place()) {
             case "rule" -> parts.put(key.name(), key.example());
-            case "window end" ->
-                parts.put(
-                        "opens",
-                        "{%s}"
-                                .formatted(
-                                        key.name().matches("of|plusDays")
-                                                ? "\"fact\": \"strike-by-date\", " + says
-                                                : says));
-            case "condition" ->
-                parts.put(
-                        "when", "[{%s}]".formatted(key.name().equals("fact") ? says : "\"fact\": \"method\", " + says));
+            case "window end" -> parts.put("opens", "{%s}"
+                    .formatted(key.name().matches("of|plusDays") ? "\"fact\": \"strike-by-date\", " + says : says));
+            case "condition" -> parts.put("when",
+                    "[{%s}]".formatted(key.name().equals("fact") ? says : "\"fact\": \"method\", " + says));
             case "missed" -> parts.put("missed", "{%s}".formatted(missed(key, says)));
-            default ->
-                parts.put(
-                        "doneWhen", "{%s}".formatted(key.name().equals("percent") ? says : "\"percent\": 80, " + says));
+            default -> parts.put("doneWhen",
+                    "{%s}".formatted(key.name().equals("percent") ? says : "\"percent\": 80, " + says));
         }
         List<String> members = new ArrayList<>();
         parts.forEach((name, value) -> members.add("\"%s\": %s".formatted(name, value)));
@@ -236,13 +189,11 @@ class RulesDocTest {
     }
 
     private static String missed(Key key, String says) {
-        Map<String, String> parts =
-                new LinkedHashMap<>(Map.of("then", "\"lapsed\"", "harm", "1", "seen", "\"assumed\""));
+        Map<String, String> parts = new LinkedHashMap<>(
+                Map.of("then", "\"lapsed\"", "harm", "1", "seen", "\"assumed\""));
         if (key.name().equals("until")) {
             parts.put("then", "\"still-good\"");
-        } else if (key.name().equals("instead")) {
-            parts.put("then", "\"instead\"");
-        }
+        } else if (key.name().equals("instead")) { parts.put("then", "\"instead\""); }
         parts.put(key.name(), key.example());
         List<String> members = new ArrayList<>();
         parts.forEach((name, value) -> members.add("\"%s\": %s".formatted(name, value)));

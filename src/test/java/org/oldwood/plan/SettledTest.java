@@ -23,13 +23,9 @@ class SettledTest {
 
     /** A garden told of by northern days and seasons; in the southern half each is half a year before. */
     private record Half(SmallGarden garden, boolean south) {
-        static Half of(boolean south) {
-            return new Half(south ? SmallGarden.south() : SmallGarden.north(), south);
-        }
+        static Half of(boolean south) { return new Half(south ? SmallGarden.south() : SmallGarden.north(), south); }
 
-        LocalDate day(String northern) {
-            return LocalDate.parse(northern).minusMonths(south ? 6 : 0);
-        }
+        LocalDate day(String northern) { return LocalDate.parse(northern).minusMonths(south ? 6 : 0); }
 
         Half note(String day, String entry) {
             garden.note(day(day).toString(), here(entry));
@@ -40,9 +36,7 @@ class SettledTest {
             return SettledTest.find(garden, day(today).toString(), here(id));
         }
 
-        Task task(String today, String id) {
-            return SettledTest.task(garden, day(today).toString(), here(id));
-        }
+        Task task(String today, String id) { return SettledTest.task(garden, day(today).toString(), here(id)); }
 
         private String here(String text) {
             return south ? text.replace("@2027", "@2026-27").replace("@2028", "@2027-28") : text;
@@ -66,9 +60,8 @@ class SettledTest {
 
         assertThat(cut.state()).isEqualTo(Task.State.OPEN);
         assertThat(cut.title()).endsWith(": 1 of 2 bushes left");
-        assertThat(cut.shares())
-                .extracting(Share::id, Share::open)
-                .containsExactly(tuple("gooseberry-1", false), tuple("gooseberry-2", true));
+        assertThat(cut.shares()).extracting(Share::id, Share::open).containsExactly(tuple("gooseberry-1", false),
+                tuple("gooseberry-2", true));
         assertThat(cut.amount().map(Amount::words)).contains("1 plant");
 
         garden.note("2027-02-26", "'pruned','plant':'gooseberry-2','tips':9");
@@ -82,11 +75,9 @@ class SettledTest {
     void a_cut_in_november_that_does_not_say_which_is_not_next_summers(boolean south) {
         Half garden = planted(south, "redcurrant", 1).note("2026-11-20", "'pruned','plant':'redcurrant-1','tips':9");
 
-        assertThat(garden.task("2026-11-25", "spur-cut-winter@a.redcurrant.leg@2027")
-                        .state())
+        assertThat(garden.task("2026-11-25", "spur-cut-winter@a.redcurrant.leg@2027").state())
                 .isEqualTo(Task.State.DONE);
-        assertThat(garden.task("2026-11-25", "spur-cut-summer@a.redcurrant.leg@2027")
-                        .state())
+        assertThat(garden.task("2026-11-25", "spur-cut-summer@a.redcurrant.leg@2027").state())
                 .isEqualTo(Task.State.OPEN);
     }
 
@@ -95,19 +86,17 @@ class SettledTest {
     void a_cut_in_summer_that_does_not_say_which_is_not_next_winters(boolean south) {
         Half garden = planted(south, "redcurrant", 1).note("2027-07-10", "'pruned','plant':'redcurrant-1','tips':9");
 
-        assertThat(garden.task("2027-07-20", "spur-cut-summer@a.redcurrant.leg@2027")
-                        .state())
+        assertThat(garden.task("2027-07-20", "spur-cut-summer@a.redcurrant.leg@2027").state())
                 .isEqualTo(Task.State.DONE);
-        assertThat(garden.task("2027-12-01", "spur-cut-winter@a.redcurrant.leg@2028")
-                        .state())
+        assertThat(garden.task("2027-12-01", "spur-cut-winter@a.redcurrant.leg@2028").state())
                 .isEqualTo(Task.State.OPEN);
     }
 
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void a_first_picking_of_a_stand_leaves_the_rest_to_pick(boolean south) {
-        Half garden =
-                planted(south, "blackcurrant", 6).note("2027-07-05", "'picked','plant':'blackcurrant-1','kg':1.2");
+        Half garden = planted(south, "blackcurrant", 6).note("2027-07-05",
+                "'picked','plant':'blackcurrant-1','kg':1.2");
 
         Task pick = garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
@@ -121,8 +110,8 @@ class SettledTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void the_expected_crop_picked_together_is_all_of_it(boolean south) {
-        Half garden = planted(south, "blackcurrant", 6)
-                .note("2027-07-05", "'picked','bed':'a','crop':'blackcurrant','kg':21");
+        Half garden = planted(south, "blackcurrant", 6).note("2027-07-05",
+                "'picked','bed':'a','crop':'blackcurrant','kg':21");
 
         Task pick = garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
@@ -136,9 +125,7 @@ class SettledTest {
                 .note("2018-11-15", "'planted','plant':'g-1','crop':'gooseberry','bed':'a'")
                 .note("2027-07-05", "'picked','bed':'a','crop':'gooseberry','kg':40");
 
-        assertThat(garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027")
-                        .shares())
-                .allMatch(Share::open);
+        assertThat(garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027").shares()).allMatch(Share::open);
     }
 
     @ParameterizedTest
@@ -146,23 +133,18 @@ class SettledTest {
     void a_picking_in_november_is_not_next_julys(boolean south) {
         Half garden = planted(south, "blackcurrant", 1).note("2026-11-27", "'picked','plant':'blackcurrant-1','kg':30");
 
-        assertThat(garden.task("2026-12-01", "pick-currants@a.blackcurrant.stool@2027")
-                        .state())
+        assertThat(garden.task("2026-12-01", "pick-currants@a.blackcurrant.stool@2027").state())
                 .isEqualTo(Task.State.OPEN);
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            value = {
-                "false | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
-                "false | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
-                "false | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20",
-                "true | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
-                "true | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
-                "true | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20"
-            })
+    @CsvSource(delimiter = '|', quoteCharacter = '~',
+            value = {"false | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
+                    "false | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
+                    "false | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20",
+                    "true | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
+                    "true | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
+                    "true | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20"})
     void another_nutrient_or_another_bushs_feed_leaves_the_first_dressing(boolean south, String day, String fed) {
         Half garden = planted(south, "blackcurrant", 4).note(day, "'fed'," + fed);
 
@@ -177,12 +159,8 @@ class SettledTest {
     void the_first_dressing_as_planned_is_done_when_all_its_materials_are_given(boolean south) {
         Half garden = planted(south, "blackcurrant", 4);
         Task planned = garden.task("2027-03-12", "feed-first@a.blackcurrant.stool@2027");
-        planned.amount()
-                .orElseThrow()
-                .buys()
-                .forEach(buy -> garden.note(
-                        "2027-03-13",
-                        "'fed','bed':'a','material':'%s','grams':%s".formatted(buy.material(), buy.amount())));
+        planned.amount().orElseThrow().buys().forEach(buy -> garden.note("2027-03-13",
+                "'fed','bed':'a','material':'%s','grams':%s".formatted(buy.material(), buy.amount())));
 
         assertThat(garden.find("2027-03-14", planned.id()).map(Task::state)).contains(Task.State.DONE);
     }
@@ -204,8 +182,7 @@ class SettledTest {
         assertThat(rest.amount().orElseThrow().value()).isEqualTo(planned - 10);
 
         garden.note(day, "'pruned','plant':'row','cut':'winter','stems':{'1':%d}".formatted((int) planned - 10));
-        assertThat(find(garden, day, id).map(Task::state).orElse(Task.State.DONE))
-                .isEqualTo(Task.State.DONE);
+        assertThat(find(garden, day, id).map(Task::state).orElse(Task.State.DONE)).isEqualTo(Task.State.DONE);
     }
 
     @ParameterizedTest
@@ -228,32 +205,28 @@ class SettledTest {
         SmallGarden garden = currants(south).note(feb, "'fed','bed':'a','material':'sulphate-of-potash','grams':240");
 
         assertThat(garden.plan(may).missed())
-                .filteredOn(missed -> missed.task().equals("feed-first@a.blackcurrant.stool@" + season))
-                .singleElement()
-                .extracting(Missed::title)
-                .asString()
-                .endsWith("% done");
+                .filteredOn(missed -> missed.task().equals("feed-first@a.blackcurrant.stool@" + season)).singleElement()
+                .extracting(Missed::title).asString().endsWith("% done");
     }
 
     /** What is left of the year's food goes with the second dressing, and is not a rest of the first. */
     @ParameterizedTest
     @CsvSource({"false, 2027-03-20, 2027-03-21, 2027", "true, 2026-09-20, 2026-09-21, 2026-27"})
-    void of_quick_materials_the_first_dressing_is_done_when_it_is_given(
-            boolean south, String given, String after, String season) {
+    void of_quick_materials_the_first_dressing_is_done_when_it_is_given(boolean south, String given, String after,
+            String season) {
         SmallGarden garden = currants(south, ",'materials':['ammonium-sulphate','sulphate-of-potash']");
         String first = "feed-first@a.blackcurrant.stool@" + season;
         Booking.of(task(garden, given, first)).forEach(fed -> garden.note(given, GrowersYearTest.line(fed)));
 
         assertThat(find(garden, after, first).map(Task::state)).contains(Task.State.DONE);
-        assertThat(task(garden, after, first.replace("first", "second")).state())
-                .isEqualTo(Task.State.OPEN);
+        assertThat(task(garden, after, first.replace("first", "second")).state()).isEqualTo(Task.State.OPEN);
     }
 
     /** After a first that was not given the second holds as much as one dressing may; the year wants still more. */
     @ParameterizedTest
     @CsvSource({"false, 2027-06-04, 2027-06-05, 2027", "true, 2026-12-04, 2026-12-05, 2026-27"})
-    void a_full_second_dressing_is_done_though_the_first_was_missed(
-            boolean south, String given, String after, String season) {
+    void a_full_second_dressing_is_done_though_the_first_was_missed(boolean south, String given, String after,
+            String season) {
         SmallGarden garden = currants(south, ",'materials':['ammonium-sulphate','sulphate-of-potash']");
         String second = "feed-second@a.blackcurrant.stool@" + season;
         Booking.of(task(garden, given, second)).forEach(fed -> garden.note(given, GrowersYearTest.line(fed)));
@@ -261,9 +234,7 @@ class SettledTest {
         assertThat(find(garden, after, second).map(Task::state)).contains(Task.State.DONE);
     }
 
-    private static SmallGarden currants(boolean south) {
-        return currants(south, "");
-    }
+    private static SmallGarden currants(boolean south) { return currants(south, ""); }
 
     private static SmallGarden currants(boolean south, String more) {
         SmallGarden garden = south ? SmallGarden.south(more) : SmallGarden.north(more);
@@ -275,16 +246,13 @@ class SettledTest {
 
     private static double grams(SmallGarden garden, boolean south) {
         String id = "feed-first@a.blackcurrant.stool@" + (south ? "2026-27" : "2027");
-        return task(garden, south ? "2026-09-12" : "2027-03-12", id)
-                .amount()
-                .orElseThrow()
-                .value();
+        return task(garden, south ? "2026-09-12" : "2027-03-12", id).amount().orElseThrow().value();
     }
 
     @ParameterizedTest
     @CsvSource({"false, 2026-10-31, 2026-11-01, 2027-03-01", "true, 2026-05-02, 2026-05-03, 2026-09-01"})
-    void manure_counts_alike_on_both_sides_of_the_first_of_november(
-            boolean south, String before, String after, String spring) {
+    void manure_counts_alike_on_both_sides_of_the_first_of_november(boolean south, String before, String after,
+            String spring) {
         String manure = "'fed','bed':'a','material':'cattle-manure','grams':30000";
 
         double without = grams(currants(south), south);
@@ -302,8 +270,8 @@ class SettledTest {
 
         double inSpring = grams(currants(south).note(spring, ammonium), south);
 
-        assertThat(grams(currants(south).note(winter, ammonium), south))
-                .isBetween(inSpring + 50, grams(currants(south), south) - 50);
+        assertThat(grams(currants(south).note(winter, ammonium), south)).isBetween(inSpring + 50,
+                grams(currants(south), south) - 50);
     }
 
     @ParameterizedTest
@@ -336,11 +304,9 @@ class SettledTest {
     @ValueSource(booleans = {false, true})
     void done_for_some_plants_leaves_the_others(boolean south) {
         Half garden = planted(south, "gooseberry", 3)
-                .note(
-                        "2027-02-20",
+                .note("2027-02-20",
                         "'done','task':'spur-cut-winter-gooseberry@a.gooseberry.leg@2027','only':['gooseberry-2']")
-                .note(
-                        "2027-02-21",
+                .note("2027-02-21",
                         "'skipped','task':'spur-cut-winter-gooseberry@a.gooseberry.leg@2027','only':['gooseberry-3']");
 
         Task cut = garden.task("2027-02-25", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");

@@ -28,13 +28,9 @@ class SettlerTest {
     private OwnRules rules;
 
     @BeforeEach
-    void no_rules_yet() {
-        rules = new OwnRules(folder);
-    }
+    void no_rules_yet() { rules = new OwnRules(folder); }
 
-    private static SmallGarden garden() {
-        return SmallGarden.north().note("2020-11-15", BUSH);
-    }
+    private static SmallGarden garden() { return SmallGarden.north().note("2020-11-15", BUSH); }
 
     private Optional<Task.State> state(SmallGarden garden, String today, String id) {
         return rules.plan(garden, today).find(id).map(Task::state);
@@ -60,10 +56,8 @@ class SettlerTest {
     }
 
     private String done(SmallGarden garden, String today) {
-        Task task = rules.planner(garden, today).plan().tasks().stream()
-                .filter(one -> one.state() == Task.State.DONE)
-                .findFirst()
-                .orElseThrow();
+        Task task = rules.planner(garden, today).plan().tasks().stream().filter(one -> one.state() == Task.State.DONE)
+                .findFirst().orElseThrow();
         assertThat(task.finished()).contains(LocalDate.parse(today));
         return task.id();
     }
@@ -74,8 +68,7 @@ class SettlerTest {
     void what_was_done_before_a_stands_window_counts_from_halfway(String fedOn, Task.State state) {
         opensOnTheFirstOfMarch("stand", "");
 
-        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027"))
-                .contains(state);
+        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027")).contains(state);
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -83,8 +76,7 @@ class SettlerTest {
     void a_rule_may_say_how_early_is_too_early(String fedOn, Task.State state) {
         opensOnTheFirstOfMarch("stand", ",'doneWhen':{'earlyDays':30}");
 
-        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027"))
-                .contains(state);
+        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027")).contains(state);
     }
 
     private void opensOnTheFirstOfMarch(String subject, String more) {
@@ -97,8 +89,7 @@ class SettlerTest {
     void what_was_done_after_a_window_by_a_fact_counts_until_today() {
         opensOnTheFirstOfMarch("bed", "");
 
-        assertThat(state(garden().note("2027-04-05", FED), "2027-04-05", "feed@a@2027"))
-                .contains(Task.State.DONE);
+        assertThat(state(garden().note("2027-04-05", FED), "2027-04-05", "feed@a@2027")).contains(Task.State.DONE);
     }
 
     /** The window opened in the season before, which ended on 31 October. */
@@ -108,17 +99,14 @@ class SettlerTest {
                 .tell("to", Fact.day(LocalDate.of(2026, 11, 20), "to"))
                 .rule("feed", "bed", "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
 
-        assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026"))
-                .contains(Task.State.DONE);
+        assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026")).contains(Task.State.DONE);
     }
 
     /** A test of the soil before it was limed is not the test after it. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"2027-01-09, OPEN", "2027-01-10, DONE", "2027-05-01, DONE"})
     void what_hangs_on_an_entry_is_not_done_before_it(String fedOn, Task.State state) {
-        rules.rule(
-                "again",
-                "bed",
+        rules.rule("again", "bed",
                 "'opens':{'entry':'limed','plusDays':90},'closes':{'entry':'limed','plusDays':150},'doneBy':['fed']");
         SmallGarden garden = garden().note("2027-01-10", "'limed','bed':'a','material':'ground-limestone','grams':10")
                 .note(fedOn, FED);
@@ -127,13 +115,11 @@ class SettlerTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
+    @CsvSource(delimiter = '|', quoteCharacter = '~',
             value = {"'cut':'winter' | DONE", "'cut':'summer' | OPEN", "'tips':2 | DONE"})
     void an_entry_that_says_another_cut_does_not_count(String said, Task.State state) {
-        rules.rule(
-                "cut", "plant", OwnRules.span("12-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}");
+        rules.rule("cut", "plant",
+                OwnRules.span("12-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}");
         SmallGarden garden = garden().note("2026-12-05", "'pruned','plant':'bc-1'," + said);
 
         assertThat(state(garden, "2026-12-10", "cut@bc-1@2027")).contains(state);
@@ -152,27 +138,18 @@ class SettlerTest {
 
     /** Doses left to give: so many less as have been given. */
     private void due(String subject, int atFirst) {
-        rules.tell("left", situation -> Fact.number(atFirst - given(situation), "so many left"))
-                .rule(
-                        "give",
-                        subject,
-                        OwnRules.span("03-01", "03-31")
-                                + ",'when':[{'fact':'left','atLeast':1}],'doneBy':['fed','checked']");
+        rules.tell("left", situation -> Fact.number(atFirst - given(situation), "so many left")).rule("give", subject,
+                OwnRules.span("03-01", "03-31") + ",'when':[{'fact':'left','atLeast':1}],'doneBy':['fed','checked']");
     }
 
     private static long given(Situation situation) {
         return situation.subject().entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.FED || entry.kind() == EntryKind.CHECKED)
-                .count();
+                .filter(entry -> entry.kind() == EntryKind.FED || entry.kind() == EntryKind.CHECKED).count();
     }
 
     /** After the dose nothing is left to give: the subject before it tells that it was the task. */
     @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({
-        "bed, a",
-        "stand, a.blackcurrant.stool",
-        "lot, lot-1",
-    })
+    @CsvSource({"bed, a", "stand, a.blackcurrant.stool", "lot, lot-1",})
     void the_last_dose_is_the_task_it_did(String subject, String id) {
         due(subject, 1);
 
@@ -180,11 +157,7 @@ class SettlerTest {
     }
 
     @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({
-        "bed, a",
-        "stand, a.blackcurrant.stool",
-        "lot, lot-1",
-    })
+    @CsvSource({"bed, a", "stand, a.blackcurrant.stool", "lot, lot-1",})
     void a_dose_that_nothing_asked_for_did_no_task(String subject, String id) {
         due(subject, 0);
 
@@ -192,31 +165,24 @@ class SettlerTest {
     }
 
     private static SmallGarden given() {
-        return garden().note(
-                        "2026-11-20", "'struck','lot':'lot-1','parent':'bc-1','method':'hardwood','number':9,'bed':'a'")
-                .note("2027-03-04", FED)
-                .note("2027-03-05", "'checked','lot':'lot-1','alive':8");
+        return garden()
+                .note("2026-11-20", "'struck','lot':'lot-1','parent':'bc-1','method':'hardwood','number':9,'bed':'a'")
+                .note("2027-03-04", FED).note("2027-03-05", "'checked','lot':'lot-1','alive':8");
     }
 
     /** Before the dose the window was far ahead: it was not the dose that the window is for. */
     @Test
     void a_dose_long_before_the_window_that_was_then_open_did_no_task() {
-        rules.tell(
-                        "from",
-                        situation -> Fact.day(
-                                given(situation) > 0 ? LocalDate.of(2027, 3, 1) : LocalDate.of(2027, 6, 1), "from"))
+        rules.tell("from",
+                situation -> Fact.day(given(situation) > 0 ? LocalDate.of(2027, 3, 1) : LocalDate.of(2027, 6, 1),
+                        "from"))
                 .tell("to", Fact.day(LocalDate.of(2027, 6, 30), "to"))
                 .tell("left", situation -> Fact.number(1 - given(situation), "left"))
-                .rule(
-                        "feed",
-                        "stand",
-                        "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed'],"
-                                + "'doneWhen':{'earlyDays':30},'when':[{'fact':'left','atLeast':1}]");
+                .rule("feed", "stand", "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed'],"
+                        + "'doneWhen':{'earlyDays':30},'when':[{'fact':'left','atLeast':1}]");
 
-        assertThat(rules.plan(garden().note("2027-03-04", FED), "2027-03-10").tasks())
-                .isEmpty();
-        assertThat(rules.plan(garden().note("2027-05-02", FED), "2027-05-10").tasks())
-                .extracting(Task::state)
+        assertThat(rules.plan(garden().note("2027-03-04", FED), "2027-03-10").tasks()).isEmpty();
+        assertThat(rules.plan(garden().note("2027-05-02", FED), "2027-05-10").tasks()).extracting(Task::state)
                 .containsExactly(Task.State.DONE);
     }
 
@@ -224,26 +190,20 @@ class SettlerTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"2027-03-10, early", "2027-04-14, early", "2027-04-16, late", "2027-05-20, late"})
     void of_two_jobs_that_an_entry_may_have_done_it_did_the_nearer(String day, String which) {
-        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']")
-                .rule("late", "plant", OwnRules.span("05-01", "05-31") + ",'doneBy':['pruned']");
+        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']").rule("late", "plant",
+                OwnRules.span("05-01", "05-31") + ",'doneBy':['pruned']");
 
         Plan plan = rules.plan(garden().note(day, "'pruned','plant':'bc-1','tips':2"), day);
 
-        assertThat(plan.tasks())
-                .filteredOn(task -> task.state() == Task.State.DONE)
-                .extracting(Task::id)
+        assertThat(plan.tasks()).filteredOn(task -> task.state() == Task.State.DONE).extracting(Task::id)
                 .containsExactly(which + "@bc-1@2027");
     }
 
     /** An entry that says which work it was did that one, however far its time lies. */
     @Test
     void an_entry_that_says_which_it_was_did_no_other() {
-        rules.rule(
-                        "winter",
-                        "plant",
-                        OwnRules.span("01-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}")
-                .rule(
-                        "summer",
+        rules.rule("winter", "plant",
+                OwnRules.span("01-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}").rule("summer",
                         "plant",
                         OwnRules.span("05-01", "05-31") + ",'doneBy':['pruned'],'doneFields':{'cut':'summer'}");
         SmallGarden garden = garden().note("2027-04-25", "'pruned','plant':'bc-1','cut':'winter','tips':2");
@@ -254,24 +214,16 @@ class SettlerTest {
 
     /** Rules of other crops, of beds, or that other kinds of entry do, are no rivals. */
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            value = {
-                "plant | ,'doneBy':['pruned'],'crops':['gooseberry']",
-                "plant | ,'doneBy':['pruned'],'forms':['cordon']",
-                "plant | ,'doneBy':['picked']",
-                "plant | ",
-                "garden | ,'doneBy':['pruned']"
-            })
+    @CsvSource(delimiter = '|', quoteCharacter = '~',
+            value = {"plant | ,'doneBy':['pruned'],'crops':['gooseberry']",
+                    "plant | ,'doneBy':['pruned'],'forms':['cordon']", "plant | ,'doneBy':['picked']", "plant | ",
+                    "garden | ,'doneBy':['pruned']"})
     void what_cannot_have_been_meant_takes_no_entry_away(String subject, String other) {
-        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']")
-                .rule("other", subject, OwnRules.span("05-01", "05-31") + (other == null ? "" : other));
+        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']").rule("other", subject,
+                OwnRules.span("05-01", "05-31") + (other == null ? "" : other));
 
-        assertThat(state(
-                        garden().note("2027-04-25", "'pruned','plant':'bc-1','tips':2"),
-                        "2027-04-26",
-                        "early@bc-1@2027"))
+        assertThat(
+                state(garden().note("2027-04-25", "'pruned','plant':'bc-1','tips':2"), "2027-04-26", "early@bc-1@2027"))
                 .contains(Task.State.DONE);
     }
 
@@ -279,14 +231,10 @@ class SettlerTest {
     @ParameterizedTest(name = "{0} left: {1}")
     @CsvSource({"10, OPEN", "4, OPEN", "1, DONE"})
     void the_craft_is_asked_before_and_now(int left, Task.State state) {
-        rules.amount(
-                        "some",
-                        situation -> Amount.of(given(situation) == 0 ? 10 : left, "g", "so much", List.of(), List.of()))
-                .rule(
-                        "feed",
-                        "bed",
-                        OwnRules.span("03-01", "03-31")
-                                + ",'amount':'some','doneBy':['fed'],'doneWhen':{'percent':90}");
+        rules.amount("some",
+                situation -> Amount.of(given(situation) == 0 ? 10 : left, "g", "so much", List.of(), List.of()))
+                .rule("feed", "bed", OwnRules.span("03-01", "03-31")
+                        + ",'amount':'some','doneBy':['fed'],'doneWhen':{'percent':90}");
         SmallGarden garden = garden().note("2027-03-04", FED);
 
         Task task = rules.plan(garden, "2027-03-10").find("feed@a@2027").orElseThrow();

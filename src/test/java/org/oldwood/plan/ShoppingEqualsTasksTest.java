@@ -25,60 +25,42 @@ import org.oldwood.season.CalendarStages;
 /** What is bought is what the tasks would note as given, to the gram. */
 class ShoppingEqualsTasksTest {
     private static final FeedingBooks BOOKS = new FeedingBooks(TestGarden.DOCUMENTS);
-    private static final List<String> FEEDS = BOOKS.materials().feeds().stream()
-            .filter(feed -> !feed.bulky())
-            .map(feed -> feed.id())
-            .toList();
+    private static final List<String> FEEDS = BOOKS.materials().feeds().stream().filter(feed -> !feed.bulky())
+            .map(feed -> feed.id()).toList();
 
     private static void check(Plan plan, Garden garden) {
         Map<String, Double> bought = new TreeMap<>();
         for (ShoppingList.Item item : ShoppingList.of(plan, garden).items()) {
-            if (item.total().unit().equals("g")) {
-                bought.put(item.total().material(), item.total().amount());
-            }
+            if (item.total().unit().equals("g")) { bought.put(item.total().material(), item.total().amount()); }
         }
         Map<String, Double> noted = new TreeMap<>();
         for (Task task : plan.tasks()) {
             if (task.state() == Task.State.OPEN) {
                 for (Amount.Noted entry : Booking.of(task)) {
                     if (entry.says().containsKey("grams")) {
-                        noted.merge(
-                                entry.says().get("material"),
-                                Double.parseDouble(entry.says().get("grams")),
+                        noted.merge(entry.says().get("material"), Double.parseDouble(entry.says().get("grams")),
                                 Double::sum);
                     }
                 }
             }
         }
         for (Task task : plan.tasks()) {
-            if (task.state() == Task.State.OPEN
-                    && task.amount().filter(it -> it.unit().equals("g")).isPresent()) {
+            if (task.state() == Task.State.OPEN && task.amount().filter(it -> it.unit().equals("g")).isPresent()) {
                 for (Purchase buy : task.amount().get().buys()) {
                     if (buy.unit().equals("l")) {
-                        double density = BOOKS.mulches()
-                                .mulch(buy.material())
-                                .orElseThrow()
-                                .density()
-                                .is();
+                        double density = BOOKS.mulches().mulch(buy.material()).orElseThrow().density().is();
                         bought.merge(buy.material(), buy.amount() * density, Double::sum);
                     }
                 }
             }
         }
         assertThat(bought.keySet()).isEqualTo(noted.keySet());
-        bought.forEach((material, grams) ->
-                assertThat(noted.get(material)).as(material).isCloseTo(grams, within(0.5)));
+        bought.forEach((material, grams) -> assertThat(noted.get(material)).as(material).isCloseTo(grams, within(0.5)));
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "terrace-school, 2026-11-25",
-        "terrace-school, 2027-02-01",
-        "terrace-school, 2027-05-10",
-        "fire-station-hedges, 2026-11-25",
-        "fire-station-hedges, 2027-03-20",
-        "fire-station-hedges, 2027-07-15"
-    })
+    @CsvSource({"terrace-school, 2026-11-25", "terrace-school, 2027-02-01", "terrace-school, 2027-05-10",
+            "fire-station-hedges, 2026-11-25", "fire-station-hedges, 2027-03-20", "fire-station-hedges, 2027-07-15"})
     void in_both_demo_gardens(String name, String day) throws Exception {
         GardenFolder folder = GardenFolder.open(Path.of("demo-data", name));
         GardenState state = folder.on(LocalDate.parse(day));
@@ -98,13 +80,9 @@ class ShoppingEqualsTasksTest {
             kept.add(FEEDS.get(random.nextInt(FEEDS.size())));
         }
         String day = (south ? "2026-0" : "2027-0") + (1 + random.nextInt(9)) + "-1" + random.nextInt(10);
-        TestGarden garden = new TestGarden(
-                        south ? -41 : 52,
-                        ", \"materials\": [\""
-                                + String.join("\", \"", kept.stream().distinct().toList()) + "\"]")
-                .note(
-                        "soil-test",
-                        "2025-09-20",
+        TestGarden garden = new TestGarden(south ? -41 : 52,
+                ", \"materials\": [\"" + String.join("\", \"", kept.stream().distinct().toList()) + "\"]")
+                .note("soil-test", "2025-09-20",
                         "'bed': 'ribes', 'ph': " + (5 + random.nextInt(20) / 10.0) + ", 'potassiumIndex': "
                                 + random.nextInt(5))
                 .note("soil-test", "2025-09-20", "'bed': 'blue', 'ph': " + (4 + random.nextInt(30) / 10.0));

@@ -15,23 +15,18 @@ class ShoppingListTest {
     }
 
     private static ShoppingList.Item item(ShoppingList list, String material) {
-        return list.items().stream()
-                .filter(item -> item.total().material().equals(material))
-                .findFirst()
+        return list.items().stream().filter(item -> item.total().material().equals(material)).findFirst()
                 .orElseThrow(() -> new AssertionError(material + " is not on " + list));
     }
 
     @Test
     void totals_are_the_sums_of_what_the_tasks_take() {
-        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]")
-                .note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 6.0");
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]").note("soil-test",
+                "2026-09-20", "'bed': 'ribes', 'ph': 6.0");
         ShoppingList list = list(garden);
 
         for (ShoppingList.Item item : list.items()) {
-            assertThat(item.uses().stream()
-                            .mapToDouble(ShoppingList.Use::amount)
-                            .sum())
-                    .as(item.total().name())
+            assertThat(item.uses().stream().mapToDouble(ShoppingList.Use::amount).sum()).as(item.total().name())
                     .isCloseTo(item.total().amount(), within(1e-6));
             assertThat(item.neededBy()).isEqualTo(item.uses().get(0).day());
         }
@@ -45,9 +40,7 @@ class ShoppingListTest {
     void both_dressings_of_the_year_are_bought_at_once() {
         ShoppingList list = list(new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]"));
         double currants = item(list, "ammonium-sulphate").uses().stream()
-                .filter(use -> use.bed().equals("the currant bed"))
-                .mapToDouble(ShoppingList.Use::amount)
-                .sum();
+                .filter(use -> use.bed().equals("the currant bed")).mapToDouble(ShoppingList.Use::amount).sum();
 
         // 14 g N/m2 on 10 m2 of sandy loam at 21 % N: 667 g, in two rounded dressings
         assertThat(currants).isCloseTo(667, within(10.0));
@@ -74,8 +67,6 @@ class ShoppingListTest {
         Plan plan = new TestGarden(52, "").plan(TODAY);
         Plan none = new Plan(plan.from(), plan.until(), java.util.List.of(), java.util.List.of(), java.util.List.of());
 
-        assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden())
-                        .items())
-                .isEmpty();
+        assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden()).items()).isEmpty();
     }
 }

@@ -32,24 +32,15 @@ public final class SmallGarden {
     public SmallGarden(double latitude, String beds, String more) {
         Problems problems = new Problems();
         String json = "{'format':1,'name':'Small','id':'6f1c1c58-3d0a-4b0e-9a49-0d7f4e6a2b11','site':{'latitude':"
-                + latitude
-                + ",'longitude':0},'beds':["
-                + beds
-                + "]"
-                + more
-                + "}";
+                + latitude + ",'longitude':0},'beds':[" + beds + "]" + more + "}";
         garden = JsonReader.readLine(json.replace('\'', '"'), "garden.json", 1, problems)
                 .flatMap(read -> GardenReader.read(read, problems))
                 .orElseThrow(() -> new AssertionError(problems.list().toString()));
     }
 
-    public static SmallGarden north() {
-        return new SmallGarden(52, "");
-    }
+    public static SmallGarden north() { return new SmallGarden(52, ""); }
 
-    public static SmallGarden south() {
-        return new SmallGarden(-42, "");
-    }
+    public static SmallGarden south() { return new SmallGarden(-42, ""); }
 
     /** A northern garden with further keys of {@code garden.json}, beginning with a comma. */
     public static SmallGarden north(String more) {
@@ -57,9 +48,7 @@ public final class SmallGarden {
     }
 
     /** A southern one. */
-    public static SmallGarden south(String more) {
-        return new SmallGarden(-42, more);
-    }
+    public static SmallGarden south(String more) { return new SmallGarden(-42, more); }
 
     public SmallGarden note(String date, String rest) {
         Problems problems = new Problems();
@@ -73,22 +62,16 @@ public final class SmallGarden {
     public GardenState on(String day) {
         Problems problems = new Problems();
         GardenState state = new StateBuilder(garden, crops, problems).on(LocalDate.parse(day), journal);
-        if (!problems.isEmpty()) {
-            throw new AssertionError(problems.list().toString());
-        }
+        if (!problems.isEmpty()) { throw new AssertionError(problems.list().toString()); }
         return state;
     }
 
-    public Planner planner(String day) {
-        return planner(day, documents, AllCrafts.advisors());
-    }
+    public Planner planner(String day) { return planner(day, documents, AllCrafts.advisors()); }
 
     /** By other rules than the bundled ones, or other facts. */
     public Planner planner(String day, Documents documents, Advisor advisors) {
         return new Planner(on(day), new CalendarStages(), crops, documents, advisors);
     }
 
-    public Plan plan(String day) {
-        return planner(day).plan();
-    }
+    public Plan plan(String day) { return planner(day).plan(); }
 }

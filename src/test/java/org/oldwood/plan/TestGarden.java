@@ -33,15 +33,13 @@ public final class TestGarden {
 
     /** {@code more} are further members of garden.json, each with a comma before it. */
     public TestGarden(double latitude, String more) {
-        String json =
-                """
+        String json = """
                 {"format": 1, "name": "Test", "id": "0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d11",
                  "site": {"latitude": %s, "longitude": 0, "zone": "UTC"},
                  "beds": [{"id": "ribes", "name": "the currant bed", "areaM2": 10, "texture": "sandy-loam"},
                           {"id": "blue", "name": "the blueberry bed", "areaM2": 6, "texture": "sand"},
                           {"id": "canes", "name": "the cane bed", "areaM2": 8}]%s}
-                """
-                        .formatted(latitude, more);
+                """.formatted(latitude, more);
         garden = GardenReader.read(parsed(json, "garden.json"), problems).orElseThrow();
         String planted = latitude < 0 ? "2021-05-20" : "2021-11-20";
         note("planted", planted, "'plant': 'bc', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 4");
@@ -74,9 +72,7 @@ public final class TestGarden {
 
     public GardenState on(String day) {
         GardenState state = new StateBuilder(garden, CROPS, problems).on(LocalDate.parse(day), journal);
-        if (!problems.isEmpty()) {
-            throw new AssertionError(problems.list().toString());
-        }
+        if (!problems.isEmpty()) { throw new AssertionError(problems.list().toString()); }
         return state;
     }
 
@@ -85,9 +81,7 @@ public final class TestGarden {
     }
 
     public Task task(String day, String id) {
-        return plan(day).tasks().stream()
-                .filter(task -> task.id().equals(id))
-                .findFirst()
+        return plan(day).tasks().stream().filter(task -> task.id().equals(id)).findFirst()
                 .orElseThrow(() -> new AssertionError("no task " + id));
     }
 }

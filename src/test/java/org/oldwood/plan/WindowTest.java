@@ -29,8 +29,7 @@ class WindowTest {
     void windows_of_the_same_days_and_words_are_equal() {
         Window one = new Window(FIRST, LAST, 3, "by the calendar");
 
-        assertThat(one)
-                .isEqualTo(new Window(FIRST, LAST, 3, "by the calendar"))
+        assertThat(one).isEqualTo(new Window(FIRST, LAST, 3, "by the calendar"))
                 .hasSameHashCodeAs(new Window(FIRST, LAST, 3, "by the calendar"))
                 .isNotEqualTo(new Window(FIRST, LAST, 4, "by the calendar"))
                 .isNotEqualTo(new Window(FIRST, LAST, 3, "by an entry"))
@@ -39,8 +38,7 @@ class WindowTest {
 
     @Test
     void a_window_cannot_end_before_it_opens() {
-        assertThatThrownBy(() -> new Window(LAST, FIRST, 0, ""))
-                .isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> new Window(LAST, FIRST, 0, "")).isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("2027-03-14");
     }
 }

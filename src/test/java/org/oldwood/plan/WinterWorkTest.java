@@ -17,16 +17,12 @@ class WinterWorkTest {
         TestGarden garden = new TestGarden(52, more);
         for (int bush = 1; bush <= 8; bush++) {
             String id = "bc-" + bush;
-            garden.note(
-                    "planted",
-                    "2020-11-20",
+            garden.note("planted", "2020-11-20",
                     "'plant': '" + id + "', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 2");
             garden.note("counted", "2026-11-10", "'plant': '" + id + "', 'stems': {'1': 8, '2': 4, '3': 4, '4+': 3}");
         }
-        return garden.plan("2026-11-25").tasks().stream()
-                .filter(task -> task.rule().id().equals("winter-cut"))
-                .filter(task -> task.id().contains("@bc-"))
-                .toList();
+        return garden.plan("2026-11-25").tasks().stream().filter(task -> task.rule().id().equals("winter-cut"))
+                .filter(task -> task.id().contains("@bc-")).toList();
     }
 
     private static Map<LocalDate, Double> minutes(List<Task> tasks) {
@@ -44,9 +40,8 @@ class WinterWorkTest {
         assertThat(cuts).hasSize(8);
         assertThat(byDay.values()).allMatch(minutes -> minutes <= 30);
         assertThat(byDay).hasSizeGreaterThanOrEqualTo(4);
-        assertThat(byDay.keySet())
-                .extracting(LocalDate::getDayOfWeek)
-                .containsOnly(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+        assertThat(byDay.keySet()).extracting(LocalDate::getDayOfWeek).containsOnly(DayOfWeek.SATURDAY,
+                DayOfWeek.SUNDAY);
     }
 
     @Test

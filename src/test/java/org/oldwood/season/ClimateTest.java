@@ -43,8 +43,7 @@ class ClimateTest {
     /** The first computation's values for Cambridge: 4.79, 5.82, 8.16 and 10.77 °C. */
     @Test
     void meets_the_first_computation_of_daily_means() {
-        MeanCurve days =
-                MeanCurve.through(Climate.bundled("cambridge", DOCUMENTS).meanC());
+        MeanCurve days = MeanCurve.through(Climate.bundled("cambridge", DOCUMENTS).meanC());
 
         assertThat(days.on(31)).isCloseTo(4.79, within(0.03));
         assertThat(days.on(58)).isCloseTo(5.82, within(0.03));
@@ -65,19 +64,16 @@ class ClimateTest {
         assertThat(problem("{\"meanMaxC\": " + cold + ", \"meanMinC\": " + warm + "}"))
                 .contains("least-above-greatest");
         assertThat(problem("{\"meanMaxC\": [1,2], \"meanMinC\": " + cold + "}")).contains("not-twelve-means");
-        assertThat(problem("{\"meanMaxC\": " + warm + ", \"meanMinC\": " + cold + "}"))
-                .isEmpty();
+        assertThat(problem("{\"meanMaxC\": " + warm + ", \"meanMinC\": " + cold + "}")).isEmpty();
     }
 
     private static String problem(String json) throws IOException {
         Problems problems = new Problems();
-        var read = JsonReader.read(
-                new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)), "garden.json", problems);
+        var read = JsonReader.read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)), "garden.json",
+                problems);
         Optional<Climate> climate = Climate.of(read.orElseThrow(), DOCUMENTS, problems);
         assertThat(climate.isPresent()).isEqualTo(problems.isEmpty());
-        return problems.isEmpty()
-                ? ""
-                : problems.list().get(0).name() + " " + problems.list().get(0).inWords();
+        return problems.isEmpty() ? "" : problems.list().get(0).name() + " " + problems.list().get(0).inWords();
     }
 
     private static void assertMeans(Months monthly) {
@@ -85,10 +81,7 @@ class ClimateTest {
         int first = 0;
         for (int month = 1; month <= 12; month++) {
             int length = YearMonth.of(2027, month).lengthOfMonth();
-            double mean = IntStream.range(first, first + length)
-                    .mapToDouble(i -> days.on(i))
-                    .average()
-                    .orElseThrow();
+            double mean = IntStream.range(first, first + length).mapToDouble(i -> days.on(i)).average().orElseThrow();
             assertThat(mean).as("month " + month).isCloseTo(monthly.in(month), within(0.005));
             first += length;
         }

@@ -23,18 +23,14 @@ class LeadTest {
     private static final Crop CROP = new Crops(DOCUMENTS).get("redcurrant");
 
     @ParameterizedTest
-    @CsvSource({
-        "warsaw, 1, 10 8 7 6 5 5",
-        "warsaw, -1, 10 8 7 6 5 5",
-        "oxford, 1, 10 10 10 10 9 9",
-        "oxford, -1, 10 10 10 10 9 9"
-    })
+    @CsvSource({"warsaw, 1, 10 8 7 6 5 5", "warsaw, -1, 10 8 7 6 5 5", "oxford, 1, 10 10 10 10 9 9",
+            "oxford, -1, 10 10 10 10 9 9"})
     void a_flower_is_surer_the_less_of_its_weather_is_to_come(String place, int half, String plusMinus) {
         Climate climate = half > 0 ? Climate.bundled(place, DOCUMENTS) : turned(Climate.bundled(place, DOCUMENTS));
         Season season = new Season(2027, Hemisphere.of(climate.latitude().orElseThrow()));
         LocalDate flower = flower(climate, season, Weather.none()).date();
         List<String> days = new ArrayList<>();
-        for (int lead : new int[] {65, 45, 25, 15, 5, -5}) {
+        for (int lead : new int[]{65, 45, 25, 15, 5, -5}) {
             LocalDate last = flower.minusDays(lead);
             StageDate date = flower(climate, season, normal(climate, season.start(), last));
             assertThat(date.date()).isBetween(flower.minusDays(8), flower.plusDays(8));
@@ -50,28 +46,23 @@ class LeadTest {
      * crop-years; the last column is the share of a bell of that width that the ± holds.
      */
     @ParameterizedTest
-    @CsvSource({
-        "5, -5, 4.0, 79", "15, -5, 5.2, 75", "25, -5, 6.7, 70", "40, -5, 7.0, 75", "50, -5, 7.3, 73",
-        "5, 4, 9.6, 63", "15, 4, 9.4, 67", "25, 4, 10.0, 68", "40, 4, 10.2, 70", "50, 4, 10.3, 70"
-    })
+    @CsvSource({"5, -5, 4.0, 79", "15, -5, 5.2, 75", "25, -5, 6.7, 70", "40, -5, 7.0, 75", "50, -5, 7.3, 73",
+            "5, 4, 9.6, 63", "15, 4, 9.4, 67", "25, 4, 10.0, 68", "40, 4, 10.2, 70", "50, 4, 10.3, 70"})
     void two_thirds_of_the_daily_hindcasts_lie_within(int toCome, double coldestC, double error, long percent) {
         double days = SeasonMethods.read(DOCUMENTS).leadError().days(toCome, coldestC, 28);
 
-        assertThat(Math.round(100 * Erf.value(days / error / Math.sqrt(2))))
-                .isEqualTo(percent)
-                .isBetween(60L, 80L);
+        assertThat(Math.round(100 * Erf.value(days / error / Math.sqrt(2)))).isEqualTo(percent).isBetween(60L, 80L);
     }
 
     @ParameterizedTest
     @CsvSource({"1", "-1"})
     void the_error_of_the_place_goes_as_days_are_measured(int half) {
         Climate own = half > 0 ? Climate.bundled("warsaw", DOCUMENTS) : turned(Climate.bundled("warsaw", DOCUMENTS));
-        Climate climate = new Climate(
-                "guess", own.latitude(), own.meanMaxC(), own.meanMinC(), Optional.empty(), List.of(), "", 2);
+        Climate climate = new Climate("guess", own.latitude(), own.meanMaxC(), own.meanMinC(), Optional.empty(),
+                List.of(), "", 2);
         Season season = new Season(2027, Hemisphere.of(climate.latitude().orElseThrow()));
         StageDate before = flower(climate, season, Weather.none());
-        StageDate after = flower(
-                climate, season, normal(climate, season.start(), before.date().plusDays(5)));
+        StageDate after = flower(climate, season, normal(climate, season.start(), before.date().plusDays(5)));
 
         assertThat(before.plusMinusDays()).isGreaterThan(10);
         assertThat(after.plusMinusDays()).isEqualTo(5);
@@ -89,21 +80,15 @@ class LeadTest {
         MeanCurve max = MeanCurve.through(climate.meanMaxC());
         for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
             int normal = SeasonDays.normalDay(day);
-            days.add(new WeatherDay(
-                    day, OptionalDouble.of(min.on(normal)), OptionalDouble.of(max.on(normal)), OptionalDouble.empty()));
+            days.add(new WeatherDay(day, OptionalDouble.of(min.on(normal)), OptionalDouble.of(max.on(normal)),
+                    OptionalDouble.empty()));
         }
         return Weather.of(days);
     }
 
     private static Climate turned(Climate north) {
-        return new Climate(
-                "mirror",
-                north.latitude().map(each -> -each),
-                turned(north.meanMaxC()),
-                turned(north.meanMinC()),
-                Optional.empty(),
-                List.of(),
-                "");
+        return new Climate("mirror", north.latitude().map(each -> -each), turned(north.meanMaxC()),
+                turned(north.meanMinC()), Optional.empty(), List.of(), "");
     }
 
     private static Months turned(Months months) {

@@ -26,18 +26,17 @@ class ModelledStagesTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/stage-dates.csv", useHeadersInDisplayName = true)
-    void meets_the_first_computation(
-            String id, String climate, double latitude, String crop, String stage, int month, int day, int tolerance) {
+    void meets_the_first_computation(String id, String climate, double latitude, String crop, String stage, int month,
+            int day, int tolerance) {
         Season season = new Season(2027, Hemisphere.of(latitude));
 
-        StageDate date = stages(climate, latitude, Weather.none(), Sightings.none())
-                .date(CROPS.get(crop), season, Stage.find(stage).orElseThrow());
+        StageDate date = stages(climate, latitude, Weather.none(), Sightings.none()).date(CROPS.get(crop), season,
+                Stage.find(stage).orElseThrow());
 
         LocalDate expected = LocalDate.of(date.date().getYear(), month, day);
         assertThat(date.basis()).isEqualTo(Basis.MODELLED);
-        assertThat((int) (date.date().toEpochDay() - expected.toEpochDay()))
-                .as(date.toString())
-                .isCloseTo(0, within(tolerance));
+        assertThat((int) (date.date().toEpochDay() - expected.toEpochDay())).as(date.toString()).isCloseTo(0,
+                within(tolerance));
     }
 
     /** First flower alone gives petal fall ± 4 days; full flower noted as well takes nothing from that. */
@@ -49,17 +48,14 @@ class ModelledStagesTest {
 
         for (Stage stage : Stage.values()) {
             int one = plusMinus(stage, season, List.of(flower));
-            assertThat(plusMinus(stage, season, List.of(flower, full)))
-                    .as(stage.key())
-                    .isLessThanOrEqualTo(one);
+            assertThat(plusMinus(stage, season, List.of(flower, full))).as(stage.key()).isLessThanOrEqualTo(one);
         }
         assertThat(plusMinus(Stage.PETAL_FALL, season, List.of(flower, full))).isEqualTo(4);
     }
 
     private static int plusMinus(Stage stage, Season season, List<Sighting> seen) {
         return stages("oxford", 51.76, Weather.none(), Sightings.of(seen))
-                .date(CROPS.get("blackcurrant"), season, stage)
-                .plusMinusDays();
+                .date(CROPS.get("blackcurrant"), season, stage).plusMinusDays();
     }
 
     /** The same garden on the other half of the earth: its months turned by six, its latitude's sign changed. */
@@ -68,30 +64,22 @@ class ModelledStagesTest {
     void a_mirrored_garden_has_the_same_stages_half_a_year_later(String name) {
         Climate climate = Climate.bundled(name, DOCUMENTS);
         double latitude = climate.latitude().orElseThrow();
-        Climate turned = new Climate(
-                "mirror",
-                Optional.of(-latitude),
-                turned(climate.meanMaxC()),
-                turned(climate.meanMinC()),
-                Optional.empty(),
-                List.of(),
-                "");
-        Stages here = new ModelledStages(
-                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
-        Stages there = new ModelledStages(
-                new GardenClimate(-latitude, turned, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Climate turned = new Climate("mirror", Optional.of(-latitude), turned(climate.meanMaxC()),
+                turned(climate.meanMinC()), Optional.empty(), List.of(), "");
+        Stages here = new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
+                Sightings.none(), DOCUMENTS);
+        Stages there = new ModelledStages(new GardenClimate(-latitude, turned, Weather.none(), DOCUMENTS),
+                Sightings.none(), DOCUMENTS);
         Season season = new Season(2027, Hemisphere.of(latitude));
         Season other = new Season(2027, Hemisphere.of(-latitude));
         int months = latitude > 0 ? -6 : 6;
 
         for (String id : CROPS.ids()) {
             for (Stage stage : Stage.values()) {
-                LocalDate expected =
-                        here.date(CROPS.get(id), season, stage).date().plusMonths(months);
+                LocalDate expected = here.date(CROPS.get(id), season, stage).date().plusMonths(months);
                 LocalDate date = there.date(CROPS.get(id), other, stage).date();
-                assertThat((int) (date.toEpochDay() - expected.toEpochDay()))
-                        .as(id + " " + stage)
-                        .isCloseTo(0, within(3));
+                assertThat((int) (date.toEpochDay() - expected.toEpochDay())).as(id + " " + stage).isCloseTo(0,
+                        within(3));
             }
         }
     }
@@ -107,10 +95,10 @@ class ModelledStagesTest {
             max[month] = coldest + 6 + (warmest - coldest - 6) * summer;
             min[month] = max[month] - 6;
         }
-        Climate climate = new Climate(
-                "made up", Optional.of(latitude), Months.of(max), Months.of(min), Optional.empty(), List.of(), "");
-        Stages stages = new ModelledStages(
-                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Climate climate = new Climate("made up", Optional.of(latitude), Months.of(max), Months.of(min),
+                Optional.empty(), List.of(), "");
+        Stages stages = new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
+                Sightings.none(), DOCUMENTS);
         Season season = new Season(2028, Hemisphere.of(latitude));
 
         for (String id : CROPS.ids()) {
@@ -118,8 +106,7 @@ class ModelledStagesTest {
                 StageDate date = stages.date(CROPS.get(id), season, stage);
                 assertThat(date.words()).as(id + " " + stage).startsWith(stage.words());
                 assertThat(date.plusMinusDays()).isPositive();
-                assertThat(date.date())
-                        .isBetween(season.start().minusDays(95), season.end().plusDays(120));
+                assertThat(date.date()).isBetween(season.start().minusDays(95), season.end().plusDays(120));
             }
         }
     }
@@ -142,10 +129,10 @@ class ModelledStagesTest {
             warm.add(new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()));
         }
 
-        StageDate normal =
-                stages("leuchars", 56.4, Weather.none(), Sightings.none()).date(crop, season, Stage.BUD_BURST);
-        StageDate date =
-                stages("leuchars", 56.4, Weather.of(warm), Sightings.none()).date(crop, season, Stage.BUD_BURST);
+        StageDate normal = stages("leuchars", 56.4, Weather.none(), Sightings.none()).date(crop, season,
+                Stage.BUD_BURST);
+        StageDate date = stages("leuchars", 56.4, Weather.of(warm), Sightings.none()).date(crop, season,
+                Stage.BUD_BURST);
 
         assertThat(date.date()).isBefore(normal.date().minusDays(7));
         assertThat(date.words()).contains("on 37 days of the garden's weather");

@@ -57,27 +57,14 @@ class ObservedStagesTest {
      * @param spread standard deviation from year to year, days; 0 where none is known
      * @param fitted whether the parameters were set from it
      */
-    private record Row(
-            boolean site,
-            String crop,
-            Stage stage,
-            String seen,
-            String day,
-            double spread,
-            boolean fitted,
-            String reason,
-            StageDate model,
-            int error) {
-        String what() {
-            return "%s, %s".formatted(stage.words(), crop);
-        }
+    private record Row(boolean site, String crop, Stage stage, String seen, String day, double spread, boolean fitted,
+            String reason, StageDate model, int error) {
+        String what() { return "%s, %s".formatted(stage.words(), crop); }
 
         /** Of the seasons that the row is the mean of, where their spread is known; else whether it lies inside. */
         double inside() {
             int days = model.plusMinusDays();
-            if (spread == 0) {
-                return Math.abs(error) <= days ? 1 : 0;
-            }
+            if (spread == 0) { return Math.abs(error) <= days ? 1 : 0; }
             double wide = spread * Math.sqrt(2);
             return (Erf.value((days - error) / wide) + Erf.value((days + error) / wide)) / 2;
         }
@@ -89,34 +76,16 @@ class ObservedStagesTest {
         for (String[] cells : rows("observed-stages.csv")) {
             Stage stage = Stage.find(cells[2]).orElseThrow();
             StageDate model = modelled(climate(cells[0]), cells[1], stage);
-            LocalDate seen =
-                    LocalDate.of(model.date().getYear(), Integer.parseInt(cells[3]), Integer.parseInt(cells[4]));
-            ROWS.add(new Row(
-                    false,
-                    cells[1],
-                    stage,
-                    cells[5],
-                    seen.toString().substring(5),
-                    number(cells[8]),
-                    cells[9].equals("yes"),
-                    cells[10],
-                    model,
-                    error(model, seen)));
+            LocalDate seen = LocalDate.of(model.date().getYear(), Integer.parseInt(cells[3]),
+                    Integer.parseInt(cells[4]));
+            ROWS.add(new Row(false, cells[1], stage, cells[5], seen.toString().substring(5), number(cells[8]),
+                    cells[9].equals("yes"), cells[10], model, error(model, seen)));
         }
         for (String[] cells : rows("norway-sites.csv")) {
             Stage stage = Stage.find(cells[5]).orElseThrow();
             StageDate model = modelled(asItWas(at(cells[1], cells[2], cells[3])), cells[4], stage);
             LocalDate seen = LocalDate.ofYearDay(model.date().getYear(), Integer.parseInt(cells[6]));
-            ROWS.add(new Row(
-                    true,
-                    cells[4],
-                    stage,
-                    cells[0],
-                    "",
-                    number(cells[7]),
-                    cells[8].equals("yes"),
-                    "",
-                    model,
+            ROWS.add(new Row(true, cells[4], stage, cells[0], "", number(cells[7]), cells[8].equals("yes"), "", model,
                     error(model, seen)));
         }
     }
@@ -125,9 +94,7 @@ class ObservedStagesTest {
     void the_page_shows_the_present_errors() throws IOException {
         String page = Files.readString(PAGE);
         String wanted = page.substring(0, page.indexOf(BEGIN)) + tables();
-        if (Boolean.getBoolean("golden.update")) {
-            Files.writeString(PAGE, wanted);
-        }
+        if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, wanted); }
 
         assertThat(Files.readString(PAGE)).isEqualTo(wanted);
     }
@@ -140,8 +107,7 @@ class ObservedStagesTest {
     @CsvSource({"true, 17, 4", "false, 8, 10"})
     void first_flower_is_met_to_within_the_promised_days(boolean fitted, int rows, double within) {
         List<Row> flower = ROWS.stream()
-                .filter(row -> row.stage == Stage.FIRST_FLOWER && row.fitted == fitted && !row.site)
-                .toList();
+                .filter(row -> row.stage == Stage.FIRST_FLOWER && row.fitted == fitted && !row.site).toList();
         assertThat(flower).hasSize(rows);
         assertThat(meanError(flower)).isLessThan(within);
     }
@@ -174,52 +140,33 @@ class ObservedStagesTest {
                 .append("|---|---|---|---|---|---|---|\n");
         for (Row row : ROWS) {
             if (!row.site && Math.abs(row.error) > NEAR) {
-                text.append("| %s | %s | %s | %s ± %d | %+d | %s | %s |\n"
-                        .formatted(
-                                row.what(),
-                                row.seen,
-                                row.day,
-                                row.model.date().toString().substring(5),
-                                row.model.plusMinusDays(),
-                                row.error,
-                                row.fitted ? "yes" : "no",
-                                row.reason));
+                text.append("| %s | %s | %s | %s ± %d | %+d | %s | %s |\n".formatted(row.what(), row.seen, row.day,
+                        row.model.date().toString().substring(5), row.model.plusMinusDays(), row.error,
+                        row.fitted ? "yes" : "no", row.reason));
             }
         }
         text.append("\nWithin %d days: %s.\n".formatted(NEAR, errors(row -> !row.site && Math.abs(row.error) <= NEAR)));
-        text.append("\nSites of Norway (`norway-sites.csv`): ")
-                .append(errors(row -> row.site))
-                .append(".\n");
+        text.append("\nSites of Norway (`norway-sites.csv`): ").append(errors(row -> row.site)).append(".\n");
         return text.toString();
     }
 
     private static String errors(Predicate<Row> which) {
         Map<String, List<String>> found = new TreeMap<>();
-        ROWS.stream().filter(which).forEach(row -> found.computeIfAbsent(row.what(), key -> new ArrayList<>())
-                .add("%+d".formatted(row.error)));
-        return found.entrySet().stream()
-                .map(each -> each.getKey() + " " + String.join(" ", each.getValue()))
+        ROWS.stream().filter(which).forEach(
+                row -> found.computeIfAbsent(row.what(), key -> new ArrayList<>()).add("%+d".formatted(row.error)));
+        return found.entrySet().stream().map(each -> each.getKey() + " " + String.join(" ", each.getValue()))
                 .collect(Collectors.joining("; "));
     }
 
     private static String summary(String name, Predicate<Row> which) {
         StringBuilder text = new StringBuilder();
-        for (boolean fitted : new boolean[] {true, false}) {
-            List<Row> rows = ROWS.stream()
-                    .filter(which)
-                    .filter(row -> row.fitted == fitted)
-                    .toList();
+        for (boolean fitted : new boolean[]{true, false}) {
+            List<Row> rows = ROWS.stream().filter(which).filter(row -> row.fitted == fitted).toList();
             if (!rows.isEmpty()) {
                 double inside = inside(rows);
-                text.append(String.format(
-                        Locale.ROOT,
-                        "| %s | %s | %d | %.1f | %d | %.0f ± %.0f |\n",
-                        name,
-                        fitted ? "yes" : "no",
-                        rows.size(),
-                        meanError(rows),
-                        rows.stream().mapToInt(row -> Math.abs(row.error)).max().orElse(0),
-                        100 * inside,
+                text.append(String.format(Locale.ROOT, "| %s | %s | %d | %.1f | %d | %.0f ± %.0f |\n", name,
+                        fitted ? "yes" : "no", rows.size(), meanError(rows),
+                        rows.stream().mapToInt(row -> Math.abs(row.error)).max().orElse(0), 100 * inside,
                         100 * Math.sqrt(inside * (1 - inside) / rows.size())));
             }
         }
@@ -234,14 +181,12 @@ class ObservedStagesTest {
 
     private static StageDate modelled(Climate climate, String crop, Stage stage) {
         double latitude = climate.latitude().orElseThrow();
-        Stages stages = new ModelledStages(
-                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Stages stages = new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
+                Sightings.none(), DOCUMENTS);
         return stages.date(CROPS.get(crop), new Season(2027, Hemisphere.of(latitude)), stage);
     }
 
-    private static double number(String cell) {
-        return cell.isEmpty() ? 0 : Double.parseDouble(cell);
-    }
+    private static double number(String cell) { return cell.isEmpty() ? 0 : Double.parseDouble(cell); }
 
     private static Climate at(String latitude, String longitude, String heightM) {
         Spot spot = new Spot(Double.parseDouble(latitude), Double.parseDouble(longitude), Double.parseDouble(heightM));
@@ -249,54 +194,33 @@ class ObservedStagesTest {
     }
 
     private static Climate asItWas(Climate now) {
-        return new Climate(
-                now.name(),
-                now.latitude(),
-                asItWas(now.meanMaxC()),
-                asItWas(now.meanMinC()),
-                Optional.empty(),
-                List.of(),
-                "",
-                now.errorC());
+        return new Climate(now.name(), now.latitude(), asItWas(now.meanMaxC()), asItWas(now.meanMinC()),
+                Optional.empty(), List.of(), "", now.errorC());
     }
 
     private static Months asItWas(Months now) {
-        return Months.of(IntStream.range(0, 12)
-                .mapToDouble(month -> now.in(month + 1) - WARMER[month])
-                .toArray());
+        return Months.of(IntStream.range(0, 12).mapToDouble(month -> now.in(month + 1) - WARMER[month]).toArray());
     }
 
     private static Climate climate(String place) throws IOException {
         String[] spot = place.split(" ");
-        if (spot.length == 3 && Character.isDigit(spot[0].charAt(0))) {
-            return at(spot[0], spot[1], spot[2]);
-        }
+        if (spot.length == 3 && Character.isDigit(spot[0].charAt(0))) { return at(spot[0], spot[1], spot[2]); }
         for (String[] row : rows("normals.csv")) {
             if (row[0].equals(place)) {
-                return new Climate(
-                        place,
-                        Optional.of(Double.parseDouble(row[1])),
-                        months(row[2]),
-                        months(row[3]),
-                        Optional.empty(),
-                        List.of(),
-                        "");
+                return new Climate(place, Optional.of(Double.parseDouble(row[1])), months(row[2]), months(row[3]),
+                        Optional.empty(), List.of(), "");
             }
         }
         return Climate.bundled(place, DOCUMENTS);
     }
 
     private static Months months(String text) {
-        return Months.of(
-                Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray());
+        return Months.of(Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray());
     }
 
     private static List<String[]> rows(String file) throws IOException {
         try (Stream<String> lines = Files.lines(REFERENCE.resolve(file))) {
-            return lines.filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .map(line -> line.split(";", -1))
-                    .toList();
+            return lines.filter(line -> !line.startsWith("#")).skip(1).map(line -> line.split(";", -1)).toList();
         }
     }
 }

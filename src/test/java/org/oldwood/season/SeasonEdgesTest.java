@@ -36,9 +36,7 @@ class SeasonEdgesTest {
     private static final Season SEASON = new Season(2027, Hemisphere.NORTH);
     private static final LocalDate FROM = LocalDate.of(2027, 2, 1);
 
-    private static Figure figure(double value) {
-        return range(value, value, value);
-    }
+    private static Figure figure(double value) { return range(value, value, value); }
 
     private static Figure range(double low, double is, double high) {
         return new Figure(is, low, high, "", List.of(), Seen.READ, "");
@@ -55,18 +53,14 @@ class SeasonEdgesTest {
     }
 
     private static SeasonDays even(Weather weather) {
-        return new SeasonDays(
-                SEASON,
-                new SeasonDays.Place(
-                        new SunYear(52), MeanCurve.through(every(5)), MeanCurve.through(every(15)), 0, weather));
+        return new SeasonDays(SEASON, new SeasonDays.Place(new SunYear(52), MeanCurve.through(every(5)),
+                MeanCurve.through(every(15)), 0, weather));
     }
 
-    private static StageModel model(Weather weather) {
-        return new StageModel(even(weather), METHODS, 1, 18);
-    }
+    private static StageModel model(Weather weather) { return new StageModel(even(weather), METHODS, 1, 18); }
 
-    private static Optional<LocalDate> heat(
-            double sum, Optional<StageRule.Window> window, Optional<StageRule.WarmSummer> warm) {
+    private static Optional<LocalDate> heat(double sum, Optional<StageRule.Window> window,
+            Optional<StageRule.WarmSummer> warm) {
         return model(Weather.none()).heat(new StageRule.Heat(5, false, figure(sum), figure(7), window, warm));
     }
 
@@ -105,8 +99,8 @@ class SeasonEdgesTest {
     @ParameterizedTest
     @CsvSource({"5, 5", "50, 9", "1000, 20"})
     void heat_after_a_stage_stays_between_its_fewest_and_most_days(double sum, int days) {
-        StageRule.HeatAfter rule = new StageRule.HeatAfter(
-                Stage.FIRST_FLOWER, 5, figure(sum), range(5, 10, 20), figure(3), Optional.empty(), Optional.empty());
+        StageRule.HeatAfter rule = new StageRule.HeatAfter(Stage.FIRST_FLOWER, 5, figure(sum), range(5, 10, 20),
+                figure(3), Optional.empty(), Optional.empty());
 
         assertThat(model(Weather.none()).heatAfter(rule, rule.sum(), FROM)).isEqualTo(FROM.plusDays(days));
     }
@@ -116,14 +110,12 @@ class SeasonEdgesTest {
         StageModel model = model(Weather.none());
         LocalDate first = even(Weather.none()).on(METHODS.heat().from());
 
-        assertThat(model.meanRises(new StageRule.MeanRises(figure(10), figure(5))))
-                .contains(first);
-        assertThat(model.meanRises(new StageRule.MeanRises(figure(10.1), figure(5))))
-                .isEmpty();
+        assertThat(model.meanRises(new StageRule.MeanRises(figure(10), figure(5)))).contains(first);
+        assertThat(model.meanRises(new StageRule.MeanRises(figure(10.1), figure(5)))).isEmpty();
     }
 
-    private static final StageRule.LeafFall SLIDES =
-            new StageRule.LeafFall(MonthDay.of(10, 4), figure(8), figure(1.3), figure(11), figure(14));
+    private static final StageRule.LeafFall SLIDES = new StageRule.LeafFall(MonthDay.of(10, 4), figure(8), figure(1.3),
+            figure(11), figure(14));
 
     /** A normal autumn of 10 °C is 2 °C above 8: 2.6 days later. One of 30 °C counts as 13 °C. */
     @Test
@@ -134,10 +126,8 @@ class SeasonEdgesTest {
     }
 
     private static Weather autumn(double min, double max) {
-        return Weather.of(LocalDate.of(2027, 9, 1)
-                .datesUntil(LocalDate.of(2027, 11, 1))
-                .map(date -> day(date, min, max))
-                .toList());
+        return Weather.of(LocalDate.of(2027, 9, 1).datesUntil(LocalDate.of(2027, 11, 1))
+                .map(date -> day(date, min, max)).toList());
     }
 
     @Test
@@ -159,13 +149,9 @@ class SeasonEdgesTest {
 
     /** A year of 365 days: 29 February has the normal of the 28th, and March goes on as ever. */
     @ParameterizedTest
-    @CsvSource({
-        "2027-01-01, 0", "2027-02-28, 58", "2027-03-01, 59", "2027-12-31, 364",
-        "2028-02-28, 58", "2028-02-29, 58", "2028-03-01, 59", "2028-12-31, 364",
-    })
-    void normal_days_do_not_leap(LocalDate date, int day) {
-        assertThat(SeasonDays.normalDay(date)).isEqualTo(day);
-    }
+    @CsvSource({"2027-01-01, 0", "2027-02-28, 58", "2027-03-01, 59", "2027-12-31, 364", "2028-02-28, 58",
+            "2028-02-29, 58", "2028-03-01, 59", "2028-12-31, 364",})
+    void normal_days_do_not_leap(LocalDate date, int day) { assertThat(SeasonDays.normalDay(date)).isEqualTo(day); }
 
     /** Half way between the extremes less the base, never below nothing. */
     @Test
@@ -205,8 +191,7 @@ class SeasonEdgesTest {
     void days_not_measured_lie_on_the_line_between() {
         Weather weather = Weather.of(List.of(day(FROM, 5, 15), day(FROM.plusDays(3), 11, 21)));
         LocalDate last = FROM.plusDays(5);
-        HourlySeries series = HourlySeries.of(52, weather, Optional.empty(), FROM.minusDays(1), last)
-                .orElseThrow();
+        HourlySeries series = HourlySeries.of(52, weather, Optional.empty(), FROM.minusDays(1), last).orElseThrow();
 
         assertThat(series.ofDays((least, most) -> (least + most) / 2, days(FROM, FROM.plusDays(3))))
                 .isCloseTo(10 + 12 + 14 + 16, within(1e-9));
@@ -218,8 +203,7 @@ class SeasonEdgesTest {
         assertThat(series.filled(days(FROM.minusDays(1), last))).isEqualTo(5);
         assertThat(series.sum(celsius -> 1, days(FROM, FROM.plusDays(3)))).isEqualTo(96);
         assertThat(series.sum(celsius -> 1, days(FROM, FROM))).isEqualTo(24);
-        assertThat(HourlySeries.of(52, Weather.none(), Optional.empty(), FROM, last))
-                .isEmpty();
+        assertThat(HourlySeries.of(52, Weather.none(), Optional.empty(), FROM, last)).isEmpty();
     }
 
     private static HourlySeries.Days days(LocalDate first, LocalDate last) {
@@ -235,8 +219,8 @@ class SeasonEdgesTest {
     void frost_at_a_stage_is_counted_over_its_own_days(String id) {
         Crop crop = new Crops(DOCUMENTS).get(id);
         Climate climate = Climate.bundled("leuchars", DOCUMENTS);
-        Stages stages = new ModelledStages(
-                new GardenClimate(56.4, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Stages stages = new ModelledStages(new GardenClimate(56.4, climate, Weather.none(), DOCUMENTS),
+                Sightings.none(), DOCUMENTS);
 
         CropFrost frost = CropFrost.of(crop, SEASON, stages).orElseThrow();
 
@@ -245,12 +229,10 @@ class SeasonEdgesTest {
         long outer = Math.round(Math.sqrt(3) * frost.inFlower().get(0).plusMinusDays());
         for (CropFrost.AtStage each : frost.stages()) {
             long own = Math.round(Math.sqrt(3) * each.plusMinusDays());
-            assertThat(each.risk())
-                    .isCloseTo(
-                            overThree(nights(frost, each, 0), nights(frost, each, -own), nights(frost, each, own)),
-                            within(1e-12));
-            assertThat(each.from())
-                    .isEqualTo(stages.date(crop, SEASON, each.stage()).date());
+            assertThat(each.risk()).isCloseTo(
+                    overThree(nights(frost, each, 0), nights(frost, each, -own), nights(frost, each, own)),
+                    within(1e-12));
+            assertThat(each.from()).isEqualTo(stages.date(crop, SEASON, each.stage()).date());
             assertThat(each.to()).isEqualTo(end(stages, crop, each.stage()));
             if (each.stage().ordinal() >= Stage.FIRST_FLOWER.ordinal()) {
                 inFlower[0] += nights(frost, each, 0);
@@ -258,8 +240,8 @@ class SeasonEdgesTest {
                 inFlower[2] += nights(frost, each, outer);
             }
         }
-        assertThat(frost.bloomRisk().orElseThrow())
-                .isCloseTo(overThree(inFlower[0], inFlower[1], inFlower[2]), within(1e-12));
+        assertThat(frost.bloomRisk().orElseThrow()).isCloseTo(overThree(inFlower[0], inFlower[1], inFlower[2]),
+                within(1e-12));
     }
 
     private static LocalDate end(Stages stages, Crop crop, Stage stage) {
@@ -274,8 +256,7 @@ class SeasonEdgesTest {
     }
 
     private static double nights(CropFrost frost, CropFrost.AtStage at, long shift) {
-        return frost.year()
-                .expected(at.harm().is(), at.from().plusDays(shift), at.to().plusDays(shift));
+        return frost.year().expected(at.harm().is(), at.from().plusDays(shift), at.to().plusDays(shift));
     }
 
     private static double overThree(double middle, double early, double late) {

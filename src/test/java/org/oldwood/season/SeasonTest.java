@@ -8,12 +8,8 @@ import org.junit.jupiter.api.Test;
 class SeasonTest {
     @Test
     void a_northern_season_is_named_by_the_year_its_fruit_ripens_in() {
-        assertThat(Season.containing(LocalDate.of(2026, 11, 25), Hemisphere.NORTH)
-                        .label())
-                .isEqualTo("2027");
-        assertThat(Season.containing(LocalDate.of(2026, 10, 31), Hemisphere.NORTH)
-                        .label())
-                .isEqualTo("2026");
+        assertThat(Season.containing(LocalDate.of(2026, 11, 25), Hemisphere.NORTH).label()).isEqualTo("2027");
+        assertThat(Season.containing(LocalDate.of(2026, 10, 31), Hemisphere.NORTH).label()).isEqualTo("2026");
     }
 
     @Test
@@ -35,9 +31,7 @@ class SeasonTest {
 
     @Test
     void the_29th_of_february_lies_in_its_season() {
-        assertThat(Season.containing(LocalDate.of(2028, 2, 29), Hemisphere.NORTH)
-                        .year())
-                .isEqualTo(2028);
+        assertThat(Season.containing(LocalDate.of(2028, 2, 29), Hemisphere.NORTH).year()).isEqualTo(2028);
         assertThat(new Season(2027, Hemisphere.NORTH).day(2, 29)).isEqualTo(LocalDate.of(2027, 2, 28));
         assertThat(new Season(2028, Hemisphere.NORTH).day(2, 29)).isEqualTo(LocalDate.of(2028, 2, 29));
     }

@@ -25,17 +25,8 @@ class SightingsTest {
     private static final ModelledStages MODEL = stages(List.of());
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "blackcurrant",
-                "gooseberry",
-                "redcurrant",
-                "summer-raspberry",
-                "blueberry",
-                "trailing-blackberry",
-                "haskap",
-                "autumn-raspberry"
-            })
+    @ValueSource(strings = {"blackcurrant", "gooseberry", "redcurrant", "summer-raspberry", "blueberry",
+            "trailing-blackberry", "haskap", "autumn-raspberry"})
     void a_bud_swell_ten_days_early_moves_every_later_stage_earlier(String id) {
         Crop crop = CROPS.get(id);
         LocalDate seen = MODEL.date(crop, SEASON, Stage.BUD_SWELL).date().minusDays(10);
@@ -47,9 +38,7 @@ class SightingsTest {
         for (Stage stage : Stage.values()) {
             if (stage.compareTo(Stage.BUD_SWELL) > 0) {
                 StageDate date = stages.date(crop, SEASON, stage);
-                assertThat(date.date())
-                        .as(stage.key())
-                        .isBefore(MODEL.date(crop, SEASON, stage).date());
+                assertThat(date.date()).as(stage.key()).isBefore(MODEL.date(crop, SEASON, stage).date());
                 assertThat(date.words()).contains("moved by bud swell, seen on " + seen);
             }
         }
@@ -61,10 +50,7 @@ class SightingsTest {
         Stages model = ModelledStagesTest.stages("cambridge", 52.2, Weather.none(), Sightings.none());
         LocalDate seen = model.date(crop, SEASON, Stage.FIRST_FLOWER).date().minusDays(8);
 
-        Stages stages = ModelledStagesTest.stages(
-                "cambridge",
-                52.2,
-                Weather.none(),
+        Stages stages = ModelledStagesTest.stages("cambridge", 52.2, Weather.none(),
                 Sightings.of(List.of(new Sighting(crop.id(), Stage.FIRST_FLOWER, SEASON, seen))));
 
         assertThat(days(model, stages, crop, Stage.RIPE)).isBetween(-7L, -2L);
@@ -95,9 +81,7 @@ class SightingsTest {
         Crop crop = CROPS.get("redcurrant");
         int none = MODEL.date(crop, SEASON, Stage.FIRST_FLOWER).plusMinusDays();
 
-        int five = stages(past(crop, Stage.FIRST_FLOWER, -6, 5))
-                .date(crop, SEASON, Stage.FIRST_FLOWER)
-                .plusMinusDays();
+        int five = stages(past(crop, Stage.FIRST_FLOWER, -6, 5)).date(crop, SEASON, Stage.FIRST_FLOWER).plusMinusDays();
 
         assertThat(five).isLessThan(none).isGreaterThan(none / 2);
     }
@@ -106,7 +90,7 @@ class SightingsTest {
     void of_several_plants_the_middle_one_counts_and_other_crops_are_left_alone() {
         Crop crop = CROPS.get("gooseberry");
         List<Sighting> all = new ArrayList<>();
-        for (int day : new int[] {2, 4, 20}) {
+        for (int day : new int[]{2, 4, 20}) {
             all.add(new Sighting(crop.id(), Stage.BUD_BURST, SEASON, LocalDate.of(2027, 3, day)));
         }
 
@@ -120,8 +104,8 @@ class SightingsTest {
     @Test
     void a_leaf_fall_seen_in_december_ends_the_season_before_and_begins_the_next() {
         LocalDate december = LocalDate.of(2026, 12, 2);
-        Sighting seen = Sighting.on(
-                december, "blackcurrant", Stage.LEAF_FALL_DONE, Season.containing(december, Hemisphere.NORTH));
+        Sighting seen = Sighting.on(december, "blackcurrant", Stage.LEAF_FALL_DONE,
+                Season.containing(december, Hemisphere.NORTH));
 
         ModelledStages stages = stages(List.of(seen));
 
@@ -142,8 +126,7 @@ class SightingsTest {
     }
 
     private static long days(Stages from, Stages to, Crop crop, Stage stage) {
-        return to.date(crop, SEASON, stage).date().toEpochDay()
-                - from.date(crop, SEASON, stage).date().toEpochDay();
+        return to.date(crop, SEASON, stage).date().toEpochDay() - from.date(crop, SEASON, stage).date().toEpochDay();
     }
 
     private static ModelledStages stages(List<Sighting> seen) {

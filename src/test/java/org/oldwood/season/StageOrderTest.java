@@ -23,11 +23,9 @@ class StageOrderTest {
     private static final Stages MODEL = stages(List.of());
 
     @Property(tries = 120)
-    void stages_keep_their_order(
-            @ForAll @IntRange(min = 0, max = 11) int cropAt,
+    void stages_keep_their_order(@ForAll @IntRange(min = 0, max = 11) int cropAt,
             @ForAll @Size(9) List<@IntRange(min = -30, max = 30) Integer> past,
-            @ForAll @IntRange(min = 1, max = 9) int seenAt,
-            @ForAll @IntRange(min = -30, max = 30) int early) {
+            @ForAll @IntRange(min = 1, max = 9) int seenAt, @ForAll @IntRange(min = -30, max = 30) int early) {
         Crop crop = CROPS.get(CROPS.ids().get(cropAt));
         List<Sighting> seen = new ArrayList<>();
         for (int i = 1; i <= 9; i++) {
@@ -65,14 +63,12 @@ class StageOrderTest {
         StageDate swell = stages(late).date(crop, SEASON, Stage.BUD_SWELL);
 
         // half the weight of four seasons: 12 days times 2/(2 + 2)
-        assertThat(swell.date())
-                .isEqualTo(MODEL.date(crop, SEASON, Stage.BUD_SWELL).date().plusDays(6));
+        assertThat(swell.date()).isEqualTo(MODEL.date(crop, SEASON, Stage.BUD_SWELL).date().plusDays(6));
         assertThat(swell.words()).contains("6 days later for bud burst as seen in 4 past seasons");
     }
 
     private static Sighting sighting(Crop crop, Stage stage, Season season, int days) {
-        return new Sighting(
-                crop.id(), stage, season, MODEL.date(crop, season, stage).date().plusDays(days));
+        return new Sighting(crop.id(), stage, season, MODEL.date(crop, season, stage).date().plusDays(days));
     }
 
     private static Stages stages(List<Sighting> seen) {

@@ -15,14 +15,8 @@ class AxisTest {
 
     @Test
     void the_north_runs_from_november_and_the_south_from_may() {
-        assertThat(NORTH.months())
-                .extracting(Axis.Tick::label)
-                .startsWith("Nov")
-                .endsWith("Oct");
-        assertThat(SOUTH.months())
-                .extracting(Axis.Tick::label)
-                .startsWith("May")
-                .endsWith("Apr");
+        assertThat(NORTH.months()).extracting(Axis.Tick::label).startsWith("Nov").endsWith("Oct");
+        assertThat(SOUTH.months()).extracting(Axis.Tick::label).startsWith("May").endsWith("Apr");
         assertThat(NORTH.months()).hasSize(12);
     }
 

@@ -16,12 +16,8 @@ class KgBarTest {
     }
 
     @Test
-    void what_is_known_has_no_range() {
-        assertThat(new KgBar(0.25, 0.25, 0.25, 1).inShort()).isEqualTo("0.25 kg");
-    }
+    void what_is_known_has_no_range() { assertThat(new KgBar(0.25, 0.25, 0.25, 1).inShort()).isEqualTo("0.25 kg"); }
 
     @Test
-    void a_crop_of_nothing_lies_at_the_left_end() {
-        assertThat(new KgBar(0, 0, 0, 0).middle()).isEqualTo("0%");
-    }
+    void a_crop_of_nothing_lies_at_the_left_end() { assertThat(new KgBar(0, 0, 0, 0).middle()).isEqualTo("0%"); }
 }

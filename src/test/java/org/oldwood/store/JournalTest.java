@@ -16,9 +16,7 @@ class JournalTest {
     @TempDir
     Path folder;
 
-    private Path file() {
-        return folder.resolve("journal.jsonl");
-    }
+    private Path file() { return folder.resolve("journal.jsonl"); }
 
     @Test
     void what_was_appended_is_read_back_in_order() throws IOException {
@@ -26,9 +24,8 @@ class JournalTest {
         journal.append(List.of("{\"a\":1}", "{\"a\":2}"));
         journal.append(List.of("{\"a\":3}"));
 
-        assertThat(journal.read().lines())
-                .extracting(Journal.Line::text)
-                .containsExactly("{\"a\":1}", "{\"a\":2}", "{\"a\":3}");
+        assertThat(journal.read().lines()).extracting(Journal.Line::text).containsExactly("{\"a\":1}", "{\"a\":2}",
+                "{\"a\":3}");
     }
 
     @Test
@@ -43,14 +40,11 @@ class JournalTest {
 
             journal.append(List.of("{\"c\":3}"));
 
-            assertThat(journal.read().lines())
-                    .as("cut at " + cut)
-                    .extracting(Journal.Line::text)
+            assertThat(journal.read().lines()).as("cut at " + cut).extracting(Journal.Line::text)
                     .containsExactly("{\"a\":1}", "{\"c\":3}");
         }
         try (var files = Files.list(folder)) {
-            assertThat(files.filter(path -> path.getFileName().toString().contains("torn"))
-                            .count())
+            assertThat(files.filter(path -> path.getFileName().toString().contains("torn")).count())
                     .isEqualTo(bytes.length - 10);
         }
     }
@@ -70,8 +64,7 @@ class JournalTest {
         try (FileChannel other = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             other.lock();
 
-            assertThatThrownBy(() -> new Journal(file()).append(List.of("{}")))
-                    .isInstanceOf(RecordException.class)
+            assertThatThrownBy(() -> new Journal(file()).append(List.of("{}"))).isInstanceOf(RecordException.class)
                     .hasMessageContaining("being written by another program");
         }
         assertThat(file()).doesNotExist();

@@ -27,15 +27,8 @@ class OutputTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({
-        "abcdef,abc,def",
-        "abcdef,abX,def",
-        "abcdef,abc,deX",
-        "abcdef,abc,d",
-        "abcdef,abc,defg",
-        "abcdef,'',''",
-        "'',abc,def"
-    })
+    @CsvSource({"abcdef,abc,def", "abcdef,abX,def", "abcdef,abc,deX", "abcdef,abc,d", "abcdef,abc,defg", "abcdef,'',''",
+            "'',abc,def"})
     void what_stands_is_what_was_written(String before, String one, String two) throws IOException {
         Path file = Files.writeString(folder.resolve("file"), before);
         Files.setLastModifiedTime(file, LONG_AGO);
@@ -63,10 +56,9 @@ class OutputTest {
         Files.setLastModifiedTime(left, LONG_AGO);
 
         assertThatThrownBy(() -> Output.write(file, out -> {
-                    out.write("abX".getBytes(US_ASCII));
-                    throw new IOException("no room");
-                }))
-                .hasMessage("no room");
+            out.write("abX".getBytes(US_ASCII));
+            throw new IOException("no room");
+        })).hasMessage("no room");
 
         assertThat(file).hasContent("abcdef");
         assertThat(names()).containsExactly("file");
@@ -86,8 +78,7 @@ class OutputTest {
 
     @Test
     void a_link_stays_a_link_and_a_mode_stays_a_mode() throws IOException {
-        Path real =
-                Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("file"), "old");
+        Path real = Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("file"), "old");
         Files.setPosixFilePermissions(real, PosixFilePermissions.fromString("rw-r-----"));
         Path link = Files.createSymbolicLink(folder.resolve("link"), Path.of("real", "file"));
 
@@ -95,8 +86,7 @@ class OutputTest {
 
         assertThat(link).isSymbolicLink();
         assertThat(real).hasContent("new");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(real)))
-                .isEqualTo("rw-r-----");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(real))).isEqualTo("rw-r-----");
     }
 
     @Test

@@ -25,8 +25,7 @@ class ProblemTest {
         assertThat(problem.name()).isEqualTo("missing-document");
         assertThat(problem.message()).isEqualTo("belongs to a crop that has no crop.json");
         assertThat(problem.remedy()).isEqualTo("Write crops/odd/crop.json, or correct the folder's name.");
-        assertThatThrownBy(() -> Problem.of("no-such", Place.of("x")))
-                .isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> Problem.of("no-such", Place.of("x"))).isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no-such");
     }
 
@@ -35,14 +34,12 @@ class ProblemTest {
         Set<String> words = Texts.sections("problems.txt").keySet();
         String program;
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            program = files.filter(file -> file.toString().endsWith(".java"))
-                    .map(ProblemTest::text)
+            program = files.filter(file -> file.toString().endsWith(".java")).map(ProblemTest::text)
                     .collect(Collectors.joining());
         }
 
         assertThat(words).allMatch(name -> program.contains('"' + name + '"'));
-        assertThat(TOLD.matcher(program).results().map(match -> match.group(1)))
-                .hasSizeGreaterThan(50)
+        assertThat(TOLD.matcher(program).results().map(match -> match.group(1))).hasSizeGreaterThan(50)
                 .isSubsetOf(words);
     }
 

@@ -20,19 +20,16 @@ class WordsPageTest {
     void at_most_twenty_words_and_each_is_said() throws IOException {
         List<String> words = Files.readAllLines(Path.of("docs/words.md")).stream()
                 .filter(line -> line.startsWith("| ") && !line.startsWith("| Word"))
-                .map(line -> line.split("\\|")[1].strip())
-                .toList();
+                .map(line -> line.split("\\|")[1].strip()).toList();
         String said;
         try (Stream<Path> data = Files.walk(Path.of("src/main"))) {
             said = data.filter(Files::isRegularFile)
-                    .filter(file -> file.toString().matches(".*\\.(json|java|properties|jte)"))
-                    .map(WordsPageTest::text)
+                    .filter(file -> file.toString().matches(".*\\.(json|java|properties|jte)")).map(WordsPageTest::text)
                     .collect(Collectors.joining());
         }
 
         assertThat(words).hasSizeBetween(10, MOST).isSortedAccordingTo(String.CASE_INSENSITIVE_ORDER);
-        assertThat(words).allSatisfy(word -> assertThat(said)
-                .contains(word.toLowerCase(Locale.ROOT).split(" of ")[0]));
+        assertThat(words).allSatisfy(word -> assertThat(said).contains(word.toLowerCase(Locale.ROOT).split(" of ")[0]));
     }
 
     private static String text(Path file) {

@@ -16,9 +16,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** What will become of a lot of blackcurrant cuttings: plants, their spread, and crops. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@Fork(
-        value = 1,
-        jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
+@Fork(value = 1, jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -36,8 +34,6 @@ public class CuttingsKernels {
     @Benchmark
     public double forecast() {
         Forecast forecast = Forecast.of(Crafted.lot(cuttings, STRUCK), course, survival, here);
-        return forecast.plants().quantile(0.1)
-                + forecast.plants().quantile(0.9)
-                + forecast.fullCrop().expectedKg();
+        return forecast.plants().quantile(0.1) + forecast.plants().quantile(0.9) + forecast.fullCrop().expectedKg();
     }
 }

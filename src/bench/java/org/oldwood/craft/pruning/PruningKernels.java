@@ -16,9 +16,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** Random blackcurrant stools, one after another: what to cut out, and six seasons ahead. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@Fork(
-        value = 1,
-        jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
+@Fork(value = 1, jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -27,19 +25,16 @@ public class PruningKernels {
 
     private final FormPruning form = Schools.form("blackcurrant", "stool");
     private final Habit plan = Habit.plan(form.school(), form.school());
-    private final Outlook.Basis basis = new Outlook.Basis(
-            form.school(),
-            form,
-            Yield.read(Schools.CROPS.get("blackcurrant")),
-            form.newShoots().orElseThrow());
+    private final Outlook.Basis basis = new Outlook.Basis(form.school(), form,
+            Yield.read(Schools.CROPS.get("blackcurrant")), form.newShoots().orElseThrow());
     private final Bush[] bushes = new Bush[BUSHES];
     private int next;
 
     public PruningKernels() {
         Random random = new Random(7);
         for (int i = 0; i < BUSHES; i++) {
-            bushes[i] =
-                    Bush.of(Stems.ofOpen(random.nextInt(12), random.nextInt(8), random.nextInt(6), random.nextInt(10)));
+            bushes[i] = Bush
+                    .of(Stems.ofOpen(random.nextInt(12), random.nextInt(8), random.nextInt(6), random.nextInt(10)));
         }
     }
 
@@ -49,18 +44,9 @@ public class PruningKernels {
     }
 
     @Benchmark
-    public int cutList() {
-        return form.school().winter(bush()).number();
-    }
+    public int cutList() { return form.school().winter(bush()).number(); }
 
     /** Three runs each: few, expected and many new shoots. */
     @Benchmark
-    public double outlook() {
-        return Outlook.of(bush(), plan, basis, 6)
-                .winters()
-                .get(5)
-                .kg()
-                .orElseThrow()
-                .is();
-    }
+    public double outlook() { return Outlook.of(bush(), plan, basis, 6).winters().get(5).kg().orElseThrow().is(); }
 }

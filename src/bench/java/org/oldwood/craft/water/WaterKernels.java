@@ -18,9 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** Reference evapotranspiration of 30 years of made-up days, and a bed's daily account of them. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@Fork(
-        value = 1,
-        jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
+@Fork(value = 1, jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -62,7 +60,5 @@ public class WaterKernels {
 
     /** The account of one bed, all its daily series kept. */
     @Benchmark
-    public double account() {
-        return new WaterAccount(bed).run(weather, coefficient, nothing, 0).depletion(DAYS - 1);
-    }
+    public double account() { return new WaterAccount(bed).run(weather, coefficient, nothing, 0).depletion(DAYS - 1); }
 }

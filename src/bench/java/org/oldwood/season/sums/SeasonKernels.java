@@ -34,9 +34,7 @@ import org.openjdk.jmh.annotations.Warmup;
 /** Chill hour by hour over 30 years of made-up days, and the stage dates of 30 seasons. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@Fork(
-        value = 1,
-        jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
+@Fork(value = 1, jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -49,9 +47,8 @@ public class SeasonKernels {
     private static final Crop CROP = new Crops(DOCUMENTS).get("blackcurrant");
 
     private final Weather weather = weather();
-    private final HourlySeries hours = HourlySeries.of(
-                    LATITUDE, weather, Optional.empty(), weather.first(), weather.last())
-            .orElseThrow();
+    private final HourlySeries hours = HourlySeries
+            .of(LATITUDE, weather, Optional.empty(), weather.first(), weather.last()).orElseThrow();
     private final List<HourlySeries.Days> winters = winters();
     private final Climate climate = Climate.bundled("cambridge", DOCUMENTS);
 
@@ -62,11 +59,8 @@ public class SeasonKernels {
         for (LocalDate day = LocalDate.of(FIRST_YEAR, 1, 1); day.isBefore(end); day = day.plusDays(1)) {
             double mean = 10 - 7 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 20) / 365);
             double warm = mean + 3 * random.nextGaussian();
-            days.add(new WeatherDay(
-                    day,
-                    OptionalDouble.of(warm - 2 - 4 * random.nextDouble()),
-                    OptionalDouble.of(warm + 2 + 5 * random.nextDouble()),
-                    OptionalDouble.of(0)));
+            days.add(new WeatherDay(day, OptionalDouble.of(warm - 2 - 4 * random.nextDouble()),
+                    OptionalDouble.of(warm + 2 + 5 * random.nextDouble()), OptionalDouble.of(0)));
         }
         return Weather.of(days);
     }
@@ -81,9 +75,7 @@ public class SeasonKernels {
 
     /** Every winter's chill by one model that remembers the hours before. */
     @Benchmark
-    public double[][] chillDynamic() {
-        return hours.sums(List.of(MODELS.get("dynamic").begin()), winters);
-    }
+    public double[][] chillDynamic() { return hours.sums(List.of(MODELS.get("dynamic").begin()), winters); }
 
     /** Every winter's chill by every model of the data file, in one go. */
     @Benchmark
@@ -97,8 +89,8 @@ public class SeasonKernels {
     @Benchmark
     @OperationsPerInvocation(YEARS)
     public long stageDates() {
-        Stages stages = new ModelledStages(
-                new GardenClimate(LATITUDE, climate, weather, DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Stages stages = new ModelledStages(new GardenClimate(LATITUDE, climate, weather, DOCUMENTS), Sightings.none(),
+                DOCUMENTS);
         long sum = 0;
         for (int year = FIRST_YEAR; year < FIRST_YEAR + YEARS; year++) {
             Season season = new Season(year, Hemisphere.NORTH);

@@ -16,22 +16,13 @@ public final class ContentLines {
 
     private final OutputStream out;
 
-    public ContentLines(OutputStream out) {
-        this.out = out;
-    }
+    public ContentLines(OutputStream out) { this.out = out; }
 
     /** A line with a value of type TEXT, escaped by 3.3.11. Nothing is written for empty text. */
     public void text(String name, String value) throws IOException {
-        if (value.isEmpty()) {
-            return;
-        }
-        whole("%s:%s"
-                .formatted(
-                        name,
-                        value.replace("\\", "\\\\")
-                                .replace(";", "\\;")
-                                .replace(",", "\\,")
-                                .replace("\n", "\\n")));
+        if (value.isEmpty()) { return; }
+        whole("%s:%s".formatted(name,
+                value.replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,").replace("\n", "\\n")));
     }
 
     /** A whole line, unfolded and escaped, folded here. */
@@ -64,7 +55,5 @@ public final class ContentLines {
     }
 
     /** Hands everything on. */
-    public void flush() throws IOException {
-        out.flush();
-    }
+    public void flush() throws IOException { out.flush(); }
 }

@@ -33,7 +33,5 @@ public final class Hygiene {
      * One plain word: letters, digits and hyphens. A reader that splits categories at escaped commas, or a client that
      * trims them, then has nothing to get wrong.
      */
-    public static String word(String raw) {
-        return raw.strip().replaceAll("[^\\p{L}\\p{Nd}]", "-");
-    }
+    public static String word(String raw) { return raw.strip().replaceAll("[^\\p{L}\\p{Nd}]", "-"); }
 }

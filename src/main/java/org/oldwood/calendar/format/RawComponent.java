@@ -17,8 +17,7 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
     public static RawComponent of(Component made) {
         RawComponent raw = named(made.getName());
         made.getProperties()
-                .forEach(property ->
-                        raw.properties.add(RawProperty.of(property.toString().stripTrailing())));
+                .forEach(property -> raw.properties.add(RawProperty.of(property.toString().stripTrailing())));
         return raw;
     }
 
@@ -29,25 +28,17 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
 
     public Optional<RawProperty> first(String property) {
         for (RawProperty one : properties) {
-            if (one.name().equals(property)) {
-                return Optional.of(one);
-            }
+            if (one.name().equals(property)) { return Optional.of(one); }
         }
         return Optional.empty();
     }
 
     /** RFC 5545, 3.8.4.7: UIDs are compared exactly. */
-    public String uid() {
-        return value("UID").orElse("");
-    }
+    public String uid() { return value("UID").orElse(""); }
 
-    public boolean isItem() {
-        return isEvent() || name.equals("VTODO");
-    }
+    public boolean isItem() { return isEvent() || name.equals("VTODO"); }
 
-    public boolean isEvent() {
-        return name.equals("VEVENT");
-    }
+    public boolean isEvent() { return name.equals("VEVENT"); }
 
     /** All items of a calendar, or of several. */
     public List<RawComponent> items() {
@@ -55,9 +46,7 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
         for (RawComponent part : parts) {
             if (part.isItem()) {
                 items.add(part);
-            } else if (part.name.equals("VCALENDAR")) {
-                items.addAll(part.items());
-            }
+            } else if (part.name.equals("VCALENDAR")) { items.addAll(part.items()); }
         }
         return items;
     }

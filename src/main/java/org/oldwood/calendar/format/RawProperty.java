@@ -22,16 +22,12 @@ public record RawProperty(String name, String line, int valueAt) {
                 isQuoted = !isQuoted;
             } else if (!isQuoted && (c == ':' || c == ';')) {
                 nameEnd = Math.min(nameEnd, i);
-                if (c == ':') {
-                    break;
-                }
+                if (c == ':') { break; }
             }
         }
         String name = line.substring(0, nameEnd).strip().toUpperCase(Locale.ROOT);
         return new RawProperty(name, line, Math.min(i + 1, line.length()));
     }
 
-    public String value() {
-        return line.substring(valueAt);
-    }
+    public String value() { return line.substring(valueAt); }
 }

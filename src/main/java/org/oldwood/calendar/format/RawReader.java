@@ -51,9 +51,7 @@ public final class RawReader {
     public static RawComponent read(InputStream in, String name, Problems problems) throws IOException {
         byte[] bytes = in.readNBytes(MOST_BYTES + 1);
         RawReader reader = new RawReader(name, problems);
-        if (bytes.length > MOST_BYTES) {
-            throw reader.refused("calendar-too-large", 0, "has more than 32 MB");
-        }
+        if (bytes.length > MOST_BYTES) { throw reader.refused("calendar-too-large", 0, "has more than 32 MB"); }
         reader.all(bytes);
         return reader.root;
     }
@@ -82,8 +80,8 @@ public final class RawReader {
     }
 
     private static int startOfText(byte[] bytes) {
-        boolean hasMark =
-                bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+        boolean hasMark = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB
+                && bytes[2] == (byte) 0xBF;
         return hasMark ? 3 : 0;
     }
 
@@ -100,9 +98,7 @@ public final class RawReader {
     }
 
     private void take(ByteArrayOutputStream bytes, int number) {
-        if (bytes.size() == 0) {
-            return;
-        }
+        if (bytes.size() == 0) { return; }
         if (++lines > MOST_LINES) {
             throw refused("calendar-too-large", number, "is past the 1,000,000 lines that are read");
         }
@@ -115,9 +111,7 @@ public final class RawReader {
             case "BEGIN" -> begin(value, number);
             case "END" -> end(value, number);
             default -> {
-                if (tooDeep == 0) {
-                    open.element().properties().add(property);
-                }
+                if (tooDeep == 0) { open.element().properties().add(property); }
             }
         }
     }
@@ -125,9 +119,7 @@ public final class RawReader {
     private void begin(String component, int number) {
         if (open.size() > DEEPEST || tooDeep > 0) {
             if (tooDeep++ == 0) {
-                problem(
-                        "calendar-too-deep",
-                        number,
+                problem("calendar-too-deep", number,
                         "begins a component inside " + DEEPEST + " others; it was left out");
             }
             return;
@@ -148,14 +140,9 @@ public final class RawReader {
     }
 
     private void finish(int number) {
-        if (lines == 0) {
-            throw refused("not-a-calendar", 0, "is empty, so it is no iCalendar file");
-        }
+        if (lines == 0) { throw refused("not-a-calendar", 0, "is empty, so it is no iCalendar file"); }
         if (open.size() > 1) {
-            problem(
-                    "calendar-cut-short",
-                    number,
-                    "is the end, but " + open.element().name() + " is still open");
+            problem("calendar-cut-short", number, "is the end, but " + open.element().name() + " is still open");
         }
     }
 
@@ -164,10 +151,7 @@ public final class RawReader {
     }
 
     private RecordException refused(String kind, int line, String message) {
-        return new RecordException(new Problem(
-                kind,
-                Place.of(name, line),
-                message,
+        return new RecordException(new Problem(kind, Place.of(name, line), message,
                 "Give the .ics file that Oldwood wrote, or one that your calendar exported."));
     }
 }

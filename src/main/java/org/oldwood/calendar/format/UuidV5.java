@@ -23,10 +23,8 @@ public final class UuidV5 {
     public static UUID of(UUID namespace, String name) {
         try {
             MessageDigest sha1 = MessageDigest.getInstance("SHA-1");
-            sha1.update(ByteBuffer.allocate(2 * Long.BYTES)
-                    .putLong(namespace.getMostSignificantBits())
-                    .putLong(namespace.getLeastSignificantBits())
-                    .flip());
+            sha1.update(ByteBuffer.allocate(2 * Long.BYTES).putLong(namespace.getMostSignificantBits())
+                    .putLong(namespace.getLeastSignificantBits()).flip());
             ByteBuffer hash = ByteBuffer.wrap(sha1.digest(name.getBytes(UTF_8)));
             return new UUID((hash.getLong() & ~VERSION) | VERSION_5, (hash.getLong() & ~VARIANT) | VARIANT_RFC_4122);
         } catch (NoSuchAlgorithmException e) {

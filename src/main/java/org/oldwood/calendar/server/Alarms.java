@@ -18,9 +18,7 @@ final class Alarms {
         for (RawComponent part : server.parts()) {
             parts.add(hasStart ? part : fromEnd(part));
         }
-        if (server.parts().isEmpty() && !Written.in(server).isKnown()) {
-            parts.addAll(ours.parts());
-        }
+        if (server.parts().isEmpty() && !Written.in(server).isKnown()) { parts.addAll(ours.parts()); }
         return parts;
     }
 
@@ -28,10 +26,9 @@ final class Alarms {
     private static RawComponent fromEnd(RawComponent part) {
         List<RawProperty> properties = new ArrayList<>();
         for (RawProperty property : part.properties()) {
-            properties.add(
-                    property.name().equals("TRIGGER")
-                            ? RawProperty.of(property.line().replace("RELATED=START", "RELATED=END"))
-                            : property);
+            properties.add(property.name().equals("TRIGGER")
+                    ? RawProperty.of(property.line().replace("RELATED=START", "RELATED=END"))
+                    : property);
         }
         return new RawComponent(part.name(), properties, part.parts());
     }

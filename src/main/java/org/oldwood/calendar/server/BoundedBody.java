@@ -14,16 +14,13 @@ final class BoundedBody implements HttpResponse.BodySubscriber<byte[]> {
     private final int most;
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final CompletableFuture<byte[]> body = new CompletableFuture<>();
-    private Consumer<Throwable> cancel = reason -> {};
+    private Consumer<Throwable> cancel = reason -> {
+    };
 
-    BoundedBody(int most) {
-        this.most = most;
-    }
+    BoundedBody(int most) { this.most = most; }
 
     @Override
-    public CompletionStage<byte[]> getBody() {
-        return body;
-    }
+    public CompletionStage<byte[]> getBody() { return body; }
 
     @Override
     public void onSubscribe(Flow.Subscription subscription) {
@@ -47,14 +44,10 @@ final class BoundedBody implements HttpResponse.BodySubscriber<byte[]> {
     }
 
     @Override
-    public void onError(Throwable reason) {
-        body.completeExceptionally(reason);
-    }
+    public void onError(Throwable reason) { body.completeExceptionally(reason); }
 
     @Override
-    public void onComplete() {
-        body.complete(bytes.toByteArray());
-    }
+    public void onComplete() { body.complete(bytes.toByteArray()); }
 
     /** Says why an answer was broken off. */
     static final class TooLarge extends RuntimeException {

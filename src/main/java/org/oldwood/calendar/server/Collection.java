@@ -48,18 +48,13 @@ final class Collection {
         Wire.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
         List<Dav.Resource> found = resources(reply);
         if (found.isEmpty() || !found.get(0).isCalendar) {
-            throw Http.problem(
-                    address,
-                    "no-calendar",
-                    "is no calendar collection",
+            throw Http.problem(address, "no-calendar", "is no calendar collection",
                     "Make a calendar on the server and give its own address.");
         }
         return new Collection(http, reply.from(), found.get(0));
     }
 
-    boolean takes(String component) {
-        return described.takes(component);
-    }
+    boolean takes(String component) { return described.takes(component); }
 
     /**
      * Those of the objects named that are there, by UID. An object that a client made, as by an import, has a name of
@@ -76,14 +71,11 @@ final class Collection {
         List<String> hrefs = new ArrayList<>();
         for (String uid : uids) {
             String href = names.remove(objectName(uid));
-            if (href != null) {
-                hrefs.add(href);
-            }
+            if (href != null) { hrefs.add(href); }
         }
         fetch(hrefs, wanted, stored);
         if (hrefs.size() < wanted.size()) {
-            List<String> others =
-                    names.values().stream().filter(href -> !href.endsWith("/")).toList();
+            List<String> others = names.values().stream().filter(href -> !href.endsWith("/")).toList();
             fetch(others, wanted, stored);
         }
         return stored;
@@ -101,20 +93,15 @@ final class Collection {
 
     private static void keep(Stored one, Set<String> wanted, Map<String, Stored> stored) {
         for (RawComponent item : one.object().items()) {
-            if (wanted.contains(item.uid())) {
-                stored.putIfAbsent(item.uid(), one);
-            }
+            if (wanted.contains(item.uid())) { stored.putIfAbsent(item.uid(), one); }
         }
     }
 
     /** Every item of one kind, whatever its name. */
     Optional<Stored> find(String component, String uid) {
         Wire.Reply reply = http.send("REPORT", address, Dav.find(component, uid), "Depth", "1", "Content-Type", XML);
-        return resources(reply).stream()
-                .map(this::stored)
-                .flatMap(Optional::stream)
-                .filter(one -> Merge.itemOf(one.object(), uid).isPresent())
-                .findFirst();
+        return resources(reply).stream().map(this::stored).flatMap(Optional::stream)
+                .filter(one -> Merge.itemOf(one.object(), uid).isPresent()).findFirst();
     }
 
     /** Reads one object anew. */
@@ -135,26 +122,18 @@ final class Collection {
         return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";
     }
 
-    Wire.Reply change(Stored old, String text) {
-        return put(old.address, text, "If-Match", old.etag);
-    }
+    Wire.Reply change(Stored old, String text) { return put(old.address, text, "If-Match", old.etag); }
 
-    Wire.Reply delete(Stored old) {
-        return http.send("DELETE", old.address, "", "If-Match", old.etag);
-    }
+    Wire.Reply delete(Stored old) { return http.send("DELETE", old.address, "", "If-Match", old.etag); }
 
     private Wire.Reply put(URI to, String text, String condition, String value) {
         return http.send("PUT", to, text, "Content-Type", "text/calendar; charset=utf-8", condition, value);
     }
 
     private Optional<Stored> stored(Dav.Resource there) {
-        if (there.data.isBlank()) {
-            return Optional.empty();
-        }
+        if (there.data.isBlank()) { return Optional.empty(); }
         URI object = inside(there.href);
-        if (there.etag.isEmpty()) {
-            return again(object);
-        }
+        if (there.etag.isEmpty()) { return again(object); }
         return Optional.of(new Stored(object, there.etag, parsed(object, there.data.strip())));
     }
 
@@ -176,14 +155,10 @@ final class Collection {
         }
     }
 
-    private static String lastName(String href) {
-        return href.substring(href.lastIndexOf('/') + 1);
-    }
+    private static String lastName(String href) { return href.substring(href.lastIndexOf('/') + 1); }
 
     private static List<Dav.Resource> resources(Wire.Reply reply) {
-        if (reply.status() != 207) {
-            throw unreadable(reply, "answers HTTP " + reply.status() + ": " + reply.start());
-        }
+        if (reply.status() != 207) { throw unreadable(reply, "answers HTTP " + reply.status() + ": " + reply.start()); }
         try {
             return Dav.resources(reply.text());
         } catch (XMLStreamException | RuntimeException e) {
@@ -192,10 +167,7 @@ final class Collection {
     }
 
     private static RecordException unreadable(Wire.Reply reply, String message) {
-        return Http.problem(
-                reply.from(),
-                "bad-answer",
-                message,
+        return Http.problem(reply.from(), "bad-answer", message,
                 "Check that this is the address of a calendar collection (CalDAV).");
     }
 }

@@ -22,9 +22,7 @@ final class Dav {
     private static final String CALDAV = "urn:ietf:params:xml:ns:caldav";
 
     static final String DESCRIBE = "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\" xmlns:C=\""
-            + CALDAV
-            + "\"><D:prop><D:resourcetype/><C:supported-calendar-component-set/>"
-            + "</D:prop></D:propfind>";
+            + CALDAV + "\"><D:prop><D:resourcetype/><C:supported-calendar-component-set/></D:prop></D:propfind>";
 
     static final String LIST = "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\">"
             + "<D:prop><D:getetag/></D:prop></D:propfind>";
@@ -63,16 +61,11 @@ final class Dav {
 
     /** Asks where a UID lives (RFC 4791, 7.8.6). */
     static String find(String component, String uid) {
-        return "<?xml version=\"1.0\" encoding=\"utf-8\"?>"
-                + "<C:calendar-query xmlns:D=\"DAV:\" xmlns:C=\""
-                + CALDAV
+        return "<?xml version=\"1.0\" encoding=\"utf-8\"?><C:calendar-query xmlns:D=\"DAV:\" xmlns:C=\"" + CALDAV
                 + "\"><D:prop><D:getetag/><C:calendar-data/></D:prop><C:filter>"
-                + "<C:comp-filter name=\"VCALENDAR\"><C:comp-filter name=\""
-                + component
-                + "\"><C:prop-filter name=\"UID\"><C:text-match collation=\"i;octet\">"
-                + escaped(uid)
-                + "</C:text-match></C:prop-filter></C:comp-filter></C:comp-filter>"
-                + "</C:filter></C:calendar-query>";
+                + "<C:comp-filter name=\"VCALENDAR\"><C:comp-filter name=\"" + component
+                + "\"><C:prop-filter name=\"UID\"><C:text-match collation=\"i;octet\">" + escaped(uid)
+                + "</C:text-match></C:prop-filter></C:comp-filter></C:comp-filter></C:filter></C:calendar-query>";
     }
 
     private static String escaped(String text) {
@@ -86,9 +79,7 @@ final class Dav {
         while (xml.hasNext()) {
             reading.take(xml, xml.next());
         }
-        if (!reading.isReply) {
-            throw new XMLStreamException("it is no multistatus reply");
-        }
+        if (!reading.isReply) { throw new XMLStreamException("it is no multistatus reply"); }
         return reading.all;
     }
 
@@ -136,9 +127,7 @@ final class Dav {
             now.isCalendar = true;
         } else if (is(xml, CALDAV, "comp")) {
             String name = xml.getAttributeValue(null, "name");
-            if (name != null) {
-                now.components.add(name.toUpperCase(Locale.ROOT));
-            }
+            if (name != null) { now.components.add(name.toUpperCase(Locale.ROOT)); }
         }
     }
 
@@ -147,9 +136,7 @@ final class Dav {
             now.href = text.strip();
         } else if (is(xml, DAV, "getetag")) {
             now.etag = text.strip();
-        } else if (is(xml, CALDAV, "calendar-data")) {
-            now.data = text;
-        }
+        } else if (is(xml, CALDAV, "calendar-data")) { now.data = text; }
     }
 
     private static boolean is(XMLStreamReader xml, String namespace, String name) {

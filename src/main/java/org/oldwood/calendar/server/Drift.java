@@ -16,9 +16,7 @@ final class Drift {
 
     /** Whether two texts have the same words, and each number is within a tenth of the other's. */
     static boolean isSmall(String one, String other) {
-        if (!words(one).equals(words(other))) {
-            return false;
-        }
+        if (!words(one).equals(words(other))) { return false; }
         List<Double> first = numbers(one);
         List<Double> second = numbers(other);
         for (int i = 0; i < first.size(); i++) {

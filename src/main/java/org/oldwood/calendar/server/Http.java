@@ -30,24 +30,15 @@ final class Http {
     private static URI checked(URI address, boolean allowsPlain) {
         String scheme = String.valueOf(address.getScheme());
         if (address.getHost() == null || !(scheme.equals("https") || scheme.equals("http"))) {
-            throw problem(
-                    address,
-                    "no-server-address",
-                    "is no web address",
+            throw problem(address, "no-server-address", "is no web address",
                     "Write for example: https://calendar.example/user/garden/");
         }
         if (address.getUserInfo() != null) {
-            throw problem(
-                    address,
-                    "password-in-address",
-                    "holds a user name or password",
+            throw problem(address, "password-in-address", "holds a user name or password",
                     "Leave it out of the address; give --user, and the password in a file or the environment.");
         }
         if (scheme.equals("http") && !allowsPlain && !isThisMachine(address.getHost())) {
-            throw problem(
-                    address,
-                    "plain-http",
-                    "would send your password in the open",
+            throw problem(address, "plain-http", "would send your password in the open",
                     "Write https://, or add --plain-http if you are sure of the network.");
         }
         return address;
@@ -73,15 +64,10 @@ final class Http {
         for (int hop = 0; hop <= MOST_REDIRECTS; hop++) {
             Wire.Reply reply = exchange(new Wire.Request(method, address, all, body));
             Optional<String> location = reply.header("location");
-            if (reply.status() / 100 != 3 || location.isEmpty()) {
-                return checked(reply);
-            }
+            if (reply.status() / 100 != 3 || location.isEmpty()) { return checked(reply); }
             address = onSameHost(address, location.get());
         }
-        throw problem(
-                base,
-                "endless-redirects",
-                "sends from one address to the next without end",
+        throw problem(base, "endless-redirects", "sends from one address to the next without end",
                 "Give the collection's own address.");
     }
 
@@ -90,15 +76,12 @@ final class Http {
      * written without a condition (RFC 4791, 5.3.2).
      */
     private Wire.Reply exchange(Wire.Request request) {
-        for (int tried = 1; ; tried++) {
+        for (int tried = 1;; tried++) {
             try {
                 return session.spend(request);
             } catch (IOException e) {
                 if (tried == TRIES) {
-                    throw problem(
-                            request.to(),
-                            "no-answer",
-                            "gives no answer that can be read" + JdkWire.reason(e),
+                    throw problem(request.to(), "no-answer", "gives no answer that can be read" + JdkWire.reason(e),
                             "Try again later, and check the address.");
                 }
             }
@@ -108,17 +91,11 @@ final class Http {
     private Wire.Reply checked(Wire.Reply reply) {
         int status = reply.status();
         if (reply.header("content-encoding").filter(e -> !e.equals("identity")).isPresent()) {
-            throw problem(
-                    reply.from(),
-                    "packed-answer",
-                    "answers packed, which was not asked for",
+            throw problem(reply.from(), "packed-answer", "answers packed, which was not asked for",
                     "Check the address, or the server's settings.");
         }
         if (status == 401 || (status == 403 && session.login.isEmpty())) {
-            throw problem(
-                    reply.from(),
-                    "not-let-in",
-                    "does not let this user in (HTTP " + status + ")",
+            throw problem(reply.from(), "not-let-in", "does not let this user in (HTTP " + status + ")",
                     "Check --user and the password.");
         }
         return reply;
@@ -132,12 +109,9 @@ final class Http {
             throw problem(from, "bad-redirect", "sends on to something that is no address", "");
         }
         boolean isSame = base.getScheme().equals(to.getScheme())
-                && base.getHost().equalsIgnoreCase(String.valueOf(to.getHost()))
-                && base.getPort() == to.getPort();
+                && base.getHost().equalsIgnoreCase(String.valueOf(to.getHost())) && base.getPort() == to.getPort();
         if (!isSame) {
-            throw problem(
-                    from,
-                    "redirect-elsewhere",
+            throw problem(from, "redirect-elsewhere",
                     "sends on to another server, " + to.getScheme() + "://" + to.getAuthority(),
                     "If you trust that one, give its address instead.");
         }

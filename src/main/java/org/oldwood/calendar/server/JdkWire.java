@@ -31,23 +31,17 @@ final class JdkWire implements Wire {
     JdkWire(Session.Limits limits, Progress progress, Optional<SSLContext> own) {
         this.limits = limits;
         this.progress = progress;
-        HttpClient.Builder builder = HttpClient.newBuilder()
-                .version(HttpClient.Version.HTTP_1_1)
-                .followRedirects(HttpClient.Redirect.NEVER)
-                .connectTimeout(limits.answer());
+        HttpClient.Builder builder = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1)
+                .followRedirects(HttpClient.Redirect.NEVER).connectTimeout(limits.answer());
         own.ifPresent(builder::sslContext);
         client = builder.build();
     }
 
     @Override
     public Reply send(Request asked) throws IOException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(asked.to())
-                .timeout(limits.answer())
-                .method(
-                        asked.method(),
-                        asked.body().isEmpty()
-                                ? HttpRequest.BodyPublishers.noBody()
-                                : HttpRequest.BodyPublishers.ofString(asked.body()));
+        HttpRequest.Builder request = HttpRequest.newBuilder(asked.to()).timeout(limits.answer()).method(asked.method(),
+                asked.body().isEmpty() ? HttpRequest.BodyPublishers.noBody()
+                        : HttpRequest.BodyPublishers.ofString(asked.body()));
         asked.headers().forEach(request::header);
         try {
             HttpResponse<byte[]> response = once(request.build());
@@ -61,8 +55,8 @@ final class JdkWire implements Wire {
 
     /** One deadline for the whole answer: a server that drips octets is given up too. */
     private HttpResponse<byte[]> once(HttpRequest request) throws ExecutionException {
-        CompletableFuture<HttpResponse<byte[]>> answer =
-                client.sendAsync(request, info -> new BoundedBody(limits.mostBytes()));
+        CompletableFuture<HttpResponse<byte[]>> answer = client.sendAsync(request,
+                info -> new BoundedBody(limits.mostBytes()));
         long end = System.nanoTime() + limits.answer().toNanos();
         try {
             while (true) {
@@ -70,9 +64,7 @@ final class JdkWire implements Wire {
                 try {
                     return answer.get(Math.max(left, 0), TimeUnit.NANOSECONDS);
                 } catch (TimeoutException e) {
-                    if (left < GLANCE.toNanos()) {
-                        throw slow(request.uri());
-                    }
+                    if (left < GLANCE.toNanos()) { throw slow(request.uri()); }
                     progress.isStillAt("waiting for " + request.uri().getHost());
                 }
             }
@@ -86,26 +78,19 @@ final class JdkWire implements Wire {
 
     /** What another try may mend is thrown as it is. */
     private IOException failed(URI address, @Nullable Throwable cause) {
-        if (cause instanceof HttpTimeoutException) {
-            throw slow(address);
-        }
+        if (cause instanceof HttpTimeoutException) { throw slow(address); }
         if (cause instanceof BoundedBody.TooLarge) {
-            throw Http.problem(
-                    address,
-                    "answer-too-large",
+            throw Http.problem(address, "answer-too-large",
                     "answers with more than " + (limits.mostBytes() >> 20) + " MB",
                     "Publish to a collection of its own.");
         }
         if (cause instanceof SSLException) {
-            throw Http.problem(
-                    address,
-                    "not-trusted",
-                    "does not prove who it is" + reason(cause),
+            throw Http.problem(address, "not-trusted", "does not prove who it is" + reason(cause),
                     "Check the address. If the certificate is your own, give it with --certificate FILE.");
         }
         if (cause instanceof ConnectException) {
-            throw Http.problem(
-                    address, "not-reached", "cannot be reached", "Check the address, and that the server runs.");
+            throw Http.problem(address, "not-reached", "cannot be reached",
+                    "Check the address, and that the server runs.");
         }
         return cause instanceof IOException broken ? broken : new IOException(cause);
     }
@@ -113,16 +98,13 @@ final class JdkWire implements Wire {
     /** In the words of the runtime, without the name of its class. */
     static String reason(@Nullable Throwable cause) {
         String words = cause == null ? null : cause.getMessage();
-        boolean isForPeople =
-                words != null && !words.isBlank() && !words.matches(".*\\b\\w+(\\.\\w+)+\\b.*|[A-Z]\\w*Exception.*");
+        boolean isForPeople = words != null && !words.isBlank()
+                && !words.matches(".*\\b\\w+(\\.\\w+)+\\b.*|[A-Z]\\w*Exception.*");
         return isForPeople ? ": " + words : "";
     }
 
     private RecordException slow(URI address) {
-        return Http.problem(
-                address,
-                "too-slow",
-                "did not answer within " + limits.answer().toSeconds() + " seconds",
+        return Http.problem(address, "too-slow", "did not answer within " + limits.answer().toSeconds() + " seconds",
                 "Try again later.");
     }
 }

@@ -32,9 +32,7 @@ final class Known {
     /** One collection: the UIDs there, and those that the person deleted. */
     record Line(String collection, Set<String> there, Set<String> deleted) {}
 
-    private Known(Path file) {
-        this.file = file;
-    }
+    private Known(Path file) { this.file = file; }
 
     static Known of(Path folder) throws IOException {
         Known known = new Known(folder.resolve(FILE));
@@ -49,8 +47,7 @@ final class Known {
             for (String text : new String(Text.octets(file), UTF_8).lines().toList()) {
                 try {
                     Line line = MAPPER.readValue(text, Line.class);
-                    read.put(
-                            line.collection,
+                    read.put(line.collection,
                             new Line(line.collection, new TreeSet<>(line.there), new TreeSet<>(line.deleted)));
                 } catch (JsonProcessingException | RuntimeException e) {
                     // a line that cannot be read tells nothing; the next may
@@ -69,9 +66,7 @@ final class Known {
 
     private Line here() {
         Line here = lines.get(collection);
-        if (here == null) {
-            throw new IllegalStateException("no collection was named");
-        }
+        if (here == null) { throw new IllegalStateException("no collection was named"); }
         return here;
     }
 
@@ -85,9 +80,7 @@ final class Known {
         here().there.remove(uid);
     }
 
-    boolean wasThere(String uid) {
-        return here().there.contains(uid) || here().deleted.contains(uid);
-    }
+    boolean wasThere(String uid) { return here().there.contains(uid) || here().deleted.contains(uid); }
 
     /** Remembers that the person deleted it; returns whether that is news. */
     boolean deleted(String uid) {

@@ -12,12 +12,8 @@ public record Login(String user, String password) {
         }
     }
 
-    String header() {
-        return "Basic " + Base64.getEncoder().encodeToString((user + ":" + password).getBytes(UTF_8));
-    }
+    String header() { return "Basic " + Base64.getEncoder().encodeToString((user + ":" + password).getBytes(UTF_8)); }
 
     @Override
-    public String toString() {
-        return "Login of " + user;
-    }
+    public String toString() { return "Login of " + user; }
 }

@@ -68,29 +68,23 @@ final class Merge {
     static boolean isTouched(RawComponent server) {
         Written before = Written.in(server);
         String text = PlanLine.in(server.value(DESCRIPTION).orElse("")).rest();
-        boolean isChanged = before.isChanged(DESCRIPTION, text)
-                || Written.GROUPS.keySet().stream()
-                        .anyMatch(group -> !group.equals(DESCRIPTION) && before.isChanged(group, server));
-        return isChanged
-                || ItemReader.plain(server).isUnderWay()
+        boolean isChanged = before.isChanged(DESCRIPTION, text) || Written.GROUPS.keySet().stream()
+                .anyMatch(group -> !group.equals(DESCRIPTION) && before.isChanged(group, server));
+        return isChanged || ItemReader.plain(server).isUnderWay()
                 || server.properties().stream().anyMatch(one -> OF_PEOPLE.contains(one.name()));
     }
 
     /** An item that the plan has no use for, but that a person wrote in: it stays, and says so. */
     static Result withdrawn(RawComponent object, RawComponent ours) {
         RawComponent server = itemOf(object, ours.uid()).orElseThrow();
-        if (server.value(CONTENT).equals(ours.value(CONTENT))) {
-            return new Result(Optional.empty(), List.of());
-        }
+        if (server.value(CONTENT).equals(ours.value(CONTENT))) { return new Result(Optional.empty(), List.of()); }
         PlanLine line = PlanLine.in(server.value(DESCRIPTION).orElse(""));
         String whole = line.after("not needed any more").addedTo(line.rest());
         RawComponent marked = new RawComponent(server.name(), new ArrayList<>(server.properties()), server.parts());
-        marked.properties()
-                .removeIf(one -> one.name().equals(DESCRIPTION) || one.name().equals(CONTENT));
+        marked.properties().removeIf(one -> one.name().equals(DESCRIPTION) || one.name().equals(CONTENT));
         marked.properties().add(RawProperty.of(DESCRIPTION + ":" + whole));
         ours.first(CONTENT).ifPresent(marked.properties()::add);
-        return new Result(
-                Optional.of(replaced(object, server, marked)),
+        return new Result(Optional.of(replaced(object, server, marked)),
                 List.of("the plan does not need it any more; it stays on the server, since it was changed there."));
     }
 
@@ -107,9 +101,7 @@ final class Merge {
 
     @SuppressWarnings("ReferenceEquality") // this very part of the tree, not one that says the same
     private static RawComponent replaced(RawComponent tree, RawComponent old, RawComponent now) {
-        if (tree == old) {
-            return now;
-        }
+        if (tree == old) { return now; }
         List<RawComponent> parts = new ArrayList<>();
         tree.parts().forEach(part -> parts.add(replaced(part, old, now)));
         return new RawComponent(tree.name(), tree.properties(), parts);
@@ -132,20 +124,15 @@ final class Merge {
                 && Drift.isSmall(lineBefore.rest(), ours.value(DESCRIPTION).orElse(""));
         List<RawProperty> taken = new ArrayList<>();
         for (String group : Written.GROUPS.keySet()) {
-            if (!group.equals(DESCRIPTION)) {
-                taken.addAll(of(takesOurs(group) ? ours : server, group));
-            }
+            if (!group.equals(DESCRIPTION)) { taken.addAll(of(takesOurs(group) ? ours : server, group)); }
         }
         boolean takesText = !hasSmallDrift && takesOurs(DESCRIPTION);
         Written marks = Written.of(ours);
-        if (hasSmallDrift) {
-            before.markOf(DESCRIPTION).ifPresent(kept -> marks.marks().put(DESCRIPTION, kept));
-        }
+        if (hasSmallDrift) { before.markOf(DESCRIPTION).ifPresent(kept -> marks.marks().put(DESCRIPTION, kept)); }
         String text = takesText ? ours.value(DESCRIPTION).orElse("") : lineBefore.rest();
         String whole = PlanLine.of(inLine).addedTo(text);
         if (!whole.isEmpty()) {
-            taken.add(server.first(DESCRIPTION)
-                    .filter(there -> there.value().strip().equals(whole))
+            taken.add(server.first(DESCRIPTION).filter(there -> there.value().strip().equals(whole))
                     .orElseGet(() -> RawProperty.of(DESCRIPTION + ":" + whole)));
         }
         boolean isMoved = !Written.text(taken, Written.DAYS).equals(Written.text(server.properties(), Written.DAYS));
@@ -166,34 +153,24 @@ final class Merge {
 
     private boolean isOfOthers(RawProperty property) {
         String name = property.name();
-        return !name.equals("UID")
-                && !STAMPS.contains(name)
-                && !PROGRESS.contains(name)
-                && !name.equals(DESCRIPTION)
-                && Written.GROUPS.keySet().stream()
-                        .noneMatch(group -> Written.names(group).contains(name));
+        return !name.equals("UID") && !STAMPS.contains(name) && !PROGRESS.contains(name) && !name.equals(DESCRIPTION)
+                && Written.GROUPS.keySet().stream().noneMatch(group -> Written.names(group).contains(name));
     }
 
     /** Whether the plan's version of some properties goes out; notes what the person's version keeps out. */
     private boolean takesOurs(String group) {
         String theirs = group.equals(DESCRIPTION) ? lineBefore.rest() : Written.text(server.properties(), group);
         String plan = Written.text(ours.properties(), group);
-        if (Written.mark(theirs).equals(Written.mark(plan))) {
-            return true;
-        }
+        if (Written.mark(theirs).equals(Written.mark(plan))) { return true; }
         if (!before.isKnown()) {
-            told.add("its " + Written.GROUPS.get(group) + " on the server, whose origin is not known, "
-                    + "gave way to the plan's: " + Written.inWords(theirs));
+            told.add("its " + Written.GROUPS.get(group)
+                    + " on the server, whose origin is not known, gave way to the plan's: " + Written.inWords(theirs));
             return true;
         }
-        if (!before.isChanged(group, theirs)) {
-            return true;
-        }
+        if (!before.isChanged(group, theirs)) { return true; }
         String word = Written.GROUPS.getOrDefault(group, group);
         boolean isNews = before.isChanged(group, plan);
-        if (isNews || lineBefore.names(word)) {
-            inLine.put(word, Written.inWords(plan));
-        }
+        if (isNews || lineBefore.names(word)) { inLine.put(word, Written.inWords(plan)); }
         if (isNews) {
             told.add("its " + word + " were changed on the server and stay; the plan says: " + Written.inWords(plan));
         }
@@ -235,17 +212,13 @@ final class Merge {
 
     private List<RawProperty> progress() {
         RawComponent from = keepsProgress() ? server : ours;
-        return from.properties().stream()
-                .filter(p -> PROGRESS.contains(p.name()))
-                .toList();
+        return from.properties().stream().filter(p -> PROGRESS.contains(p.name())).toList();
     }
 
     /** Work that was begun or called off on the server is not reopened; an event keeps a status of the person's. */
     private boolean keepsProgress() {
         String here = ours.value("STATUS").orElse("");
-        if (ours.isEvent()) {
-            return !server.value("STATUS").orElse("CONFIRMED").equals("CONFIRMED");
-        }
+        if (ours.isEvent()) { return !server.value("STATUS").orElse("CONFIRMED").equals("CONFIRMED"); }
         ReadItem there = ItemReader.plain(server);
         boolean isOpenHere = here.equals("NEEDS-ACTION") || here.equals("IN-PROCESS");
         boolean isCancelledThere = there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());

@@ -7,11 +7,7 @@ import org.oldwood.calendar.format.RawComponent;
  * person wrote in it.
  */
 record Ours(RawComponent item, String title, boolean isNeeded) {
-    String uid() {
-        return item.uid();
-    }
+    String uid() { return item.uid(); }
 
-    Merge.Result into(RawComponent object) {
-        return isNeeded ? Merge.of(object, item) : Merge.withdrawn(object, item);
-    }
+    Merge.Result into(RawComponent object) { return isNeeded ? Merge.of(object, item) : Merge.withdrawn(object, item); }
 }

@@ -18,25 +18,20 @@ record PlanLine(String line, String rest) {
     static PlanLine in(String description) {
         int start = description.lastIndexOf(START);
         int end = start < 0 ? -1 : description.indexOf(']', start);
-        if (end < 0) {
-            return new PlanLine("", description);
-        }
+        if (end < 0) { return new PlanLine("", description); }
         int before = description.startsWith(BREAK, start - BREAK.length()) ? start - BREAK.length() : start;
-        return new PlanLine(
-                description.substring(start, end + 1),
+        return new PlanLine(description.substring(start, end + 1),
                 description.substring(0, before) + description.substring(end + 1));
     }
 
     /** @param said the plan's versions, by what they are */
     static PlanLine of(Map<String, String> said) {
-        return of(said.entrySet().stream()
-                .map(one -> one.getKey() + ": " + one.getValue())
+        return of(said.entrySet().stream().map(one -> one.getKey() + ": " + one.getValue())
                 .collect(Collectors.joining("; ")));
     }
 
     static PlanLine of(String said) {
-        String line =
-                said.replace("\\", "").replace(']', ')').replace(",", "\\,").replace(";", "\\;");
+        String line = said.replace("\\", "").replace(']', ')').replace(",", "\\,").replace(";", "\\;");
         return new PlanLine(line.isEmpty() ? "" : START + line + "]", "");
     }
 
@@ -49,11 +44,7 @@ record PlanLine(String line, String rest) {
         return new PlanLine(START + said + "\\; " + line.substring(START.length()), rest);
     }
 
-    boolean names(String word) {
-        return line.contains(" " + word + ": ");
-    }
+    boolean names(String word) { return line.contains(" " + word + ": "); }
 
-    String addedTo(String text) {
-        return line.isEmpty() ? text : text.isEmpty() ? line : text + BREAK + line;
-    }
+    String addedTo(String text) { return line.isEmpty() ? text : text.isEmpty() ? line : text + BREAK + line; }
 }

@@ -11,9 +11,7 @@ final class Progress {
     private final long every;
     private long last = System.nanoTime();
 
-    Progress(Consumer<String> tells) {
-        this(tells, EVERY);
-    }
+    Progress(Consumer<String> tells) { this(tells, EVERY); }
 
     Progress(Consumer<String> tells, Duration every) {
         this.tells = tells;

@@ -23,13 +23,8 @@ public final class Publish {
     final boolean restores;
 
     /** What was done, or in a trial would have been done. */
-    public record Result(
-            List<String> created,
-            List<String> changed,
-            List<String> removed,
-            int unchanged,
-            List<String> notices,
-            List<String> refused) {}
+    public record Result(List<String> created, List<String> changed, List<String> removed, int unchanged,
+            List<String> notices, List<String> refused) {}
 
     /**
      * A run to come.

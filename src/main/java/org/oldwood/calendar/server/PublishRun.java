@@ -64,15 +64,11 @@ final class PublishRun {
                 all(todos, "VTODO");
             }
         } catch (RecordException e) {
-            if (created.isEmpty() && changed.isEmpty() && removed.isEmpty() && asked.isEmpty()) {
-                throw e;
-            }
+            if (created.isEmpty() && changed.isEmpty() && removed.isEmpty() && asked.isEmpty()) { throw e; }
             String at = asked.isEmpty() ? "" : " at " + asked + ", which may be written or not";
             e.problems().forEach(problem -> refused.add("Broken off%s: %s".formatted(at, problem.inWords())));
         }
-        if (options.isTrial) {
-            return;
-        }
+        if (options.isTrial) { return; }
         try (Journal.Writing held = new Journal(options.garden.folder().resolve("journal.jsonl")).begin()) {
             memory.keep();
             known.keep();
@@ -87,8 +83,7 @@ final class PublishRun {
         if (newlyDeleted > 0) {
             notices.add(
                     "%s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
-                            .formatted(
-                                    Words.count(newlyDeleted, "entry was", "entries were"),
+                            .formatted(Words.count(newlyDeleted, "entry was", "entries were"),
                                     String.join("; ", deleted)));
         }
         notices.addAll(memory.notices());
@@ -105,23 +100,20 @@ final class PublishRun {
                 taken.add(component);
                 written(component).forEach(out -> uids.add(uid(component, out)));
             } else {
-                notices.add("%s takes no %s, so none were published there."
-                        .formatted(address, component.equals("VEVENT") ? "events" : "to-dos"));
+                notices.add("%s takes no %s, so none were published there.".formatted(address,
+                        component.equals("VEVENT") ? "events" : "to-dos"));
             }
         }
         Map<String, Stored> there = collection.read(uids);
         there.keySet().forEach(known::isThere);
         // before it is taken away: or a run that is killed then would hold what it took away for the person's doing
-        taken.forEach(component -> written(component).stream()
-                .filter(out -> out.isCancelled(component))
+        taken.forEach(component -> written(component).stream().filter(out -> out.isCancelled(component))
                 .forEach(out -> known.isGone(uid(component, out))));
-        if (!options.isTrial) {
-            known.keep();
-        }
+        if (!options.isTrial) { known.keep(); }
         if (hasForgotten && !there.isEmpty()) {
             hasForgotten = false;
-            notices.add("The memory of what was published, " + CalendarState.FILE + ", is not there:"
-                    + " entries of work that the plan dropped since then may still stand on the server.");
+            notices.add("The memory of what was published, " + CalendarState.FILE
+                    + ", is not there: entries of work that the plan dropped since then may still stand on the server.");
         }
         int done = 0;
         for (String component : taken) {
@@ -145,9 +137,7 @@ final class PublishRun {
         Ours ours = ItemObject.ours(memory.component(task, component), task, !task.isCancelled(component));
         old.ifPresent(there -> task.isThere());
         if (task.isCancelled(component)) {
-            if (old.isPresent()) {
-                cancel(collection, task, ours, old.get());
-            }
+            if (old.isPresent()) { cancel(collection, task, ours, old.get()); }
         } else if (old.isPresent()) {
             change(collection, ours, old.get(), TRIES);
         } else if (task.isPast()) {
@@ -211,8 +201,7 @@ final class PublishRun {
 
     private void send(Collection collection, Ours ours, Stored old, Merge.Result merged, int tries) throws IOException {
         asked = ours.title();
-        Wire.Reply reply =
-                collection.change(old, ItemObject.text(merged.object().orElseThrow()));
+        Wire.Reply reply = collection.change(old, ItemObject.text(merged.object().orElseThrow()));
         asked = "";
         if (reply.isGood()) {
             changed(ours, merged);
@@ -226,8 +215,8 @@ final class PublishRun {
 
     /** Somebody else wrote in between, or we did and the answer was lost. */
     private void again(Collection collection, Ours ours, Stored old, int tries) throws IOException {
-        Optional<Stored> now = collection.again(old.address()).filter(there -> Merge.itemOf(there.object(), ours.uid())
-                .isPresent());
+        Optional<Stored> now = collection.again(old.address())
+                .filter(there -> Merge.itemOf(there.object(), ours.uid()).isPresent());
         if (now.isPresent()) {
             change(collection, ours, now.get(), tries);
         } else if (!ours.isNeeded()) {
@@ -283,11 +272,8 @@ final class PublishRun {
     }
 
     private void noticeCompletion(Ours ours, Stored old) {
-        if (!ours.item().isEvent()
-                && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
-                && Merge.itemOf(old.object(), ours.uid()).stream()
-                        .map(ItemReader::plain)
-                        .anyMatch(ReadItem::isDone)) {
+        if (!ours.item().isEvent() && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
+                && Merge.itemOf(old.object(), ours.uid()).stream().map(ItemReader::plain).anyMatch(ReadItem::isDone)) {
             notices.add("%s: is ticked off on the server; take it into the journal with: oldwood calendar read"
                     .formatted(ours.title()));
         }

@@ -49,17 +49,15 @@ public final class Session {
      * @param certificate a file with the one certificate to trust, where nobody vouches for the server's
      * @param tells who is told what it is at when it lasts
      */
-    public static Session with(
-            Optional<Login> login, boolean allowsPlain, Optional<Path> certificate, Consumer<String> tells)
-            throws IOException {
+    public static Session with(Optional<Login> login, boolean allowsPlain, Optional<Path> certificate,
+            Consumer<String> tells) throws IOException {
         return with(login, allowsPlain, certificate, new Progress(tells), Limits.USUAL);
     }
 
-    static Session with(
-            Optional<Login> login, boolean allowsPlain, Optional<Path> certificate, Progress progress, Limits limits)
-            throws IOException {
-        Optional<SSLContext> own =
-                certificate.isPresent() ? Optional.of(OwnCertificate.trusted(certificate.get())) : Optional.empty();
+    static Session with(Optional<Login> login, boolean allowsPlain, Optional<Path> certificate, Progress progress,
+            Limits limits) throws IOException {
+        Optional<SSLContext> own = certificate.isPresent() ? Optional.of(OwnCertificate.trusted(certificate.get()))
+                : Optional.empty();
         return new Session(login, allowsPlain, progress, limits, new JdkWire(limits, progress, own));
     }
 
@@ -80,20 +78,15 @@ public final class Session {
     Wire.Reply spend(Wire.Request request) throws IOException {
         boolean isLate = System.nanoTime() - began > limits.whole.toNanos();
         if (isLate || requests++ == limits.mostRequests) {
-            throw Http.problem(
-                    request.to(),
-                    "server-budget",
-                    isLate
-                            ? "took more than %s seconds for all".formatted(limits.whole.toSeconds())
+            throw Http.problem(request.to(), "server-budget",
+                    isLate ? "took more than %s seconds for all".formatted(limits.whole.toSeconds())
                             : "needs more than %s requests".formatted(limits.mostRequests),
                     "Run it again later: it goes on with what is missing.");
         }
         return wire.send(request);
     }
 
-    Collection at(URI address) {
-        return Collection.at(address, new Http(address, this));
-    }
+    Collection at(URI address) { return Collection.at(address, new Http(address, this)); }
 
     /** The garden's objects in a collection, for {@link ReadBack}. */
     public List<String> fetch(URI address, Export.Garden garden, List<Item> plan) throws IOException {

@@ -26,17 +26,11 @@ interface Wire {
     // nobody compares replies, and octets are what a server sends
     @SuppressWarnings("ArrayRecordComponent")
     record Reply(int status, URI from, Map<String, String> headers, byte[] body) {
-        boolean isGood() {
-            return status >= 200 && status < 300;
-        }
+        boolean isGood() { return status >= 200 && status < 300; }
 
-        Optional<String> header(String name) {
-            return Optional.ofNullable(headers.get(name));
-        }
+        Optional<String> header(String name) { return Optional.ofNullable(headers.get(name)); }
 
-        String text() {
-            return new String(body, UTF_8);
-        }
+        String text() { return new String(body, UTF_8); }
 
         String start() {
             String text = text();

@@ -45,31 +45,21 @@ record Written(Map<String, String> marks) {
         Map<String, String> marks = new LinkedHashMap<>();
         for (String part : item.value(NAME).orElse("").split(" ", -1)) {
             String[] pair = part.split("=", 2);
-            if (pair.length == 2 && GROUPS.containsKey(pair[0])) {
-                marks.put(pair[0], pair[1]);
-            }
+            if (pair.length == 2 && GROUPS.containsKey(pair[0])) { marks.put(pair[0], pair[1]); }
         }
         return new Written(marks);
     }
 
     RawProperty property() {
-        return RawProperty.of(NAME + ":"
-                + marks.entrySet().stream()
-                        .map(mark -> mark.getKey() + "=" + mark.getValue())
-                        .collect(Collectors.joining(" ")));
+        return RawProperty.of(NAME + ":" + marks.entrySet().stream().map(mark -> mark.getKey() + "=" + mark.getValue())
+                .collect(Collectors.joining(" ")));
     }
 
-    Optional<String> markOf(String group) {
-        return Optional.ofNullable(marks.get(group));
-    }
+    Optional<String> markOf(String group) { return Optional.ofNullable(marks.get(group)); }
 
-    boolean isKnown() {
-        return !marks.isEmpty();
-    }
+    boolean isKnown() { return !marks.isEmpty(); }
 
-    boolean isChanged(String group, RawComponent item) {
-        return isChanged(group, text(item.properties(), group));
-    }
+    boolean isChanged(String group, RawComponent item) { return isChanged(group, text(item.properties(), group)); }
 
     /** Whether a text is another one than we wrote. */
     boolean isChanged(String group, String text) {
@@ -79,31 +69,20 @@ record Written(Map<String, String> marks) {
     /** The values of a group's properties. */
     static String text(List<RawProperty> properties, String group) {
         Set<String> names = names(group);
-        return properties.stream()
-                .filter(property -> names.contains(property.name()))
-                .map(property -> (group.equals(DAYS) ? property.name() + " " : "")
-                        + property.value().strip())
-                .sorted()
+        return properties.stream().filter(property -> names.contains(property.name()))
+                .map(property -> (group.equals(DAYS) ? property.name() + " " : "") + property.value().strip()).sorted()
                 .collect(Collectors.joining(" "));
     }
 
     /** Servers escape commas and semicolons or not; both say the same. */
     static String mark(String text) {
-        String plain = text.replace("\\N", "\\n")
-                .replace("\\,", ",")
-                .replace("\\;", ";")
-                .strip();
+        String plain = text.replace("\\N", "\\n").replace("\\,", ",").replace("\\;", ";").strip();
         return Integer.toHexString(plain.hashCode());
     }
 
     /** On one line, for people: as it stands in the calendar, but for what is only notation. */
     static String inWords(String text) {
-        return text.replace("\\n", " / ")
-                .replace("\\N", " / ")
-                .replace("\\,", ",")
-                .replace("\\;", ";")
-                .replace("DTSTART ", "from ")
-                .replace("DTEND ", "to before ")
-                .replace("DUE ", "due ");
+        return text.replace("\\n", " / ").replace("\\N", " / ").replace("\\,", ",").replace("\\;", ";")
+                .replace("DTSTART ", "from ").replace("DTEND ", "to before ").replace("DUE ", "due ");
     }
 }

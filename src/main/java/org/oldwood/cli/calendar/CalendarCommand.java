@@ -49,8 +49,7 @@ public final class CalendarCommand extends GardenCommand {
 
     @Override
     public CommandLine commandLine() {
-        return super.commandLine()
-                .addSubcommand("read", new CalendarReadCommand(this).commandLine())
+        return super.commandLine().addSubcommand("read", new CalendarReadCommand(this).commandLine())
                 .addSubcommand("publish", new CalendarPublishCommand(this).commandLine());
     }
 
@@ -62,8 +61,7 @@ public final class CalendarCommand extends GardenCommand {
         try (Journal.Writing held = new Journal(folder().journalPath()).begin()) {
             adopt(calendar);
             Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replacing.replace);
-            result = feed.isPresent()
-                    ? export.feed(calendar.items(), path(feed.get()))
+            result = feed.isPresent() ? export.feed(calendar.items(), path(feed.get()))
                     : export.pairs(calendar.items(), target(folder()), split());
         }
         result.files().forEach(file -> tell((result.changed().contains(file) ? "Wrote " : "Unchanged: ") + file));
@@ -91,9 +89,7 @@ public final class CalendarCommand extends GardenCommand {
     }
 
     private void adopt(CalendarItems calendar) throws IOException {
-        if (adopt.isEmpty()) {
-            return;
-        }
+        if (adopt.isEmpty()) { return; }
         Adoption adoption = new Adoption(calendar.garden(), looks.layout(calendar.of()), calendar.known());
         for (Path file : adopt) {
             try (InputStream in = Files.newInputStream(path(file))) {
@@ -103,9 +99,8 @@ public final class CalendarCommand extends GardenCommand {
         Adoption.Result result = adoption.keep();
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
         if (result.half() > 0) {
-            tell(
-                    "Note: of %s rounds only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
-                            .formatted(result.half()));
+            tell("Note: of %s rounds only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
+                    .formatted(result.half()));
         }
         tell("Took over %s items; %s belong to nothing in the plan.".formatted(result.items(), result.strangers()));
     }

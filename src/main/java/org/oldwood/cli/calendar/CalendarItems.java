@@ -25,14 +25,8 @@ import org.oldwood.plan.round.Rounds;
  * @param known the rounds and all their tasks, which a calendar of before may hold one by one
  * @param leftOut what optional rounds that were not asked for would do
  */
-record CalendarItems(
-        Export.Garden garden,
-        GardenState state,
-        Plan plan,
-        List<Item> items,
-        List<Item> known,
-        Set<String> leftOut,
-        Garden of) {
+record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<Item> items, List<Item> known,
+        Set<String> leftOut, Garden of) {
 
     static CalendarItems of(GardenCommand command, boolean taskByTask) throws IOException {
         GardenFolder folder = command.folder();
@@ -53,22 +47,9 @@ record CalendarItems(
             known.addAll(parts);
             if (round.wanted(garden.wishes())) {
                 items.addAll(taskByTask ? parts : parts.subList(0, 1));
-            } else if (round.open() && round.kind().optional()) {
-                leftOut.add(round.title().split("[:,]", 2)[0]);
-            }
+            } else if (round.open() && round.kind().optional()) { leftOut.add(round.title().split("[:,]", 2)[0]); }
         }
-        return new CalendarItems(
-                new Export.Garden(
-                        garden.id(),
-                        garden.name(),
-                        Zone.of(garden.site().zoneName()),
-                        folder.path(),
-                        state.finished().keySet()),
-                state,
-                plan,
-                items,
-                known,
-                leftOut,
-                garden);
+        return new CalendarItems(new Export.Garden(garden.id(), garden.name(), Zone.of(garden.site().zoneName()),
+                folder.path(), state.finished().keySet()), state, plan, items, known, leftOut, garden);
     }
 }

@@ -24,10 +24,7 @@ final class CalendarLooks {
 
     /** With the days of work and the hour of the garden. */
     Layout layout(Garden garden) {
-        return Layout.usual()
-                .with(
-                        due == Due.last ? Layout.Due.LAST_DAY : Layout.Due.DAY_AFTER,
-                        noReminder ? Optional.empty() : garden.wishes().alarm(),
-                        garden.workDays());
+        return Layout.usual().with(due == Due.last ? Layout.Due.LAST_DAY : Layout.Due.DAY_AFTER,
+                noReminder ? Optional.empty() : garden.wishes().alarm(), garden.workDays());
     }
 }

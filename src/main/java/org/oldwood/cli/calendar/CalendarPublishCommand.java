@@ -36,9 +36,7 @@ final class CalendarPublishCommand extends GardenCommand {
     @Mixin
     CalendarLooks looks = new CalendarLooks();
 
-    CalendarPublishCommand(GardenCommand parent) {
-        this.parent = parent;
-    }
+    CalendarPublishCommand(GardenCommand parent) { this.parent = parent; }
 
     @Override
     public int run() throws IOException {
@@ -60,14 +58,8 @@ final class CalendarPublishCommand extends GardenCommand {
         list("new", result.created());
         list("changed", result.changed());
         list("removed", result.removed());
-        out().line((dryRun ? "Would write: " : "Written: ")
-                + result.created().size()
-                + " new, "
-                + result.changed().size()
-                + " changed, "
-                + result.removed().size()
-                + " removed; "
-                + result.unchanged()
+        out().line((dryRun ? "Would write: " : "Written: ") + result.created().size() + " new, "
+                + result.changed().size() + " changed, " + result.removed().size() + " removed; " + result.unchanged()
                 + " left as they were.");
         result.notices().forEach(notice -> tell("Note: " + notice));
         result.refused().forEach(refusal -> err().paragraph(0, refusal));

@@ -52,9 +52,7 @@ final class CalendarReadCommand extends GardenCommand {
     @Mixin
     CalendarLooks looks = new CalendarLooks();
 
-    CalendarReadCommand(GardenCommand parent) {
-        this.parent = parent;
-    }
+    CalendarReadCommand(GardenCommand parent) { this.parent = parent; }
 
     /** An answer to note, and the amount done where it was not the planned one. */
     private record Chosen(Answer answer, Optional<Double> amount) {}
@@ -64,9 +62,7 @@ final class CalendarReadCommand extends GardenCommand {
         takeFrom(parent);
         CalendarItems calendar = CalendarItems.of(this, looks.each);
         ReadBack.Result result = read(calendar);
-        List<Answer> news = result.answers().stream()
-                .filter(answer -> isNew(answer, calendar))
-                .toList();
+        List<Answer> news = result.answers().stream().filter(answer -> isNew(answer, calendar)).toList();
         if (json) {
             out().json(new Told(news.stream().map(OneAnswer::of).toList(), result.notices()));
         } else {
@@ -84,19 +80,14 @@ final class CalendarReadCommand extends GardenCommand {
 
     /** What was noted for some of it leaves the rest to be ticked off. */
     private static boolean isNew(Answer answer, CalendarItems calendar) {
-        if (answer.what() == Answer.What.NOT_DONE) {
-            return !ticks(answer, calendar).isEmpty();
-        }
+        if (answer.what() == Answer.What.NOT_DONE) { return !ticks(answer, calendar).isEmpty(); }
         return !open(answer, calendar).isEmpty();
     }
 
     /** The tasks that an answer settles: those still open, and those that the plan no longer has and nobody noted. */
     private static List<String> open(Answer answer, CalendarItems calendar) {
-        return answer.tasks().stream()
-                .filter(id -> calendar.plan()
-                        .find(id)
-                        .map(task -> task.state() == Task.State.OPEN)
-                        .orElse(!calendar.state().finished().containsKey(id)))
+        return answer.tasks().stream().filter(id -> calendar.plan().find(id)
+                .map(task -> task.state() == Task.State.OPEN).orElse(!calendar.state().finished().containsKey(id)))
                 .toList();
     }
 
@@ -105,14 +96,13 @@ final class CalendarReadCommand extends GardenCommand {
         return answer.tasks().stream()
                 .flatMap(task -> calendar.state().finished().getOrDefault(task, List.of()).stream())
                 .filter(entry -> entry.kind() == EntryKind.DONE && entry.note().equals(FROM_A_CALENDAR))
-                .filter(entry -> !entry.date().isAfter(answer.day()))
-                .toList();
+                .filter(entry -> !entry.date().isAfter(answer.day())).toList();
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
         ReadBack back = new ReadBack(calendar.garden(), calendar.known(), looks.layout(calendar.of()), today());
-        Optional<Session> session =
-                from.stream().anyMatch(ServerAccess::isAddress) ? Optional.of(access.session(this)) : Optional.empty();
+        Optional<Session> session = from.stream().anyMatch(ServerAccess::isAddress) ? Optional.of(access.session(this))
+                : Optional.empty();
         for (String name : from) {
             if (session.isPresent() && ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
@@ -129,13 +119,12 @@ final class CalendarReadCommand extends GardenCommand {
     }
 
     private void print(Answer answer) {
-        String said =
-                switch (answer.what()) {
-                    case DONE -> "done";
-                    case SKIPPED -> "skipped";
-                    case UNDER_WAY -> "begun";
-                    case NOT_DONE -> "not done";
-                };
+        String said = switch (answer.what()) {
+            case DONE -> "done";
+            case SKIPPED -> "skipped";
+            case UNDER_WAY -> "begun";
+            case NOT_DONE -> "not done";
+        };
         String more = answer.what() == Answer.What.UNDER_WAY
                 ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
                 : answer.what() == Answer.What.NOT_DONE
@@ -144,46 +133,33 @@ final class CalendarReadCommand extends GardenCommand {
         out().hanging(answer.day() + "  " + said + " ".repeat(9 - said.length()), 21, answer.title() + more);
     }
 
-    private static String percent(Answer answer) {
-        return answer.percent() > 0 ? answer.percent() + " %; " : "";
-    }
+    private static String percent(Answer answer) { return answer.percent() > 0 ? answer.percent() + " %; " : ""; }
 
     private void note(CalendarItems calendar, List<Answer> answers) throws IOException {
         List<Chosen> chosen = new ArrayList<>();
         if (yes) {
             answers.forEach(answer -> chosen.add(new Chosen(answer, Optional.empty())));
-        } else if (!json) {
-            chosen.addAll(ask(calendar, answers));
-        }
+        } else if (!json) { chosen.addAll(ask(calendar, answers)); }
         if (chosen.isEmpty()) {
             tell("Nothing was noted. Add --yes to note it all.");
             return;
         }
         new Noting(this, new Problems()).note(() -> {
             Ticking ticking = new Ticking(this);
-            return chosen.stream()
-                    .flatMap(one -> drafts(one, calendar, ticking).stream())
-                    .toList();
+            return chosen.stream().flatMap(one -> drafts(one, calendar, ticking).stream()).toList();
         });
     }
 
     private List<Chosen> ask(CalendarItems calendar, List<Answer> answers) throws IOException {
         List<Chosen> chosen = new ArrayList<>();
         Optional<String> agreed = ask("Note these in the journal? (y or n)");
-        if (agreed.isEmpty()) {
-            tell("Nobody is there to answer; --yes notes it without a question.");
-        }
-        if (!agreed.orElse("").equals("y")) {
-            return chosen;
-        }
+        if (agreed.isEmpty()) { tell("Nobody is there to answer; --yes notes it without a question."); }
+        if (!agreed.orElse("").equals("y")) { return chosen; }
         for (Answer answer : answers) {
-            Optional<Amount> planned =
-                    answer.what() == Answer.What.DONE && answer.tasks().size() == 1
-                            ? calendar.plan()
-                                    .find(answer.tasks().get(0))
-                                    .filter(task -> Booking.of(task).isEmpty() || Booking.scales(task))
-                                    .flatMap(Task::amount)
-                            : Optional.empty();
+            Optional<Amount> planned = answer.what() == Answer.What.DONE && answer.tasks().size() == 1
+                    ? calendar.plan().find(answer.tasks().get(0))
+                            .filter(task -> Booking.of(task).isEmpty() || Booking.scales(task)).flatMap(Task::amount)
+                    : Optional.empty();
             chosen.add(new Chosen(answer, planned.flatMap(amount -> other(answer, amount))));
         }
         return chosen;
@@ -192,13 +168,8 @@ final class CalendarReadCommand extends GardenCommand {
     /** What was done where it was not what was planned. */
     private Optional<Double> other(Answer answer, Amount planned) {
         try {
-            String text = ask(answer.title()
-                            + ": planned "
-                            + planned.words()
-                            + ". How much was it, in "
-                            + planned.unit()
-                            + "? (nothing: as planned)")
-                    .orElse("");
+            String text = ask(answer.title() + ": planned " + planned.words() + ". How much was it, in "
+                    + planned.unit() + "? (nothing: as planned)").orElse("");
             return text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text));
         } catch (NumberFormatException e) {
             throw usage("an amount is a number, so nothing was noted");
@@ -212,17 +183,12 @@ final class CalendarReadCommand extends GardenCommand {
         Answer answer = chosen.answer;
         if (answer.what() == Answer.What.NOT_DONE) {
             return ticks(answer, calendar).stream()
-                    .map(tick -> Draft.withdrawal(answer.day(), tick.id(), Place.of("calendar")))
-                    .toList();
+                    .map(tick -> Draft.withdrawal(answer.day(), tick.id(), Place.of("calendar"))).toList();
         }
         return open(answer, calendar).stream()
-                .flatMap(task -> answer.what() == Answer.What.DONE
-                        ? ticking
-                                .drafts(
-                                        new Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR),
-                                        Place.of("calendar"))
-                                .stream()
-                        : Stream.of(draft(chosen, task)))
+                .flatMap(task -> answer.what() == Answer.What.DONE ? ticking
+                        .drafts(new Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR), Place.of("calendar"))
+                        .stream() : Stream.of(draft(chosen, task)))
                 .toList();
     }
 
@@ -230,8 +196,8 @@ final class CalendarReadCommand extends GardenCommand {
         Place place = Place.of("calendar");
         Map<String, Json> values = new LinkedHashMap<>();
         values.put("task", new Json.Text(place.at("task"), task));
-        chosen.amount.ifPresent(
-                amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
+        chosen.amount
+                .ifPresent(amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
         values.put("note", new Json.Text(place.at("note"), FROM_A_CALENDAR));
         int percent = chosen.answer.percent();
         if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
@@ -251,17 +217,11 @@ final class CalendarReadCommand extends GardenCommand {
 
     private record Told(List<OneAnswer> answers, List<String> notices) {}
 
-    private record OneAnswer(
-            String item, List<String> tasks, String title, String said, LocalDate day, int percent, String basis) {
+    private record OneAnswer(String item, List<String> tasks, String title, String said, LocalDate day, int percent,
+            String basis) {
         static OneAnswer of(Answer answer) {
-            return new OneAnswer(
-                    answer.identity(),
-                    answer.tasks(),
-                    answer.title(),
-                    answer.what().name().toLowerCase(Locale.ROOT),
-                    answer.day(),
-                    answer.percent(),
-                    answer.basis());
+            return new OneAnswer(answer.identity(), answer.tasks(), answer.title(),
+                    answer.what().name().toLowerCase(Locale.ROOT), answer.day(), answer.percent(), answer.basis());
         }
     }
 }

@@ -34,13 +34,9 @@ final class ServerAccess {
     @Option(names = "--user", paramLabel = "NAME")
     Optional<String> user = Optional.empty();
 
-    @Option(
-            names = "--password-file",
-            paramLabel = "FILE",
-            description = {
-                "a file with your password, readable by you alone (chmod 600);",
-                "otherwise " + VARIABLE + ", or you are asked"
-            })
+    @Option(names = "--password-file", paramLabel = "FILE",
+            description = {"a file with your password, readable by you alone (chmod 600);",
+                    "otherwise " + VARIABLE + ", or you are asked"})
     Optional<Path> passwordFile = Optional.empty();
 
     @Option(names = "--plain-http")
@@ -53,9 +49,7 @@ final class ServerAccess {
         return Session.with(login(command), plainHttp, certificate.map(command::path), command::tell);
     }
 
-    static boolean isAddress(String text) {
-        return text.startsWith("http:") || text.startsWith("https:");
-    }
+    static boolean isAddress(String text) { return text.startsWith("http:") || text.startsWith("https:"); }
 
     static URI address(GardenCommand command, String text) {
         try {
@@ -66,28 +60,17 @@ final class ServerAccess {
     }
 
     private Optional<Login> login(GardenCommand command) throws IOException {
-        if (user.isEmpty()) {
-            return Optional.empty();
-        }
-        if (user.get().contains(":")) {
-            throw command.usage("a user name cannot hold a colon");
-        }
+        if (user.isEmpty()) { return Optional.empty(); }
+        if (user.get().contains(":")) { throw command.usage("a user name cannot hold a colon"); }
         return Optional.of(new Login(user.get(), password(command)));
     }
 
     private String password(GardenCommand command) throws IOException {
-        if (passwordFile.isPresent()) {
-            return fromFile(command.path(passwordFile.get()));
-        }
+        if (passwordFile.isPresent()) { return fromFile(command.path(passwordFile.get())); }
         String given = command.around().environment().get(VARIABLE);
-        if (given != null) {
-            return given;
-        }
-        return command.around()
-                .hidden()
-                .answerTo("Password: ")
-                .orElseThrow(() ->
-                        command.usage("there is no password: set " + VARIABLE + ", or give --password-file FILE"));
+        if (given != null) { return given; }
+        return command.around().hidden().answerTo("Password: ").orElseThrow(
+                () -> command.usage("there is no password: set " + VARIABLE + ", or give --password-file FILE"));
     }
 
     /** A pipe, as a password manager gives one, has nobody's rights but is read once by us alone. */
@@ -96,13 +79,9 @@ final class ServerAccess {
         if (!Files.exists(file) || Files.isDirectory(file)) {
             throw new RecordException(new Problem("no-password-file", place, "is no file", ""));
         }
-        boolean hasRights =
-                Files.isRegularFile(file) && Files.getFileStore(file).supportsFileAttributeView("posix");
+        boolean hasRights = Files.isRegularFile(file) && Files.getFileStore(file).supportsFileAttributeView("posix");
         if (hasRights && !PRIVATE.containsAll(Files.getPosixFilePermissions(file))) {
-            throw new RecordException(new Problem(
-                    "password-file-open",
-                    place,
-                    "can be read by others than you",
+            throw new RecordException(new Problem("password-file-open", place, "can be read by others than you",
                     "Make it yours alone: chmod 600 " + file));
         }
         try (InputStream in = Files.newInputStream(file)) {

@@ -26,18 +26,14 @@ public final class AnyPlace {
     @Option(names = "--climate", paramLabel = "NAME")
     public Optional<String> climate = Optional.empty();
 
-    public boolean isGiven() {
-        return at.isPresent() || climate.isPresent();
-    }
+    public boolean isGiven() { return at.isPresent() || climate.isPresent(); }
 
     /** The crop's stage dates there, as of a day. */
     public Setting setting(Crop crop, LocalDate day, GardenCommand command) {
         Optional<Climate> chosen = climate.map(name -> climate(name, command));
-        double latitude = at.map(text -> latitude(text, command))
-                .or(() -> chosen.flatMap(Climate::latitude))
-                .orElseThrow(() ->
-                        command.usage("There is no garden here: say where with --at LAT,LON, 52,-2 for example, or with"
-                                + " --climate NAME"));
+        double latitude = at.map(text -> latitude(text, command)).or(() -> chosen.flatMap(Climate::latitude))
+                .orElseThrow(() -> command.usage(
+                        "There is no garden here: say where with --at LAT,LON, 52,-2 for example, or with --climate NAME"));
         chosen.flatMap(Climate::latitude).filter(its -> its * latitude < 0).ifPresent(its -> {
             throw command.usage(
                     "--climate %s lies in the other half of the earth: at latitude %s, and --at says %s. South is negative."
@@ -51,8 +47,7 @@ public final class AnyPlace {
         Documents documents = Documents.bundled();
         return new ModelledStages(
                 chosen.map(climate -> new GardenClimate(latitude, climate, Weather.none(), documents)),
-                Sightings.none(),
-                documents);
+                Sightings.none(), documents);
     }
 
     private Optional<PlaceClimate> around(GardenCommand command) {
@@ -67,15 +62,12 @@ public final class AnyPlace {
         }
         return around(command)
                 .map(place -> "Days are modelled from the climate of %s. %s"
-                        .formatted(place.climate().name(), place.heightWarning().orElse(""))
-                        .strip())
+                        .formatted(place.climate().name(), place.heightWarning().orElse("")).strip())
                 .orElseGet(() -> "Days are by the calendar, for any place in this half of the earth. "
                         + PlaceClimate.whyNot(spot(at.orElse(""), command), Documents.bundled()));
     }
 
-    private static List<String> known() {
-        return Documents.bundled().names("climates");
-    }
+    private static List<String> known() { return Documents.bundled().names("climates"); }
 
     private static Climate climate(String name, GardenCommand command) {
         if (!known().contains(name)) {
@@ -84,9 +76,7 @@ public final class AnyPlace {
         return Climate.bundled(name, Documents.bundled());
     }
 
-    private static double latitude(String text, GardenCommand command) {
-        return spot(text, command).latitude();
-    }
+    private static double latitude(String text, GardenCommand command) { return spot(text, command).latitude(); }
 
     /** The place that {@code LAT,LON} or {@code LAT,LON,METRES} says; at the sea's level where it gives no height. */
     public static Spot spot(String text, GardenCommand command) {
@@ -98,20 +88,15 @@ public final class AnyPlace {
             boolean turned = parts.length > 1 && !Double.isNaN(number(parts[0], 180) + number(parts[1], 90));
             throw command.usage(
                     "--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a comma and the height in metres, but is \"%s\". %s"
-                            .formatted(
-                                    text,
-                                    turned
-                                            ? "Are latitude and longitude swapped?"
-                                            : "Write for example: --at 52.1,-2.3,78"));
+                            .formatted(text, turned ? "Are latitude and longitude swapped?"
+                                    : "Write for example: --at 52.1,-2.3,78"));
         }
         return new Spot(latitude, longitude, heightM);
     }
 
     private static double number(String text, double most) {
         String stripped = text.strip();
-        if (!stripped.matches("[+-]?[0-9]{1,4}(\\.[0-9]{1,10})?")) {
-            return Double.NaN;
-        }
+        if (!stripped.matches("[+-]?[0-9]{1,4}(\\.[0-9]{1,10})?")) { return Double.NaN; }
         double value = Double.parseDouble(stripped);
         return Math.abs(value) <= most ? value : Double.NaN;
     }

@@ -13,8 +13,8 @@ public final class BedsAsked {
     /** Stops with a message where there is no such bed. */
     public static void check(GardenCommand command, Optional<String> bed, GardenState state) {
         if (bed.isPresent() && state.bed(bed.get()).isEmpty()) {
-            throw command.usage("there is no bed \"%s\" in this garden. %s"
-                    .formatted(bed.get(), Nearest.hint(bed.get(), state.beds().keySet())));
+            throw command.usage("there is no bed \"%s\" in this garden. %s".formatted(bed.get(),
+                    Nearest.hint(bed.get(), state.beds().keySet())));
         }
     }
 

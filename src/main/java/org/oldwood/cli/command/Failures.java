@@ -24,9 +24,7 @@ public final class Failures {
 
     private final Out err;
 
-    public Failures(Out err) {
-        this.err = err;
-    }
+    public Failures(Out err) { this.err = err; }
 
     public int wrongUsage(ParameterException e, String[] args) {
         CommandLine line = e.getCommandLine();
@@ -39,8 +37,7 @@ public final class Failures {
     }
 
     private static String firstLine(ParameterException e) {
-        if (e instanceof UnmatchedArgumentException unmatched
-                && unmatched.getUnmatched().get(0).startsWith("-")) {
+        if (e instanceof UnmatchedArgumentException unmatched && unmatched.getUnmatched().get(0).startsWith("-")) {
             // what follows it may be a password, which belongs in no log
             String option = unmatched.getUnmatched().get(0);
             int value = option.indexOf('=');
@@ -57,18 +54,13 @@ public final class Failures {
     }
 
     private static String suggestion(ParameterException e) {
-        if (!(e instanceof UnmatchedArgumentException unmatched)) {
-            return "";
-        }
+        if (!(e instanceof UnmatchedArgumentException unmatched)) { return ""; }
         String seen = unmatched.getUnmatched().get(0);
         return Nearest.to(seen, e.getCommandLine().getCommandSpec().optionsMap().keySet())
-                .map(option -> ". Did you mean " + option + "?")
-                .orElse("");
+                .map(option -> ". Did you mean " + option + "?").orElse("");
     }
 
-    private void say(String text) {
-        err.hanging("", 2, text);
-    }
+    private void say(String text) { err.hanging("", 2, text); }
 
     /** What a command let through. */
     public int thrown(Exception thrown, GardenCommand command) {
@@ -76,9 +68,7 @@ public final class Failures {
             new ProblemWords(command.gardenPath()).print(err, records.problems(), "; nothing was written.");
             return RECORD_PROBLEMS;
         }
-        if (thrown instanceof ParameterException usage) {
-            return wrongUsage(usage, new String[0]);
-        }
+        if (thrown instanceof ParameterException usage) { return wrongUsage(usage, new String[0]); }
         if (thrown instanceof TypeConversionException) {
             say("oldwood: " + thrown.getMessage());
             return WRONG_USAGE;
@@ -87,9 +77,7 @@ public final class Failures {
     }
 
     public int unexpected(Exception thrown) {
-        if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
-            return disk(thrown);
-        }
+        if (thrown instanceof IOException || thrown instanceof UncheckedIOException) { return disk(thrown); }
         say("oldwood: this is a fault of the program, not of your records: " + thrown);
         StackTraceElement[] trace = thrown.getStackTrace();
         say("Please report it with the command you gave, the text above and this place: %s"
@@ -100,12 +88,9 @@ public final class Failures {
     /** A reader that has seen enough ({@code oldwood tasks | head}) is no fault. */
     private int disk(Exception thrown) {
         String message = String.valueOf(thrown.getMessage());
-        if (message.contains("Broken pipe")) {
-            return 0;
-        }
-        say(
-                "oldwood: a file could not be read or written: %s. Check that the folder is there, that you may write in it, and that the disk is not full."
-                        .formatted(message));
+        if (message.contains("Broken pipe")) { return 0; }
+        say("oldwood: a file could not be read or written: %s. Check that the folder is there, that you may write in it, and that the disk is not full."
+                .formatted(message));
         return UNEXPECTED;
     }
 }

@@ -49,9 +49,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     @Option(names = "--quiet")
     public boolean quiet;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true)
+    @Option(names = {"-h", "--help"}, usageHelp = true)
     boolean help;
 
     private @Nullable CommandLine line;
@@ -89,9 +87,7 @@ public abstract class GardenCommand implements Callable<Integer> {
         return line;
     }
 
-    public final CommandSpec spec() {
-        return attached(line).getCommandSpec();
-    }
+    public final CommandSpec spec() { return attached(line).getCommandSpec(); }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or those known, if they are few. */
     public final ParameterException noSuch(String what, String id, List<String> known) {
@@ -101,9 +97,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     @Override
     public final Integer call() throws IOException {
         try {
-            if (surroundings != null && opened.isEmpty()) {
-                tellIn(Wording.METRIC);
-            }
+            if (surroundings != null && opened.isEmpty()) { tellIn(Wording.METRIC); }
             return run();
         } catch (RecordException | ParameterException e) {
             throw e;
@@ -114,31 +108,23 @@ public abstract class GardenCommand implements Callable<Integer> {
         }
     }
 
-    public final Out out() {
-        return attached(out);
-    }
+    public final Out out() { return attached(out); }
 
     /** Standard error; prefer {@link #tell} for what {@code --quiet} silences. */
     public final Out err() {
         return attached(err);
     }
 
-    public final Surroundings around() {
-        return attached(surroundings);
-    }
+    public final Surroundings around() { return attached(surroundings); }
 
     private static <T> T attached(@Nullable T part) {
-        if (part == null) {
-            throw new IllegalStateException("the command was not attached to its surroundings");
-        }
+        if (part == null) { throw new IllegalStateException("the command was not attached to its surroundings"); }
         return part;
     }
 
     /** Says something on standard error, unless {@code --quiet} was given. */
     public final void tell(String text) {
-        if (!quiet) {
-            err().paragraph(0, text);
-        }
+        if (!quiet) { err().paragraph(0, text); }
     }
 
     /** A file or folder named on the command line. */
@@ -154,9 +140,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     public final Path readable(String named) {
         try {
             Path file = path(Path.of(named));
-            if (Files.isRegularFile(file) && Files.isReadable(file)) {
-                return file;
-            }
+            if (Files.isRegularFile(file) && Files.isReadable(file)) { return file; }
         } catch (InvalidPathException e) {
             // a name that the system does not take is a name of no file
         }
@@ -165,8 +149,7 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** The text of a table named on the command line, or of standard input where that is {@code -}. */
     public final String text(String named) throws IOException {
-        return named.equals("-")
-                ? Text.of(around().in().readAllBytes(), "standard input")
+        return named.equals("-") ? Text.of(around().in().readAllBytes(), "standard input")
                 : Text.of(Files.readAllBytes(readable(named)), named);
     }
 
@@ -212,26 +195,20 @@ public abstract class GardenCommand implements Callable<Integer> {
     }
 
     private void tellIn(Wording own) {
-        wording = givenUnits
-                .map(key -> Units.of(key).orElseThrow(() -> noSuch("system of units", key, Units.keys())))
-                .map(own::in)
-                .orElse(own);
+        wording = givenUnits.map(key -> Units.of(key).orElseThrow(() -> noSuch("system of units", key, Units.keys())))
+                .map(own::in).orElse(own);
         out().tellIn(wording);
         err().tellIn(wording);
     }
 
-    public final Wording wording() {
-        return wording;
-    }
+    public final Wording wording() { return wording; }
 
     /** The units in which the person thinks. */
     public final Units units() {
         try {
             if (opened.isEmpty() && givenUnits.isPresent()) {
                 tellIn(Wording.METRIC);
-            } else if (Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
-                folder();
-            }
+            } else if (Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -265,23 +242,18 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** Stops with all the problems met so far, if there are any. */
     public final void stopOnProblems(GardenFolder folder) {
-        if (!folder.problems().isEmpty()) {
-            throw new RecordException(folder.problems().list());
-        }
+        if (!folder.problems().isEmpty()) { throw new RecordException(folder.problems().list()); }
     }
 
     /** The day to work as on, in the garden's own time zone. */
     public final LocalDate today() {
-        return givenToday.orElseGet(() -> Today.of(
-                around().environment(),
-                opened.map(folder -> folder.garden().site().zoneName())));
+        return givenToday.orElseGet(
+                () -> Today.of(around().environment(), opened.map(folder -> folder.garden().site().zoneName())));
     }
 
     /** A paragraph of the answer; every line begins with so many blanks. */
     @SuppressWarnings("AnnotateFormatMethod") // its annotation would be a library for this alone
-    public final void say(int indent, String words, Object... said) {
-        out().paragraph(indent, words.formatted(said));
-    }
+    public final void say(int indent, String words, Object... said) { out().paragraph(indent, words.formatted(said)); }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
     public final ParameterException notAmong(String what, String id, Collection<String> known) {

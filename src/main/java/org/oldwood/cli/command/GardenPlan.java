@@ -23,8 +23,8 @@ public record GardenPlan(GardenState state, Situation.World world, Planner plann
         Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), AllCrafts.advisors());
         Plan plan = planner.plan();
         command.stopOnProblems(folder);
-        return new GardenPlan(
-                state, new Situation.World(state, stages, folder.crops(), folder.documents()), planner, plan);
+        return new GardenPlan(state, new Situation.World(state, stages, folder.crops(), folder.documents()), planner,
+                plan);
     }
 
     /** A bed or stand in a season, as of the state's own day. */

@@ -29,17 +29,14 @@ public final class HelpWords {
             lines(own, "usage.description.", words.get(name));
             lines(own, "usage.footer.", words.getOrDefault(name + " end", ""));
         }
-        spec.options()
-                .forEach(option -> take(
-                        own, option, option.longestName().replaceFirst("^-+", ""), name, option.longestName(), words));
-        spec.positionalParameters()
-                .forEach(given -> take(
-                        own, given, given.paramLabel() + "[" + given.index() + "]", name, given.paramLabel(), words));
+        spec.options().forEach(option -> take(own, option, option.longestName().replaceFirst("^-+", ""), name,
+                option.longestName(), words));
+        spec.positionalParameters().forEach(given -> take(own, given, given.paramLabel() + "[" + given.index() + "]",
+                name, given.paramLabel(), words));
         spec.resourceBundle(new ListResourceBundle() {
             @Override
             protected Object[][] getContents() {
-                return own.entrySet().stream()
-                        .map(each -> new Object[] {each.getKey(), each.getValue()})
+                return own.entrySet().stream().map(each -> new Object[]{each.getKey(), each.getValue()})
                         .toArray(Object[][]::new);
             }
         });
@@ -53,12 +50,10 @@ public final class HelpWords {
         }
     }
 
-    private static void take(
-            Map<String, String> own, ArgSpec given, String key, String name, String typed, Map<String, String> words) {
+    private static void take(Map<String, String> own, ArgSpec given, String key, String name, String typed,
+            Map<String, String> words) {
         String ofItsOwn = name + " " + typed;
         String said = words.get(words.containsKey(ofItsOwn) ? ofItsOwn : typed);
-        if (said != null && given.description().length == 0) {
-            own.put(key, said.replace("\n", "%n"));
-        }
+        if (said != null && given.description().length == 0) { own.put(key, said.replace("\n", "%n")); }
     }
 }

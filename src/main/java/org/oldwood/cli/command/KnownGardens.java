@@ -31,12 +31,10 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
 
     /** Where they are kept; empty where a system tells no home folder. */
     public static Optional<Path> file(Map<String, String> environment) {
-        return Optional.ofNullable(environment.get("XDG_CONFIG_HOME"))
-                .filter(folder -> Path.of(folder).isAbsolute())
+        return Optional.ofNullable(environment.get("XDG_CONFIG_HOME")).filter(folder -> Path.of(folder).isAbsolute())
                 .map(Path::of)
                 .or(() -> Optional.ofNullable(environment.get("HOME"))
-                        .or(() -> Optional.ofNullable(environment.get("USERPROFILE")))
-                        .filter(home -> !home.isBlank())
+                        .or(() -> Optional.ofNullable(environment.get("USERPROFILE"))).filter(home -> !home.isBlank())
                         .map(home -> Path.of(home).resolve(".config")))
                 .map(folder -> folder.resolve("oldwood").resolve("gardens.json"));
     }
@@ -48,9 +46,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
      */
     public static KnownGardens of(Map<String, String> environment) throws IOException {
         Optional<Path> file = file(environment).filter(Files::isRegularFile);
-        if (file.isEmpty()) {
-            return NONE;
-        }
+        if (file.isEmpty()) { return NONE; }
         Problems problems = new Problems();
         Optional<Json> json = read(file.get(), problems);
         Optional<String> usual = Optional.empty();
@@ -62,9 +58,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
                     .ifPresent(named -> named.keys().forEach(name -> folders.put(name, Path.of(named.text(name)))));
             fields.done();
         }
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         return new KnownGardens(usual.filter(folders::containsKey), folders);
     }
 
@@ -86,9 +80,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
     }
 
     /** The folder of the usual garden. */
-    public Optional<Path> usualFolder() {
-        return usual.map(folders::get);
-    }
+    public Optional<Path> usualFolder() { return usual.map(folders::get); }
 
     /** With one more; the first one is the usual one. */
     public KnownGardens with(String name, Path folder) {
@@ -115,9 +107,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
         return file;
     }
 
-    public List<String> names() {
-        return List.copyOf(folders.keySet());
-    }
+    public List<String> names() { return List.copyOf(folders.keySet()); }
 
     private record Kept(Optional<String> usual, Map<String, String> gardens) {}
 }

@@ -19,8 +19,8 @@ import picocli.CommandLine.ParameterException;
  */
 public final class Measured {
     /** By what the help calls the option's value. */
-    private static final Map<String, String> METRIC =
-            Map.of("M2", "m²", "CM", "cm", "M", "m", "KG", "kg", "C", "°C", "M/S", "m/s");
+    private static final Map<String, String> METRIC = Map.of("M2", "m²", "CM", "cm", "M", "m", "KG", "kg", "C", "°C",
+            "M/S", "m/s");
 
     /** Their names say what a bare number is. */
     private static final Set<String> NAMED = Set.of("--want-kg", "--metres");
@@ -33,7 +33,8 @@ public final class Measured {
         for (int i = 0; i < args.size(); i++) {
             String arg = args.get(i);
             int sign = arg.indexOf('=');
-            @Nullable OptionSpec option = line.getCommandSpec().findOption(sign < 0 ? arg : arg.substring(0, sign));
+            @Nullable
+            OptionSpec option = line.getCommandSpec().findOption(sign < 0 ? arg : arg.substring(0, sign));
             String unit = option == null || !arg.startsWith("--") ? "" : METRIC.getOrDefault(option.paramLabel(), "");
             if (unit.isEmpty() || (sign < 0 && i + 1 == args.size())) {
                 metric.add(arg);
@@ -58,21 +59,16 @@ public final class Measured {
 
     private static Optional<String> valueOf(String option, List<String> args) {
         int at = args.indexOf(option);
-        return at >= 0 && at + 1 < args.size()
-                ? Optional.of(args.get(at + 1))
-                : args.stream()
-                        .filter(arg -> arg.startsWith(option + "="))
-                        .map(arg -> arg.substring(option.length() + 1))
-                        .findFirst();
+        return at >= 0 && at + 1 < args.size() ? Optional.of(args.get(at + 1))
+                : args.stream().filter(arg -> arg.startsWith(option + "="))
+                        .map(arg -> arg.substring(option.length() + 1)).findFirst();
     }
 
-    private static String inMetric(
-            GardenCommand command, CommandLine line, String name, String typed, String unit, List<String> args) {
+    private static String inMetric(GardenCommand command, CommandLine line, String name, String typed, String unit,
+            List<String> args) {
         Units units = units(command, args);
         boolean bare = typed.matches("[−-]?[0-9.]+");
-        if (bare && (units == Units.METRIC || NAMED.contains(name))) {
-            return typed;
-        }
+        if (bare && (units == Units.METRIC || NAMED.contains(name))) { return typed; }
         try {
             double value = Typed.of(typed, unit, NAMED.contains(name) ? unit : Typed.own(unit, units), units);
             return Double.toString(Math.rint(value * 1e6) / 1e6);

@@ -40,14 +40,10 @@ public final class Out {
         return raw(wording.said(text));
     }
 
-    private Out raw(String line) {
-        return write(line.stripTrailing()).write("\n");
-    }
+    private Out raw(String line) { return write(line.stripTrailing()).write("\n"); }
 
     /** An empty line. */
-    public Out line() {
-        return write("\n");
-    }
+    public Out line() { return write("\n"); }
 
     /** Text as it is, but for what would steer a terminal; line ends are the caller's. */
     public Out write(String text) {
@@ -72,12 +68,7 @@ public final class Out {
 
     /** Rows in columns as wide as need be, two spaces apart; the last column is wrapped. */
     public Out columns(int indent, List<List<String>> rows) {
-        Wrap.columns(
-                indent,
-                rows.stream()
-                        .map(row -> row.stream().map(wording::said).toList())
-                        .toList(),
-                this::raw);
+        Wrap.columns(indent, rows.stream().map(row -> row.stream().map(wording::said).toList()).toList(), this::raw);
         return this;
     }
 

@@ -31,13 +31,9 @@ public final class Planning {
 
     /** What was noted as seen and can hardly be, as questions. */
     public static List<String> doubts(GardenFolder folder, GardenState state) {
-        if (state.entries().stream().noneMatch(entry -> entry.kind() == EntryKind.SEEN)) {
-            return List.of();
-        }
+        if (state.entries().stream().noneMatch(entry -> entry.kind() == EntryKind.SEEN)) { return List.of(); }
         Stages stages = stages(folder, state);
-        return folder.crops().ids().stream()
-                .flatMap(id -> stages.doubts(folder.crops().get(id)).stream())
-                .toList();
+        return folder.crops().ids().stream().flatMap(id -> stages.doubts(folder.crops().get(id)).stream()).toList();
     }
 
     /**
@@ -49,9 +45,7 @@ public final class Planning {
         Problems problems = new Problems();
         try {
             Weather weather = WeatherFile.read(folder.path(), today, problems);
-            if (!problems.isEmpty()) {
-                throw new RecordException(problems.list());
-            }
+            if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
             return weather;
         } catch (IOException e) {
             throw new RecordException(Problem.of("unreadable-file", Place.of(WeatherFile.NAME)));
@@ -60,8 +54,8 @@ public final class Planning {
 
     /** The garden's climate, where it declares one. */
     public static Optional<GardenClimate> climate(GardenFolder folder, GardenState state) {
-        return GardenStages.climate(
-                state.garden(), weather(folder, state.date()), folder.documents(), folder.problems());
+        return GardenStages.climate(state.garden(), weather(folder, state.date()), folder.documents(),
+                folder.problems());
     }
 
     /** The water of the garden's beds, by its climate and weather as far as they are known. */

@@ -24,9 +24,7 @@ public final class ProblemWords {
     private final Map<String, List<String>> files = new HashMap<>();
 
     /** Problems of files in that folder. */
-    public ProblemWords(Path folder) {
-        this.folder = folder;
-    }
+    public ProblemWords(Path folder) { this.folder = folder; }
 
     /** Prints the first problems in the order given, and how many there are. */
     public void print(Out out, List<Problem> problems, String end) {
@@ -39,28 +37,17 @@ public final class ProblemWords {
 
     /** The files in the order met, the problems of each by their places. */
     private static List<Problem> inFileOrder(List<Problem> problems) {
-        List<String> files = problems.stream()
-                .map(problem -> problem.place().file())
-                .distinct()
-                .toList();
-        Comparator<Problem> order =
-                Comparator.comparingInt(problem -> files.indexOf(problem.place().file()));
-        return problems.stream()
-                .sorted(order.thenComparingInt(problem -> problem.place().line())
-                        .thenComparingInt(problem -> problem.place().column()))
-                .toList();
+        List<String> files = problems.stream().map(problem -> problem.place().file()).distinct().toList();
+        Comparator<Problem> order = Comparator.comparingInt(problem -> files.indexOf(problem.place().file()));
+        return problems.stream().sorted(order.thenComparingInt(problem -> problem.place().line())
+                .thenComparingInt(problem -> problem.place().column())).toList();
     }
 
     private static String count(List<Problem> problems) {
         String number = problems.size() + (problems.size() == 1 ? " problem" : " problems");
-        long files = problems.stream()
-                .map(problem -> problem.place().file())
-                .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE))
-                .distinct()
-                .count();
-        if (files == 0) {
-            return number;
-        }
+        long files = problems.stream().map(problem -> problem.place().file())
+                .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE)).distinct().count();
+        if (files == 0) { return number; }
         return number + " in " + files + (files == 1 ? " file" : " files");
     }
 
@@ -69,16 +56,12 @@ public final class ProblemWords {
         String key = place.path().isEmpty() ? "" : place.path() + " ";
         out.hanging("", 2, place + ": " + key + problem.message());
         excerpt(out, place);
-        if (!problem.remedy().isEmpty()) {
-            out.paragraph(2, problem.remedy());
-        }
+        if (!problem.remedy().isEmpty()) { out.paragraph(2, problem.remedy()); }
     }
 
     private void excerpt(Out out, Place place) {
         Optional<String> found = line(place);
-        if (found.isEmpty()) {
-            return;
-        }
+        if (found.isEmpty()) { return; }
         String line = found.get().replace('\t', ' ');
         int column = Math.max(0, Math.min(place.column() - 1, line.length()));
         int from = column < SHOWN - 10 ? 0 : column - SHOWN / 2;
@@ -87,14 +70,12 @@ public final class ProblemWords {
         out.line(number + (from > 0 ? "…" : "") + line.substring(from, to) + (to < line.length() ? "…" : ""));
         if (place.column() > 0) {
             int before = Wrap.width(line.substring(from, column)) + (from > 0 ? 1 : 0);
-            out.line(" ".repeat(number.length() - 2) + "| " + " ".repeat(before) + "^");
+            out.line(" ".repeat(number.length() - 2) + "|  ".repeat(before) + "^");
         }
     }
 
     private Optional<String> line(Place place) {
-        if (place.line() == 0) {
-            return Optional.empty();
-        }
+        if (place.line() == 0) { return Optional.empty(); }
         List<String> lines = files.computeIfAbsent(place.file(), this::read);
         return place.line() <= lines.size() ? Optional.of(lines.get(place.line() - 1)) : Optional.empty();
     }

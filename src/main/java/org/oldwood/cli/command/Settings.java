@@ -19,22 +19,18 @@ public final class Settings {
 
     /** No colours, no abbreviations, no files of arguments, 80 columns. */
     public static CommandLine plain(CommandLine line) {
-        return line.setExpandAtFiles(false)
-                .setUsageHelpWidth(Out.WIDTH)
-                .setUsageHelpAutoWidth(false)
+        return line.setExpandAtFiles(false).setUsageHelpWidth(Out.WIDTH).setUsageHelpAutoWidth(false)
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
                 .registerConverter(LocalDate.class, new Today.Reader());
     }
 
     private static PrintWriter printing(Out out) {
-        return new PrintWriter(
-                new StringWriter() {
-                    @Override
-                    public void flush() {
-                        out.write(toString().replace("\r\n", "\n"));
-                        getBuffer().setLength(0);
-                    }
-                },
-                true);
+        return new PrintWriter(new StringWriter() {
+            @Override
+            public void flush() {
+                out.write(toString().replace("\r\n", "\n"));
+                getBuffer().setLength(0);
+            }
+        }, true);
     }
 }

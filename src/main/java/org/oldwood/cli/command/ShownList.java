@@ -37,15 +37,12 @@ public final class ShownList {
         }
     }
 
-    private static Path file(GardenCommand command) {
-        return command.gardenPath().resolve(FILE);
-    }
+    private static Path file(GardenCommand command) { return command.gardenPath().resolve(FILE); }
 
     /** The round that a number of the last list or an id stands for; empty where it is neither. */
     public static Optional<Round> find(GardenCommand command, List<Round> rounds, String text) {
         String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : text;
-        Optional<Round> found =
-                rounds.stream().filter(round -> round.id().equals(id)).findFirst();
+        Optional<Round> found = rounds.stream().filter(round -> round.id().equals(id)).findFirst();
         if (found.isEmpty() && isMissed(id) && !id.equals(text)) {
             throw command.usage("number %s of the list last shown was missed, and is no round: %s".formatted(text, id));
         }
@@ -69,10 +66,8 @@ public final class ShownList {
     }
 
     private static String id(GardenCommand command, int number) {
-        Shown list = read(command)
-                .orElseThrow(() ->
-                        command.usage("%s is a number, but no list was shown in this garden yet; oldwood now shows one"
-                                .formatted(number)));
+        Shown list = read(command).orElseThrow(() -> command.usage(
+                "%s is a number, but no list was shown in this garden yet; oldwood now shows one".formatted(number)));
         if (number < 1 || number > list.rounds.size()) {
             throw command.usage(
                     "the list last shown goes from 1 to %s, but not to %s".formatted(list.rounds.size(), number));
@@ -84,9 +79,7 @@ public final class ShownList {
     }
 
     private static Optional<Shown> read(GardenCommand command) {
-        if (!Files.isRegularFile(file(command))) {
-            return Optional.empty();
-        }
+        if (!Files.isRegularFile(file(command))) { return Optional.empty(); }
         Problems problems = new Problems();
         try {
             Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)

@@ -15,13 +15,8 @@ import java.util.Optional;
  * @param err standard error
  * @param hidden whom to ask for a password
  */
-public record Surroundings(
-        Path folder,
-        Map<String, String> environment,
-        InputStream in,
-        OutputStream out,
-        OutputStream err,
-        Hidden hidden) {
+public record Surroundings(Path folder, Map<String, String> environment, InputStream in, OutputStream out,
+        OutputStream err, Hidden hidden) {
 
     /** Asks a person for a word that is not shown while it is typed. */
     public interface Hidden {
@@ -31,14 +26,11 @@ public record Surroundings(
         /** The person at the terminal, if there is one. */
         Hidden TERMINAL = new Hidden() {
             @Override
-            public boolean isThere() {
-                return Optional.ofNullable(System.console()).isPresent();
-            }
+            public boolean isThere() { return Optional.ofNullable(System.console()).isPresent(); }
 
             @Override
             public Optional<String> answerTo(String question) {
-                return Optional.ofNullable(System.console())
-                        .map(console -> console.readPassword(question))
+                return Optional.ofNullable(System.console()).map(console -> console.readPassword(question))
                         .map(String::new);
             }
         };

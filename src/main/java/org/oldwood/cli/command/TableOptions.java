@@ -13,9 +13,7 @@ public final class TableOptions {
     @Option(names = "--decimal-comma")
     boolean decimalComma;
 
-    public boolean asked() {
-        return csv || decimalComma;
-    }
+    public boolean asked() { return csv || decimalComma; }
 
     /** Prints rows; their keys, in the order in which they come, name the columns. */
     public void print(GardenCommand command, List<Map<String, String>> rows) {

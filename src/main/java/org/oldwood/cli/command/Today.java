@@ -27,8 +27,7 @@ final class Today {
         if (!epoch.isEmpty()) {
             try {
                 Instant instant = Instant.ofEpochSecond(Long.parseLong(epoch));
-                return IsoDate.parse(
-                        LocalDate.ofInstant(instant, ZoneOffset.UTC).toString());
+                return IsoDate.parse(LocalDate.ofInstant(instant, ZoneOffset.UTC).toString());
             } catch (NumberFormatException | DateTimeException e) {
                 throw new TypeConversionException(
                         "%s must be whole seconds since 1970 but is \"%s\". Unset it, or give --today DATE."

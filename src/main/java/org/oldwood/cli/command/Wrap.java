@@ -16,9 +16,7 @@ final class Wrap {
      * in the text are kept; a word longer than a line is not broken.
      */
     public static List<String> lines(String first, int indent, String text) {
-        if (text.indexOf('\n') < 0 && width(first) + width(text) <= Out.WIDTH) {
-            return List.of(first + text);
-        }
+        if (text.indexOf('\n') < 0 && width(first) + width(text) <= Out.WIDTH) { return List.of(first + text); }
         List<String> lines = new ArrayList<>();
         String start = first;
         for (String part : text.split("\n", -1)) {
@@ -64,20 +62,14 @@ final class Wrap {
         List<Integer> widths = new ArrayList<>();
         for (List<String> row : rows) {
             for (int i = 0; i < row.size() - 1; i++) {
-                if (i == widths.size()) {
-                    widths.add(0);
-                }
+                if (i == widths.size()) { widths.add(0); }
                 widths.set(i, Math.max(widths.get(i), width(row.get(i))));
             }
         }
         return widths;
     }
 
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(0, width - width(text)));
-    }
+    private static String pad(String text, int width) { return text + " ".repeat(Math.max(0, width - width(text))); }
 
-    public static int width(String text) {
-        return text.codePointCount(0, text.length());
-    }
+    public static int width(String text) { return text.codePointCount(0, text.length()); }
 }

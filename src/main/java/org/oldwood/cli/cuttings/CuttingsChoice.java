@@ -38,14 +38,11 @@ final class CuttingsChoice {
         check("method", method, all.methods().stream().map(it -> it.id()).toList(), command);
         check("form", form, crop.forms(), command);
         String grown = form.orElseGet(() -> grown(crop, all));
-        List<String> cuts = all.plantingOut().cutsFor(grown).stream()
-                .map(PlantingOut.Cut::id)
-                .toList();
+        List<String> cuts = all.plantingOut().cutsFor(grown).stream().map(PlantingOut.Cut::id).toList();
         check("cut", cut, cuts, command);
-        return Course.of(crop, grown, method, cut)
-                .orElseThrow(
-                        () -> command.usage("No yields or no cut at planting are known of %s grown as %s. Forms: %s"
-                                .formatted(crop.plural(), grown, String.join(", ", crop.forms()))));
+        return Course.of(crop, grown, method, cut).orElseThrow(
+                () -> command.usage("No yields or no cut at planting are known of %s grown as %s. Forms: %s"
+                        .formatted(crop.plural(), grown, String.join(", ", crop.forms()))));
     }
 
     /** The crop's usual form, or the one that the method makes. */
@@ -56,11 +53,8 @@ final class CuttingsChoice {
 
     private static void check(String option, Optional<String> said, List<String> known, GardenCommand command) {
         if (said.isPresent() && !known.contains(said.get())) {
-            throw command.usage("--%s is not known here: \"%s\". %s"
-                    .formatted(
-                            option,
-                            said.get(),
-                            Nearest.hint(said.get(), known.stream().distinct().toList())));
+            throw command.usage("--%s is not known here: \"%s\". %s".formatted(option, said.get(),
+                    Nearest.hint(said.get(), known.stream().distinct().toList())));
         }
     }
 }

@@ -62,27 +62,19 @@ public final class CuttingsCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         checkOptions();
-        if (want.isPresent() || wantKg.isPresent()) {
-            return plan();
-        }
+        if (want.isPresent() || wantKg.isPresent()) { return plan(); }
         return struck.isPresent() ? single() : lots();
     }
 
     /** Options that do not go together, or would do nothing, are told and not passed over. */
     private void checkOptions() {
-        long asked = Stream.of(lotId, struck, want, wantKg)
-                .filter(Optional::isPresent)
-                .count();
-        if (asked > 1) {
-            throw usage("Ask one thing: LOT, --struck, --want or --want-kg");
-        }
+        long asked = Stream.of(lotId, struck, want, wantKg).filter(Optional::isPresent).count();
+        if (asked > 1) { throw usage("Ask one thing: LOT, --struck, --want or --want-kg"); }
         boolean wanted = want.isPresent() || wantKg.isPresent();
         if (!wanted && (by.isPresent() || sure.isPresent())) {
             throw usage("--by and --sure belong to --want N or --want-kg KG");
         }
-        if (struck.isEmpty() && on.isPresent()) {
-            throw usage("--on belongs to --struck N");
-        }
+        if (struck.isEmpty() && on.isPresent()) { throw usage("--on belongs to --struck N"); }
         boolean course = choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
         if (struck.isEmpty() && !wanted && (course || place.isGiven())) {
             throw usage("Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
@@ -125,9 +117,7 @@ public final class CuttingsCommand extends GardenCommand {
     }
 
     private void tellBasis(CuttingsGround ground) {
-        if (ground.garden().isEmpty()) {
-            out().hanging("  - ", 4, place.basis(this));
-        }
+        if (ground.garden().isEmpty()) { out().hanging("  - ", 4, place.basis(this)); }
     }
 
     private int within(String option, int number) {
@@ -155,33 +145,25 @@ public final class CuttingsCommand extends GardenCommand {
 
     private List<LotState> chosen(GardenState state, Crops crops) {
         if (lotId.isPresent() && !state.lots().containsKey(lotId.get())) {
-            throw usage("There are no cuttings \"%s\" in this garden. %s"
-                    .formatted(
-                            lotId.get(), Nearest.hint(lotId.get(), state.lots().keySet())));
+            throw usage("There are no cuttings \"%s\" in this garden. %s".formatted(lotId.get(),
+                    Nearest.hint(lotId.get(), state.lots().keySet())));
         }
         choice.cropId.ifPresent(any -> choice.crop(crops, this));
-        return state.lots().values().stream()
-                .filter(lot -> lotId.isEmpty() || lot.id().equals(lotId.get()))
-                .filter(lot -> choice.cropId.isEmpty() || lot.crop().equals(choice.cropId.get()))
-                .toList();
+        return state.lots().values().stream().filter(lot -> lotId.isEmpty() || lot.id().equals(lotId.get()))
+                .filter(lot -> choice.cropId.isEmpty() || lot.crop().equals(choice.cropId.get())).toList();
     }
 
     private int plan() throws IOException {
         double chance = sure.orElse(0.9);
-        if (!(chance > 0 && chance < 1)) {
-            throw usage("--sure must lie between 0 and 1 but is " + chance);
-        }
+        if (!(chance > 0 && chance < 1)) { throw usage("--sure must lie between 0 and 1 but is " + chance); }
         want.ifPresent(number -> within("--want", number));
         if (wantKg.isPresent() && !(wantKg.get() > 0 && wantKg.get() <= 100_000)) {
             throw usage("--want-kg must be above 0 and at most 100000 but is " + wantKg.get());
         }
         CuttingsGround ground = ground(today());
         Season season = season(ground.setting().hemisphere());
-        StrikePlan.Want wanted = new StrikePlan.Want(
-                want.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                season,
-                chance);
+        StrikePlan.Want wanted = new StrikePlan.Want(want.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()), season, chance);
         PlanPage page = PlanPage.of(wanted, ground);
         if (json) {
             out().json(page.answer());
@@ -196,9 +178,7 @@ public final class CuttingsCommand extends GardenCommand {
         String text = by.orElseThrow(() -> usage("Say by which season: --by 2030"));
         for (int year = 1900; year <= 2200; year++) {
             Season season = new Season(year, hemisphere);
-            if (season.label().equals(text) || Integer.toString(year).equals(text)) {
-                return season;
-            }
+            if (season.label().equals(text) || Integer.toString(year).equals(text)) { return season; }
         }
         Season example = new Season(2030, hemisphere);
         throw usage("--by must be a season, %s for example, or the year in which it ends, but is %s"

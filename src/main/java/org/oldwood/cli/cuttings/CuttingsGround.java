@@ -19,8 +19,8 @@ record CuttingsGround(Crop crop, Course course, Survival survival, Setting setti
     record Own(GardenState state, LotBook book) {}
 
     static CuttingsGround of(Crop crop, Course course, Own own) {
-        return new CuttingsGround(
-                crop, course, own.book().survival(crop.id(), course), own.book().setting(crop.id()), Optional.of(own));
+        return new CuttingsGround(crop, course, own.book().survival(crop.id(), course), own.book().setting(crop.id()),
+                Optional.of(own));
     }
 
     static CuttingsGround anywhere(Crop crop, Course course, Setting setting) {

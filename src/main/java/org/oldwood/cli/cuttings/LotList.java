@@ -50,13 +50,8 @@ final class LotList {
             Optional<Forecast> forecast = brief(lot);
             forecast.ifPresent(found -> known.put(lot.id(), found));
         }
-        SeasonTable.of(known, season).ifPresent(table -> out.line()
-                .columns(0, table.rows())
-                .paragraph(
-                        0,
-                        "Kilograms are what is expected of plants that live;"
-                                + " oldwood cuttings LOT tells how sure that"
-                                + " is, and all seasons."));
+        SeasonTable.of(known, season).ifPresent(table -> out.line().columns(0, table.rows()).paragraph(0,
+                "Kilograms are what is expected of plants that live; oldwood cuttings LOT tells how sure that is, and all seasons."));
     }
 
     private Optional<Forecast> brief(LotState lot) {
@@ -77,19 +72,13 @@ final class LotList {
 
     private Optional<Forecast> forecast(LotState lot) {
         Optional<Forecast> forecast = book.forecast(lot);
-        if (forecast.isEmpty()) {
-            out.paragraph(2, "Nothing is known of that method for this crop: no forecast.");
-        }
+        if (forecast.isEmpty()) { out.paragraph(2, "Nothing is known of that method for this crop: no forecast."); }
         return forecast;
     }
 
     private void heading(LotState lot) {
-        out.line("%s  %s, %s%s"
-                .formatted(
-                        lot.id(),
-                        crops.get(lot.crop()).name(),
-                        lot.method(),
-                        lot.parent().map(parent -> " from " + parent).orElse("")));
+        out.line("%s  %s, %s%s".formatted(lot.id(), crops.get(lot.crop()).name(), lot.method(),
+                lot.parent().map(parent -> " from " + parent).orElse("")));
     }
 
     /** One lot with all that is known of it. */
@@ -111,48 +100,31 @@ final class LotList {
     }
 
     private void unknownCut(LotState lot, Forecast forecast) {
-        lot.cut()
-                .filter(cut -> !cut.equals(forecast.course().cut().id()))
-                .ifPresent(cut -> out.hanging(
-                        "  ! ",
-                        4,
-                        "The cut noted at the strike, " + cut + ", is not one that is known for this form."));
+        lot.cut().filter(cut -> !cut.equals(forecast.course().cut().id())).ifPresent(cut -> out.hanging("  ! ", 4,
+                "The cut noted at the strike, " + cut + ", is not one that is known for this form."));
     }
 
     private static List<String> lost(LotState lot) {
-        return lot.entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.LOST)
-                .map(entry -> "Lost %s, %s: %s."
-                        .formatted(
-                                number(entry),
-                                Dates.shortDay(entry.date()),
-                                entry.text("cause").orElse("cause not noted")))
+        return lot.entries().stream().filter(entry -> entry.kind() == EntryKind.LOST).map(entry -> "Lost %s, %s: %s."
+                .formatted(number(entry), Dates.shortDay(entry.date()), entry.text("cause").orElse("cause not noted")))
                 .toList();
     }
 
     /** The plants that it became, and those of them that are gone. */
     private static Optional<String> plants(LotState lot, GardenState state) {
-        String plants = lot.entries().stream()
-                .flatMap(entry -> entry.ids("plants").stream())
-                .map(id -> id
-                        + state.plant(id)
-                                .flatMap(PlantState::gone)
-                                .map(gone -> " (gone %s)".formatted(gone.date()))
-                                .orElse(""))
+        String plants = lot
+                .entries().stream().flatMap(entry -> entry.ids("plants").stream()).map(id -> id + state.plant(id)
+                        .flatMap(PlantState::gone).map(gone -> " (gone %s)".formatted(gone.date())).orElse(""))
                 .collect(Collectors.joining(", "));
         return plants.isEmpty() ? Optional.empty() : Optional.of("Its plants: %s.".formatted(plants));
     }
 
     private void parent(LotState lot) {
-        book.parentHealth(lot)
-                .map(ParentHealth::warnings)
-                .orElse(List.of())
+        book.parentHealth(lot).map(ParentHealth::warnings).orElse(List.of())
                 .forEach(it -> out.hanging("  ! ", 4, "Parent " + lot.parent().orElse("") + ": " + it.words()));
     }
 
     private static String number(Entry entry) {
-        return entry.count("number").isPresent()
-                ? Integer.toString(entry.count("number").getAsInt())
-                : "some";
+        return entry.count("number").isPresent() ? Integer.toString(entry.count("number").getAsInt()) : "some";
     }
 }

@@ -14,18 +14,13 @@ import org.oldwood.report.LotWords;
 final class LotPage {
     private LotPage() {}
 
-    static void summary(Out out, Forecast forecast) {
-        out.paragraph(2, "expected: " + expected(forecast));
-    }
+    static void summary(Out out, Forecast forecast) { out.paragraph(2, "expected: " + expected(forecast)); }
 
     /** Plants, first pick and full crop. */
     static String expected(Forecast forecast) {
-        return "%s; first pick %s, full crop %s, about %s kg"
-                .formatted(
-                        LotWords.plants(forecast),
-                        forecast.line().firstPick().label(),
-                        forecast.line().fullCrop().label(),
-                        LotWords.number(forecast.expectedKg(forecast.line().fullCrop())));
+        return "%s; first pick %s, full crop %s, about %s kg".formatted(LotWords.plants(forecast),
+                forecast.line().firstPick().label(), forecast.line().fullCrop().label(),
+                LotWords.number(forecast.expectedKg(forecast.line().fullCrop())));
     }
 
     static void full(Out out, Crop crop, LotCounts counts, Forecast forecast, Survival survival, List<String> more) {
@@ -43,9 +38,6 @@ final class LotPage {
 
     /** What local rules to check. */
     static List<String> local(Crop crop) {
-        return Propagation.of(crop)
-                .map(Propagation::health)
-                .map(HealthSigns::local)
-                .orElse(List.of());
+        return Propagation.of(crop).map(Propagation::health).map(HealthSigns::local).orElse(List.of());
     }
 }

@@ -39,29 +39,21 @@ final class ParentWords {
     }
 
     private static String enough(ParentStock stock, int needed) {
-        if (!stock.anyFit()) {
-            return "Parents: none of the garden's bushes is fit. Buy certified stock.";
-        }
+        if (!stock.anyFit()) { return "Parents: none of the garden's bushes is fit. Buy certified stock."; }
         int known = stock.known();
         String start = "Parents: " + needed + " cuttings are needed, one from each good shoot or tip; ";
-        if (known >= needed) {
-            return start + "the bushes can spare " + known + ". That is enough.";
-        }
-        return start
-                + (stock.allKnown()
-                        ? "the bushes can spare %s. That is %s short: strike over two winters, cut longer shoots in two, take shoots that the bush would need itself (it crops less for it), or buy certified stock."
-                                .formatted(known, needed - known)
-                        : known + " are known of, and not every bush's wood is known (below).");
+        if (known >= needed) { return start + "the bushes can spare " + known + ". That is enough."; }
+        return start + (stock.allKnown()
+                ? "the bushes can spare %s. That is %s short: strike over two winters, cut longer shoots in two, take shoots that the bush would need itself (it crops less for it), or buy certified stock."
+                        .formatted(known, needed - known)
+                : known + " are known of, and not every bush's wood is known (below).");
     }
 
     /** What the bushes can spare, as JSON has it. */
     record Answer(List<OneBush> parents, int parentsGive, boolean parentsAllKnown, Optional<Boolean> parentsEnough) {
         static Answer of(ParentStock stock, OptionalInt needed) {
             boolean told = needed.isPresent() && (stock.allKnown() || stock.known() >= needed.getAsInt());
-            return new Answer(
-                    stock.bushes().stream().map(OneBush::of).toList(),
-                    stock.known(),
-                    stock.allKnown(),
+            return new Answer(stock.bushes().stream().map(OneBush::of).toList(), stock.known(), stock.allKnown(),
                     told ? Optional.of(stock.known() >= needed.getAsInt()) : Optional.empty());
         }
     }

@@ -19,31 +19,20 @@ import org.oldwood.report.LotJson;
  *
  * @param parents the garden's bushes; empty without a garden
  */
-record PlanPage(
-        StrikePlan.Want want,
-        StrikePlan plan,
-        Optional<NurseryBed> room,
-        Optional<ParentStock> parents,
+record PlanPage(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room, Optional<ParentStock> parents,
         CuttingsGround ground) {
 
     static PlanPage of(StrikePlan.Want want, CuttingsGround ground) {
         StrikePlan plan = StrikePlan.of(want, ground.course(), ground.survival(), ground.setting());
         Optional<NurseryBed> room = plan.number().isPresent()
-                ? NurseryBed.of(
-                        plan.number().getAsInt(), ground.course().method().measures())
+                ? NurseryBed.of(plan.number().getAsInt(), ground.course().method().measures())
                 : Optional.empty();
         Optional<ParentStock> parents = ground.garden()
                 .map(own -> ParentStock.of(
-                        own.state().standing().stream()
-                                .filter(plant -> plant.plant()
-                                        .crop()
-                                        .equals(ground.crop().id()))
+                        own.state().standing().stream().filter(plant -> plant.plant().crop().equals(ground.crop().id()))
                                 .toList(),
-                        plant ->
-                                PruningCase.of(plant, ground.crop(), plan.line().firstSeason(), own.state()),
-                        own.book(),
-                        ground.course(),
-                        plan.line().firstSeason()));
+                        plant -> PruningCase.of(plant, ground.crop(), plan.line().firstSeason(), own.state()),
+                        own.book(), ground.course(), plan.line().firstSeason()));
         return new PlanPage(want, plan, room, parents, ground);
     }
 
@@ -56,28 +45,23 @@ record PlanPage(
         }
         lines.addAll(StrikeWords.measures(ground.course().method()));
         lines.forEach(line -> out.hanging("  - ", 4, line));
-        parents.ifPresent(stock ->
-                ParentWords.lines(stock, ground.crop(), plan.number()).forEach(line -> out.hanging("  - ", 4, line)));
+        parents.ifPresent(stock -> ParentWords.lines(stock, ground.crop(), plan.number())
+                .forEach(line -> out.hanging("  - ", 4, line)));
         LotPage.local(ground.crop()).forEach(line -> out.hanging("  ! ", 4, line));
     }
 
     /** What that many give, forwards. */
     private List<String> expected(int number) {
-        Forecast forecast = Forecast.of(
-                LotCounts.struck(number, plan.strikeFrom().date()),
-                ground.course(),
-                ground.survival(),
-                ground.setting());
+        Forecast forecast = Forecast.of(LotCounts.struck(number, plan.strikeFrom().date()), ground.course(),
+                ground.survival(), ground.setting());
         return List.of("Of " + number + " struck: " + LotPage.expected(forecast) + ".");
     }
 
-    private record Answer(
-            @JsonUnwrapped LotJson.ToStrike strike, @JsonUnwrapped ParentWords.@Nullable Answer parents) {}
+    private record Answer(@JsonUnwrapped LotJson.ToStrike strike,
+            @JsonUnwrapped ParentWords.@Nullable Answer parents) {}
 
     Record answer() {
-        return new Answer(
-                LotJson.ToStrike.of(want, plan, room),
-                parents.map(stock -> ParentWords.Answer.of(stock, plan.number()))
-                        .orElse(null));
+        return new Answer(LotJson.ToStrike.of(want, plan, room),
+                parents.map(stock -> ParentWords.Answer.of(stock, plan.number())).orElse(null));
     }
 }

@@ -18,41 +18,26 @@ public final class AcidifyCommand extends SoilCommand {
     boolean freeLime;
 
     @Override
-    String amount() {
-        return "acidify";
-    }
+    String amount() { return "acidify"; }
 
     @Override
-    boolean concerns(BedAcidity soil) {
-        return soil.profile().map(FeedingProfile::acidSoil).orElse(false);
-    }
+    boolean concerns(BedAcidity soil) { return soil.profile().map(FeedingProfile::acidSoil).orElse(false); }
 
     @Override
-    boolean anyOther() {
-        return freeLime;
-    }
+    boolean anyOther() { return freeLime; }
 
     @Override
-    LimeCase.Layer layer(FeedingBooks books) {
-        return new LimeCase.Layer(books.liming().figure("tableDepth").is(), 0);
-    }
+    LimeCase.Layer layer(FeedingBooks books) { return new LimeCase.Layer(books.liming().figure("tableDepth").is(), 0); }
 
     @Override
     SoilSheet told(FeedingBooks books, LimeCase asked) {
         String id = material.orElse(books.liming().usualAcidifier());
-        List<String> known =
-                books.materials().acidifiers().stream().map(Acidifier::id).toList();
+        List<String> known = books.materials().acidifiers().stream().map(Acidifier::id).toList();
         Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
-        return told(
-                asked,
-                asked.targetPh(),
-                List.of(),
-                SoilStuff.of(acidifier),
+        return told(asked, asked.targetPh(), List.of(), SoilStuff.of(acidifier),
                 SulphurPlan.of(books.sulphur(), books.tables().soils(), asked, acidifier, freeLime));
     }
 
     @Override
-    BedAcidity.Way way(BedAcidity soil) {
-        return soil.sulphur();
-    }
+    BedAcidity.Way way(BedAcidity soil) { return soil.sulphur(); }
 }

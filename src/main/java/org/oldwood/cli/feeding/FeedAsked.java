@@ -71,11 +71,8 @@ final class FeedAsked {
 
     /** Whether anything was told of a piece of ground. */
     boolean any() {
-        return beforePlanting
-                || !materials.isEmpty()
-                || !indices.isEmpty()
-                || Stream.of(area, analysis, soil, ph, age, growth, cultivar, bushes, row, school)
-                        .anyMatch(Optional::isPresent);
+        return beforePlanting || !materials.isEmpty() || !indices.isEmpty() || Stream
+                .of(area, analysis, soil, ph, age, growth, cultivar, bushes, row, school).anyMatch(Optional::isPresent);
     }
 
     FeedSheet sheet(GardenCommand command, Documents documents) {
@@ -84,27 +81,15 @@ final class FeedAsked {
         FeedingProfile profile = FeedingProfile.of(of)
                 .orElseThrow(() -> command.usage("no figures of food are known for " + of.plural()));
         NeedCase asked = needCase(command, books.tables());
-        Need need = beforePlanting
-                ? Need.beforePlanting(books.tables(), profile, asked)
+        Need need = beforePlanting ? Need.beforePlanting(books.tables(), profile, asked)
                 : Need.of(books.tables(), profile, school(command, profile), asked);
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        Choice choice =
-                Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
-        Budget budget = Budget.of(
-                books.tables(),
-                need,
-                Budget.Counting.NOTHING,
-                books.tables().timing(profile.timing()),
-                asked.soil().texture(),
-                0,
-                choice,
-                asked.ground());
-        return new FeedSheet(
-                of.plural(),
-                new FeedSheet.Of(Optional.empty(), of.id(), Optional.empty(), Optional.empty()),
-                budget,
-                beforePlanting ? Optional.of("before planting, worked in") : Optional.empty(),
-                need.lines(),
+        Choice choice = Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
+        Budget budget = Budget.of(books.tables(), need, Budget.Counting.NOTHING,
+                books.tables().timing(profile.timing()), asked.soil().texture(), 0, choice, asked.ground());
+        return new FeedSheet(of.plural(),
+                new FeedSheet.Of(Optional.empty(), of.id(), Optional.empty(), Optional.empty()), budget,
+                beforePlanting ? Optional.of("before planting, worked in") : Optional.empty(), need.lines(),
                 assumed(asked),
                 beforePlanting ? List.of() : Need.others(books.tables(), profile, school(command, profile), asked),
                 Optional.empty());
@@ -118,16 +103,13 @@ final class FeedAsked {
         if (indices.isEmpty()) {
             assumed.add("No soil test: phosphate, potash, magnesia as usual; --index tells them.");
         }
-        if (age.isEmpty() && !beforePlanting) {
-            assumed.add("The plants' age: taken as established; --age tells it.");
-        }
+        if (age.isEmpty() && !beforePlanting) { assumed.add("The plants' age: taken as established; --age tells it."); }
         if (materials.isEmpty() && analysis.isEmpty()) {
             assumed.add("The feeds at hand: usual ones are taken; --material names yours.");
         }
         if (analysis.isPresent()) {
             assumed.add("In which form your feed holds nitrogen and potash: read the label. Blueberries"
-                    + " want no nitrate; red currants, gooseberries and raspberries little"
-                    + " chloride.");
+                    + " want no nitrate; red currants, gooseberries and raspberries little chloride.");
         }
         return assumed;
     }
@@ -138,8 +120,7 @@ final class FeedAsked {
     }
 
     private FeedingProfile.School school(GardenCommand command, FeedingProfile profile) {
-        List<String> ids =
-                profile.schools().stream().map(FeedingProfile.School::id).toList();
+        List<String> ids = profile.schools().stream().map(FeedingProfile.School::id).toList();
         return school.map(id -> profile.school(id).orElseThrow(() -> command.noSuch("school", id, ids)))
                 .orElseGet(() -> profile.schools().get(0));
     }
@@ -159,9 +140,7 @@ final class FeedAsked {
         String[] parts = text.split("-", -1);
         double[] percent = new double[4];
         try {
-            if (parts.length < 3 || parts.length > percent.length) {
-                throw new NumberFormatException();
-            }
+            if (parts.length < 3 || parts.length > percent.length) { throw new NumberFormatException(); }
             for (int i = 0; i < parts.length; i++) {
                 percent[i] = Double.parseDouble(parts[i]);
             }
@@ -172,9 +151,7 @@ final class FeedAsked {
     }
 
     private NeedCase needCase(GardenCommand command, FeedingTables tables) {
-        if (area.isEmpty()) {
-            throw command.usage("--area is missing: how many square metres are to be fed");
-        }
+        if (area.isEmpty()) { throw command.usage("--area is missing: how many square metres are to be fed"); }
         if (growth.isPresent() && !GROWTH.contains(growth.get())) {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
@@ -186,12 +163,10 @@ final class FeedAsked {
                 throw command.usage("--index takes P, K and Mg, as P=1,K=2,Mg=2");
             }
         }
-        NeedCase.Soil known = new NeedCase.Soil(
-                soil, index("P"), index("K"), index("Mg"), tables.soils().organic(soil));
-        NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0)))
-                .withSoil(known)
-                .withCultivar(cultivar)
-                .withGrowth(growth.orElse("normal"));
+        NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"),
+                tables.soils().organic(soil));
+        NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0))).withSoil(known)
+                .withCultivar(cultivar).withGrowth(growth.orElse("normal"));
         return age.map(asked::withAge).orElse(asked);
     }
 

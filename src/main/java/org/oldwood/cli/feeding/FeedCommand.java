@@ -41,8 +41,8 @@ public final class FeedCommand extends GardenCommand {
         }
         Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
-        List<FeedSheet> sheets =
-                asked.crop.isPresent() ? List.of(asked.sheet(this, documents)) : ofGarden(folder.orElseThrow());
+        List<FeedSheet> sheets = asked.crop.isPresent() ? List.of(asked.sheet(this, documents))
+                : ofGarden(folder.orElseThrow());
         folder.ifPresent(this::stopOnProblems);
         GroundSheet.show(this, sheets, documents);
         return 0;
@@ -54,41 +54,24 @@ public final class FeedCommand extends GardenCommand {
         FeedingBooks books = new FeedingBooks(folder.documents());
         List<FeedSheet> sheets = new ArrayList<>();
         for (Subject stand : garden.planner().subjects().ofKind("stand")) {
-            if (bed.isEmpty()
-                    || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
+            if (bed.isEmpty() || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
                 NextTask next = garden.next(stand, AMOUNTS);
-                Season season =
-                        next.task().map(Task::season).orElse(garden.state().season());
-                StandFeed.of(books, garden.situation(stand, season))
-                        .ifPresentOrElse(
-                                food -> sheets.add(sheet(stand, food, season, books, next)),
-                                () -> tell("No figures of food are known for " + stand.words() + "."));
+                Season season = next.task().map(Task::season).orElse(garden.state().season());
+                StandFeed.of(books, garden.situation(stand, season)).ifPresentOrElse(
+                        food -> sheets.add(sheet(stand, food, season, books, next)),
+                        () -> tell("No figures of food are known for " + stand.words() + "."));
             }
         }
-        if (sheets.isEmpty()) {
-            tell("Nothing stands there that is fed.");
-        }
-        Planning.tellNotices(
-                this,
-                garden.plan().notices().stream()
-                        .filter(it -> it.startsWith("Feed "))
-                        .toList());
+        if (sheets.isEmpty()) { tell("Nothing stands there that is fed."); }
+        Planning.tellNotices(this, garden.plan().notices().stream().filter(it -> it.startsWith("Feed ")).toList());
         return sheets;
     }
 
     private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
-        return new FeedSheet(
-                stand.words() + ", season " + season.label(),
-                new FeedSheet.Of(
-                        Optional.of(stand.id()),
-                        food.crop().id(),
-                        stand.bed().map(bed -> bed.bed().id()),
+        return new FeedSheet(stand.words() + ", season " + season.label(),
+                new FeedSheet.Of(Optional.of(stand.id()), food.crop().id(), stand.bed().map(bed -> bed.bed().id()),
                         Optional.of(season.label())),
-                food.budget(books, season),
-                Optional.empty(),
-                food.lines(season),
-                food.assumed(),
-                food.otherSchools(books),
-                Optional.of(next.words()));
+                food.budget(books, season), Optional.empty(), food.lines(season), food.assumed(),
+                food.otherSchools(books), Optional.of(next.words()));
     }
 }

@@ -27,16 +27,8 @@ import org.oldwood.words.Words;
  * @param others what other published schools ask for, a line each
  * @param next when the plan has it, in a garden
  */
-record FeedSheet(
-        String title,
-        Of of,
-        Budget budget,
-        Optional<String> when,
-        List<String> arithmetic,
-        List<String> assumed,
-        List<String> others,
-        Optional<String> next)
-        implements GroundSheet {
+record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List<String> arithmetic,
+        List<String> assumed, List<String> others, Optional<String> next) implements GroundSheet {
     /** Less than this is not worth telling, g/m². */
     private static final double LITTLE = 0.5;
 
@@ -66,9 +58,7 @@ record FeedSheet(
     }
 
     private static void print(Out out, String what, Nutrients nutrients) {
-        if (!FeedPlan.isNothing(nutrients)) {
-            out.hanging(what, 9, FeedPlan.inWords(nutrients) + " g/m²");
-        }
+        if (!FeedPlan.isNothing(nutrients)) { out.hanging(what, 9, FeedPlan.inWords(nutrients) + " g/m²"); }
     }
 
     /** What was assumed, and the nutrients of which the school tells no need. */
@@ -76,8 +66,8 @@ record FeedSheet(
         List<String> lines = new ArrayList<>(assumed);
         List<String> untold = budget.need().untold();
         if (!untold.isEmpty()) {
-            lines.add("%s tells no need of %s; none is reckoned."
-                    .formatted(budget.need().school(), String.join(", ", untold)));
+            lines.add("%s tells no need of %s; none is reckoned.".formatted(budget.need().school(),
+                    String.join(", ", untold)));
         }
         return lines;
     }
@@ -86,21 +76,15 @@ record FeedSheet(
         out.hanging("  Give   ", 9, when.orElse(plan.when()) + ": " + plan.words());
         plan.measures().forEach(line -> out.hanging("         ", 11, line));
         for (Recipe.Part part : plan.parts()) {
-            part.feed()
-                    .notRead()
-                    .forEach(mark -> out.hanging("         * ", 11, part.feed().name() + ": " + mark));
+            part.feed().notRead().forEach(mark -> out.hanging("         * ", 11, part.feed().name() + ": " + mark));
         }
     }
 
     private String ground() {
         List<String> parts = new ArrayList<>();
         parts.add(Words.amount(budget.ground().areaM2()) + " m²");
-        if (budget.ground().bushes() > 0) {
-            parts.add(Words.count(budget.ground().bushes(), "bush", "bushes"));
-        }
-        if (budget.ground().rowM() > 0) {
-            parts.add(Words.amount(budget.ground().rowM()) + " m of row");
-        }
+        if (budget.ground().bushes() > 0) { parts.add(Words.count(budget.ground().bushes(), "bush", "bushes")); }
+        if (budget.ground().rowM() > 0) { parts.add(Words.amount(budget.ground().rowM()) + " m of row"); }
         return String.join(", ", parts);
     }
 
@@ -127,81 +111,41 @@ record FeedSheet(
     @Override
     public List<Cautions.Caution> cautions(Cautions all) {
         return budget.dressings().stream()
-                .flatMap(plan -> all.of(Cautions.Job.of("feed", plan.tags(), plan.cautions())).stream())
-                .toList();
+                .flatMap(plan -> all.of(Cautions.Job.of("feed", plan.tags(), plan.cautions())).stream()).toList();
     }
 
     /** What a sheet is of; {@code crop} alone without a garden. */
     record Of(Optional<String> stand, String crop, Optional<String> bed, Optional<String> season) {}
 
-    private record Answer(
-            String title,
-            @JsonUnwrapped Of of,
-            double areaM2,
-            int bushes,
-            double rowM,
-            String school,
-            Map<String, Double> need,
-            Map<String, Double> left,
-            Map<String, Double> mulch,
-            Map<String, Double> given,
-            Map<String, Double> due,
-            Map<String, Double> undone,
-            Map<String, Double> surplus,
-            List<Dressing> dressings,
-            List<String> missing,
-            List<String> notes,
-            Optional<String> next,
-            List<String> arithmetic,
-            List<String> others,
-            List<String> assumed,
-            List<String> cautions,
-            List<String> sources) {}
+    private record Answer(String title, @JsonUnwrapped Of of, double areaM2, int bushes, double rowM, String school,
+            Map<String, Double> need, Map<String, Double> left, Map<String, Double> mulch, Map<String, Double> given,
+            Map<String, Double> due, Map<String, Double> undone, Map<String, Double> surplus, List<Dressing> dressings,
+            List<String> missing, List<String> notes, Optional<String> next, List<String> arithmetic,
+            List<String> others, List<String> assumed, List<String> cautions, List<String> sources) {}
 
     private record Dressing(String when, List<Material> materials, Map<String, Double> gives, List<String> measures) {}
 
     private record Material(String material, String name, double grams, List<String> notRead) {
         static Material of(Recipe.Part part) {
-            return new Material(
-                    part.feed().id(),
-                    part.feed().name(),
-                    LedgerJson.rounded(part.amount()),
+            return new Material(part.feed().id(), part.feed().name(), LedgerJson.rounded(part.amount()),
                     part.feed().notRead());
         }
     }
 
     @Override
     public Record answer(Cautions cautions) {
-        return new Answer(
-                title,
-                of,
-                LedgerJson.rounded(budget.ground().areaM2()),
-                budget.ground().bushes(),
-                LedgerJson.rounded(budget.ground().rowM()),
-                budget.need().school(),
-                LedgerJson.nutrients(budget.need().gPerM2()),
-                LedgerJson.nutrients(budget.counting().left()),
-                LedgerJson.nutrients(budget.counting().mulch()),
-                LedgerJson.nutrients(budget.counting().given()),
-                LedgerJson.nutrients(budget.due()),
-                LedgerJson.nutrients(budget.undone()),
-                LedgerJson.nutrients(budget.beyond()),
-                budget.dressings().stream().map(this::dressing).toList(),
-                budget.missing(),
-                budget.notes(),
-                next,
-                arithmetic(),
-                others,
-                notKnown(),
-                Cautions.lines(cautions(cautions)),
-                budget.need().sources());
+        return new Answer(title, of, LedgerJson.rounded(budget.ground().areaM2()), budget.ground().bushes(),
+                LedgerJson.rounded(budget.ground().rowM()), budget.need().school(),
+                LedgerJson.nutrients(budget.need().gPerM2()), LedgerJson.nutrients(budget.counting().left()),
+                LedgerJson.nutrients(budget.counting().mulch()), LedgerJson.nutrients(budget.counting().given()),
+                LedgerJson.nutrients(budget.due()), LedgerJson.nutrients(budget.undone()),
+                LedgerJson.nutrients(budget.beyond()), budget.dressings().stream().map(this::dressing).toList(),
+                budget.missing(), budget.notes(), next, arithmetic(), others, notKnown(),
+                Cautions.lines(cautions(cautions)), budget.need().sources());
     }
 
     private Dressing dressing(FeedPlan plan) {
-        return new Dressing(
-                when.orElse(plan.when()),
-                plan.parts().stream().map(Material::of).toList(),
-                LedgerJson.nutrients(plan.gives()),
-                plan.measures());
+        return new Dressing(when.orElse(plan.when()), plan.parts().stream().map(Material::of).toList(),
+                LedgerJson.nutrients(plan.gives()), plan.measures());
     }
 }

@@ -25,8 +25,7 @@ interface GroundSheet {
         Cautions cautions = Cautions.read(documents);
         Out out = command.out();
         if (command.json) {
-            out.json(new Answer(
-                    1, sheets.stream().map(sheet -> sheet.answer(cautions)).toList()));
+            out.json(new Answer(1, sheets.stream().map(sheet -> sheet.answer(cautions)).toList()));
             return;
         }
         List<Cautions.Caution> found = new ArrayList<>();

@@ -36,8 +36,7 @@ public final class LedgerCommand extends GardenCommand {
         GardenState state = state();
         BedsAsked.check(this, bed, state);
         List<BedLedger> ledgers = BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
-                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get()))
-                .toList();
+                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get())).toList();
         if (json) {
             out().json(LedgerJson.of(ledgers));
             return 0;
@@ -64,8 +63,7 @@ public final class LedgerCommand extends GardenCommand {
             for (Applications.Given line : ledger.lines()) {
                 if (line.season().equals(sum.season())) {
                     String brings = LedgerWords.brings(line);
-                    rows.add(List.of(
-                            Dates.shortDay(line.date()),
+                    rows.add(List.of(Dates.shortDay(line.date()),
                             LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings)));
                     line.notRead().forEach(each -> notRead.add(line.name() + ": " + each));
                 }
@@ -81,14 +79,9 @@ public final class LedgerCommand extends GardenCommand {
         Season season = garden.state().season();
         for (Subject stand : garden.planner().subjects().ofKind("stand")) {
             if (stand.bed().filter(in -> in.bed().id().equals(bed.id())).isPresent()) {
-                StandFeed.of(books, garden.situation(stand, season)).ifPresent(food -> out().hanging(
-                                "  ",
-                                4,
-                                "%s, season %s: %s"
-                                        .formatted(
-                                                stand.words(),
-                                                season.label(),
-                                                food.budget(books, season).inWords())));
+                StandFeed.of(books, garden.situation(stand, season))
+                        .ifPresent(food -> out().hanging("  ", 4, "%s, season %s: %s".formatted(stand.words(),
+                                season.label(), food.budget(books, season).inWords())));
             }
         }
     }

@@ -30,14 +30,10 @@ public final class LimeCommand extends SoilCommand {
     Optional<Double> percentCaCO3 = Optional.empty();
 
     @Override
-    String amount() {
-        return "lime";
-    }
+    String amount() { return "lime"; }
 
     @Override
-    boolean concerns(BedAcidity soil) {
-        return true;
-    }
+    boolean concerns(BedAcidity soil) { return true; }
 
     @Override
     boolean anyOther() {
@@ -46,8 +42,7 @@ public final class LimeCommand extends SoilCommand {
 
     @Override
     LimeCase.Layer layer(FeedingBooks books) {
-        return new LimeCase.Layer(
-                depth.orElseGet(() -> books.liming().figure("tableDepth").is()), stones.orElse(0.0));
+        return new LimeCase.Layer(depth.orElseGet(() -> books.liming().figure("tableDepth").is()), stones.orElse(0.0));
     }
 
     @Override
@@ -56,18 +51,14 @@ public final class LimeCommand extends SoilCommand {
         double aim = LimePlan.aim(books.liming(), books.tables().soils(), asked);
         List<String> facts = new ArrayList<>();
         if (aim < asked.targetPh()) {
-            facts.add("On peat pH %s is enough; %s is not aimed at."
-                    .formatted(Words.amount(aim), Words.amount(asked.targetPh())));
+            facts.add("On peat pH %s is enough; %s is not aimed at.".formatted(Words.amount(aim),
+                    Words.amount(asked.targetPh())));
         }
         if (percentCaO.isPresent() || percentCaCO3.isPresent()) {
             // a value far from what such a lime has was probably read on the other scale
             lime.doubtAgainst(books.materials().lime(lime.id()).orElseThrow()).ifPresent(facts::add);
         }
-        return told(
-                asked,
-                aim,
-                facts,
-                SoilStuff.of(lime),
+        return told(asked, aim, facts, SoilStuff.of(lime),
                 LimePlan.of(books.liming(), books.tables().soils(), asked, lime));
     }
 
@@ -78,15 +69,10 @@ public final class LimeCommand extends SoilCommand {
         if (percentCaO.isPresent() && percentCaCO3.isPresent()) {
             throw usage("give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
         }
-        return percentCaO
-                .map(NeutralisingValue::ofCaO)
-                .or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
-                .map(lime::withValue)
-                .orElse(lime);
+        return percentCaO.map(NeutralisingValue::ofCaO).or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
+                .map(lime::withValue).orElse(lime);
     }
 
     @Override
-    BedAcidity.Way way(BedAcidity soil) {
-        return soil.lime();
-    }
+    BedAcidity.Way way(BedAcidity soil) { return soil.lime(); }
 }

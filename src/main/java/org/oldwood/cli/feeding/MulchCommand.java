@@ -56,9 +56,7 @@ public final class MulchCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         boolean alone = area.isPresent();
-        if (alone && bed.isPresent()) {
-            throw usage("name a bed of the garden, or give --area, not both");
-        }
+        if (alone && bed.isPresent()) { throw usage("name a bed of the garden, or give --area, not both"); }
         if (!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent())) {
             throw usage("--area is missing: how many square metres. Without it the beds are told");
         }
@@ -75,37 +73,22 @@ public final class MulchCommand extends GardenCommand {
         Mulch mulch = mulch(tables);
         double ground = area.orElseThrow();
         Figure ours = tables.collarGap("otherwise");
-        MulchPlan plan = MulchPlan.of(
-                mulch,
-                new MulchPlan.Asked(
-                        ground,
-                        bushes.orElse(0),
-                        gap.orElse(ours.is()),
-                        gap.isPresent() ? "" : ours.seen().beside(),
-                        now.orElse(0.0),
+        MulchPlan plan = MulchPlan.of(mulch,
+                new MulchPlan.Asked(ground, bushes.orElse(0), gap.orElse(ours.is()),
+                        gap.isPresent() ? "" : ours.seen().beside(), now.orElse(0.0),
                         depth.orElseGet(() -> mulch.depth().is())));
-        return new MulchSheet(
-                tables,
-                Words.amount(ground) + " m²",
-                Optional.empty(),
-                List.of(),
-                plan,
-                underlay(tables, plan.depthNowCm() > 0),
-                tables.remarks(plan),
-                Optional.empty());
+        return new MulchSheet(tables, Words.amount(ground) + " m²", Optional.empty(), List.of(), plan,
+                underlay(tables, plan.depthNowCm() > 0), tables.remarks(plan), Optional.empty());
     }
 
     private Mulch mulch(MulchTables tables) {
         String id = material.orElseGet(() -> tables.usual("mulch"));
         return tables.mulch(id)
-                .orElseThrow(() -> noSuch(
-                        "mulch", id, tables.mulches().stream().map(Mulch::id).toList()));
+                .orElseThrow(() -> noSuch("mulch", id, tables.mulches().stream().map(Mulch::id).toList()));
     }
 
     private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
-        if (under.filter(NOTHING::equals).isPresent() || (under.isEmpty() && covered)) {
-            return Optional.empty();
-        }
+        if (under.filter(NOTHING::equals).isPresent() || (under.isEmpty() && covered)) { return Optional.empty(); }
         String id = under.orElseGet(() -> tables.usual("underlay"));
         return Optional.of(
                 tables.underlay(id).orElseThrow(() -> usage("--under is paper, card or nothing, not \"" + id + "\"")));
@@ -120,10 +103,7 @@ public final class MulchCommand extends GardenCommand {
         List<MulchSheet> sheets = new ArrayList<>();
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
             if (bed.isEmpty() || subject.id().equals(bed.get())) {
-                sheets.add(sheet(
-                        subject,
-                        BedMulch.of(books, garden.situation(subject)),
-                        books.mulches(),
+                sheets.add(sheet(subject, BedMulch.of(books, garden.situation(subject)), books.mulches(),
                         garden.next(subject, List.of("mulch"))));
             }
         }
@@ -132,25 +112,16 @@ public final class MulchCommand extends GardenCommand {
 
     private static MulchSheet sheet(Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
         String there = mulch.layer()
-                .map(layer -> "About %s cm of %s lies there, laid %s cm deep on %s."
-                        .formatted(
-                                Words.fixed(mulch.depthNow(), 1),
-                                layer.mulch().name(),
-                                Words.amount(layer.laidCm()),
-                                Dates.shortDay(layer.laid())))
+                .map(layer -> "About %s cm of %s lies there, laid %s cm deep on %s.".formatted(
+                        Words.fixed(mulch.depthNow(), 1), layer.mulch().name(), Words.amount(layer.laidCm()),
+                        Dates.shortDay(layer.laid())))
                 .orElse("No mulch was noted here.");
         List<String> notes = new ArrayList<>(mulch.notes());
         notes.addAll(tables.remarks(mulch.plan()));
         mulch.nextTopUp()
                 .ifPresent(day -> notes.add("A layer laid now wants topping up about " + Dates.shortDay(day) + "."));
-        return new MulchSheet(
-                tables,
-                BedsAsked.heading(subject.bed().orElseThrow().bed()),
-                Optional.of(subject.id()),
-                List.of(there),
-                mulch.plan(),
-                mulch.sheets() > 0 ? Optional.of(mulch.underlay()) : Optional.empty(),
-                notes,
-                Optional.of(next.words()));
+        return new MulchSheet(tables, BedsAsked.heading(subject.bed().orElseThrow().bed()), Optional.of(subject.id()),
+                List.of(there), mulch.plan(), mulch.sheets() > 0 ? Optional.of(mulch.underlay()) : Optional.empty(),
+                notes, Optional.of(next.words()));
     }
 }

@@ -21,40 +21,22 @@ import org.oldwood.words.Words;
  * @param underlay what to lay under it; empty for nothing
  * @param next when the plan has it, in a garden
  */
-record MulchSheet(
-        MulchTables tables,
-        String title,
-        Optional<String> bed,
-        List<String> facts,
-        MulchPlan plan,
-        Optional<Underlay> underlay,
-        List<String> notes,
-        Optional<String> next)
-        implements GroundSheet {
+record MulchSheet(MulchTables tables, String title, Optional<String> bed, List<String> facts, MulchPlan plan,
+        Optional<Underlay> underlay, List<String> notes, Optional<String> next) implements GroundSheet {
     @Override
     public void print(Out out) {
         out.hanging("", 2, title);
         facts.forEach(line -> out.hanging("  ", 4, line));
         if (plan.cubicMetres() > 0) {
-            out.hanging(
-                    "  ",
-                    4,
-                    "%s of %s, laid %s cm deep: %s, about %s kg."
-                            .formatted(
-                                    plan.volumeWords(),
-                                    plan.mulch().name(),
-                                    Words.fixed(plan.layCm(), 0),
-                                    loads(),
-                                    Words.amount(plan.kg())));
+            out.hanging("  ", 4, "%s of %s, laid %s cm deep: %s, about %s kg.".formatted(plan.volumeWords(),
+                    plan.mulch().name(), Words.fixed(plan.layCm(), 0), loads(), Words.amount(plan.kg())));
             underlay.ifPresent(
                     under -> out.hanging("  ", 4, "Under it %s.".formatted(under.inWords(plan.sheets(under)))));
         } else {
             out.hanging("  ", 4, "Enough lies there; nothing to lay.");
         }
         notes.forEach(line -> out.hanging("  ", 4, line));
-        plan.mulch()
-                .notRead()
-                .forEach(mark -> out.hanging("  * ", 4, plan.mulch().name() + " " + mark));
+        plan.mulch().notRead().forEach(mark -> out.hanging("  * ", 4, plan.mulch().name() + " " + mark));
         next.ifPresent(words -> out.hanging("  Next ", 7, words));
         GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
         out.line();
@@ -62,15 +44,11 @@ record MulchSheet(
 
     private String loads() {
         if (plan.bales().isPresent()) {
-            return "%s of %s"
-                    .formatted(
-                            Words.count(plan.wholeBales().orElseThrow(), "bale", "bales"),
-                            plan.mulch().bale().orElseThrow().kg().inWords());
+            return "%s of %s".formatted(Words.count(plan.wholeBales().orElseThrow(), "bale", "bales"),
+                    plan.mulch().bale().orElseThrow().kg().inWords());
         }
-        return "%s or %s"
-                .formatted(
-                        loads(tables.figure("barrow"), "barrow", "barrows"),
-                        loads(tables.figure("bag"), "bag", "bags"));
+        return "%s or %s".formatted(loads(tables.figure("barrow"), "barrow", "barrows"),
+                loads(tables.figure("bag"), "bag", "bags"));
     }
 
     private String loads(Figure litres, String one, String several) {
@@ -79,62 +57,26 @@ record MulchSheet(
 
     @Override
     public List<Cautions.Caution> cautions(Cautions all) {
-        if (plan.cubicMetres() <= 0) {
-            return List.of();
-        }
+        if (plan.cubicMetres() <= 0) { return List.of(); }
         List<String> named = new ArrayList<>(plan.mulch().cautions());
         underlay.ifPresent(under -> named.addAll(under.cautions()));
         return all.of(Cautions.Job.of("mulch", plan.mulch().tags(), named));
     }
 
-    private record Answer(
-            Optional<String> bed,
-            String title,
-            String material,
-            String name,
-            double coveredM2,
-            double depthNowCm,
-            double depthWantedCm,
-            double layCm,
-            double litres,
-            double kg,
-            double barrows,
-            double bags,
-            Optional<Double> bales,
-            Optional<String> under,
-            Optional<Long> sheets,
-            Optional<String> next,
-            List<String> facts,
-            List<String> arithmetic,
-            List<String> notes,
-            List<String> notRead,
-            List<String> cautions,
-            List<String> sources) {}
+    private record Answer(Optional<String> bed, String title, String material, String name, double coveredM2,
+            double depthNowCm, double depthWantedCm, double layCm, double litres, double kg, double barrows,
+            double bags, Optional<Double> bales, Optional<String> under, Optional<Long> sheets, Optional<String> next,
+            List<String> facts, List<String> arithmetic, List<String> notes, List<String> notRead,
+            List<String> cautions, List<String> sources) {}
 
     @Override
     public Record answer(Cautions all) {
-        return new Answer(
-                bed,
-                title,
-                plan.mulch().id(),
-                plan.mulch().name(),
-                LedgerJson.rounded(plan.coveredM2()),
-                LedgerJson.rounded(plan.depthNowCm()),
-                LedgerJson.rounded(plan.depthWantedCm()),
-                LedgerJson.rounded(plan.layCm()),
-                LedgerJson.rounded(plan.litres()),
-                LedgerJson.rounded(plan.kg()),
+        return new Answer(bed, title, plan.mulch().id(), plan.mulch().name(), LedgerJson.rounded(plan.coveredM2()),
+                LedgerJson.rounded(plan.depthNowCm()), LedgerJson.rounded(plan.depthWantedCm()),
+                LedgerJson.rounded(plan.layCm()), LedgerJson.rounded(plan.litres()), LedgerJson.rounded(plan.kg()),
                 LedgerJson.rounded(plan.loads(tables.figure("barrow").is())),
-                LedgerJson.rounded(plan.loads(tables.figure("bag").is())),
-                plan.bales().map(LedgerJson::rounded),
-                underlay.map(Underlay::id),
-                underlay.map(plan::sheets),
-                next,
-                facts,
-                plan.lines(),
-                notes,
-                plan.mulch().notRead(),
-                Cautions.lines(cautions(all)),
-                plan.mulch().depth().sources());
+                LedgerJson.rounded(plan.loads(tables.figure("bag").is())), plan.bales().map(LedgerJson::rounded),
+                underlay.map(Underlay::id), underlay.map(plan::sheets), next, facts, plan.lines(), notes,
+                plan.mulch().notRead(), Cautions.lines(cautions(all)), plan.mulch().depth().sources());
     }
 }

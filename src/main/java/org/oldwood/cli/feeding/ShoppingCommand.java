@@ -36,8 +36,8 @@ public final class ShoppingCommand extends GardenCommand {
             return 0;
         }
         print(list);
-        Cautions.read(folder.documents()).find("store").ifPresent(caution -> out().paragraph(
-                        0, "Take care: " + caution.line()));
+        Cautions.read(folder.documents()).find("store")
+                .ifPresent(caution -> out().paragraph(0, "Take care: " + caution.line()));
         Planning.tellNotices(this, plan.notices());
         return 0;
     }
@@ -47,10 +47,8 @@ public final class ShoppingCommand extends GardenCommand {
         if (list.items().isEmpty()) {
             out().paragraph(0, "No task from " + span + " takes any material.");
         } else {
-            out().paragraph(
-                            0,
-                            "What the tasks from %s take; look in the shed first, and take off what is there."
-                                    .formatted(span));
+            out().paragraph(0,
+                    "What the tasks from %s take; look in the shed first, and take off what is there.".formatted(span));
         }
         list.items().forEach(this::print);
         if (!list.lacking().isEmpty()) {
@@ -61,25 +59,14 @@ public final class ShoppingCommand extends GardenCommand {
 
     private void print(ShoppingList.Item item) {
         String packs = item.total().packsInWords();
-        out().hanging(
-                        "  ",
-                        4,
-                        "%s: %s%s; first on %s%s."
-                                .formatted(
-                                        item.total().name(),
-                                        Purchase.measured(
-                                                item.total().amount(),
-                                                item.total().unit()),
-                                        packs.isEmpty() ? "" : ", " + packs,
-                                        Dates.shortDay(item.neededBy()),
-                                        item.kept() ? "" : "; not among your materials, taken as usual"));
+        out().hanging("  ", 4, "%s: %s%s; first on %s%s.".formatted(item.total().name(),
+                Purchase.measured(item.total().amount(), item.total().unit()), packs.isEmpty() ? "" : ", " + packs,
+                Dates.shortDay(item.neededBy()), item.kept() ? "" : "; not among your materials, taken as usual"));
         item.total().notRead().forEach(line -> out().hanging("    * ", 6, line));
         if (uses) {
             List<List<String>> rows = new ArrayList<>();
             for (ShoppingList.Use use : item.uses()) {
-                rows.add(List.of(
-                        Dates.shortDay(use.day()),
-                        Purchase.measured(use.amount(), item.total().unit()),
+                rows.add(List.of(Dates.shortDay(use.day()), Purchase.measured(use.amount(), item.total().unit()),
                         use.task()));
             }
             out().columns(6, rows);
@@ -92,8 +79,7 @@ public final class ShoppingCommand extends GardenCommand {
         Map<String, Double> sums = new LinkedHashMap<>();
         item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
         Map<String, String> words = new LinkedHashMap<>();
-        sums.forEach(
-                (bed, sum) -> words.put(bed, Purchase.measured(sum, item.total().unit())));
+        sums.forEach((bed, sum) -> words.put(bed, Purchase.measured(sum, item.total().unit())));
         return words;
     }
 }

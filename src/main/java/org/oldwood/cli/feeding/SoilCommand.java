@@ -52,11 +52,8 @@ abstract class SoilCommand extends GardenCommand {
 
     /** The sheet of ground told on the command line, of its material and plan. */
     static SoilSheet told(LimeCase asked, double aim, List<String> facts, SoilStuff stuff, PhPlan plan) {
-        String title = "%s m², from pH %s to %s"
-                .formatted(
-                        Words.amount(asked.areaM2()),
-                        Words.amount(asked.measuredPh().orElse(0)),
-                        Words.amount(aim));
+        String title = "%s m², from pH %s to %s".formatted(Words.amount(asked.areaM2()),
+                Words.amount(asked.measuredPh().orElse(0)), Words.amount(aim));
         return new SoilSheet(title, Optional.empty(), facts, stuff, plan, asked.areaM2(), 0, Optional.empty());
     }
 
@@ -66,15 +63,8 @@ abstract class SoilCommand extends GardenCommand {
         if (way.sinceTest() > 0) {
             facts.add("Given since the test, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
-        return new SoilSheet(
-                BedsAsked.heading(bed),
-                Optional.of(bed.id()),
-                facts,
-                way.stuff(),
-                way.plan(),
-                bed.areaM2(),
-                way.sinceTest(),
-                Optional.of(next.words()));
+        return new SoilSheet(BedsAsked.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
+                bed.areaM2(), way.sinceTest(), Optional.of(next.words()));
     }
 
     /** Whether a bed is shown where none was named. */
@@ -92,9 +82,7 @@ abstract class SoilCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         boolean alone = ph.isPresent();
-        if (alone && bed.isPresent()) {
-            throw usage("name a bed of the garden, or give --ph, not both");
-        }
+        if (alone && bed.isPresent()) { throw usage("name a bed of the garden, or give --ph, not both"); }
         if (!alone && (anyOther() || bare || area.isPresent() || target.isPresent())) {
             throw usage("--ph is missing: the measured pH. Without it the garden's beds are told");
         }
@@ -114,8 +102,8 @@ abstract class SoilCommand extends GardenCommand {
         soil.filter(texture -> books.tables().soils().of(texture).isEmpty()).ifPresent(texture -> {
             throw noSuch("soil", texture, books.tables().soils().textures());
         });
-        return new LimeCase(
-                soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare, 0);
+        return new LimeCase(soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare,
+                0);
     }
 
     private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
@@ -132,20 +120,16 @@ abstract class SoilCommand extends GardenCommand {
                 sheets.add(ofBed(books, subject.bed().orElseThrow().bed(), found, next));
             }
         }
-        if (sheets.isEmpty()) {
-            tell("No bed of this garden has crops that ask for it; name a bed to see it anyway.");
-        }
+        if (sheets.isEmpty()) { tell("No bed of this garden has crops that ask for it; name a bed to see it anyway."); }
         return sheets;
     }
 
     private static List<String> facts(FeedingBooks books, Bed bed, BedAcidity soil) {
         List<String> facts = new ArrayList<>();
         String wanted = soil.profile()
-                .map(profile -> "; its crops want pH %s%s"
-                        .formatted(
-                                Words.amount(
-                                        BedAcidity.enoughPh(books, bed, profile).is()),
-                                books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
+                .map(profile -> "; its crops want pH %s%s".formatted(
+                        Words.amount(BedAcidity.enoughPh(books, bed, profile).is()),
+                        books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
                 .orElse("");
         facts.add(soil.tested() + wanted + ".");
         return facts;

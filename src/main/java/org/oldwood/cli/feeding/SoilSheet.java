@@ -21,16 +21,8 @@ import org.oldwood.words.Words;
  * @param given what was given since the test, g/m², as limestone or sulphur
  * @param next when the plan has it, in a garden
  */
-record SoilSheet(
-        String title,
-        Optional<String> bed,
-        List<String> facts,
-        SoilStuff stuff,
-        PhPlan plan,
-        double areaM2,
-        double given,
-        Optional<String> next)
-        implements GroundSheet {
+record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStuff stuff, PhPlan plan, double areaM2,
+        double given, Optional<String> next) implements GroundSheet {
     @Override
     public void print(Out out) {
         out.hanging("", 2, title);
@@ -44,45 +36,30 @@ record SoilSheet(
     }
 
     private String headline() {
-        if (plan.refused().isPresent()) {
-            return plan.refused().get();
-        }
-        return plan.nothingToDo()
-                ? "Nothing to give."
-                : "%s of %s in all, in %s."
-                        .formatted(
-                                Words.weight(plan.totalGrams()),
-                                stuff.name(),
-                                Words.count(plan.dosesGrams().size(), "dose", "doses"));
+        if (plan.refused().isPresent()) { return plan.refused().get(); }
+        return plan.nothingToDo() ? "Nothing to give."
+                : "%s of %s in all, in %s.".formatted(Words.weight(plan.totalGrams()), stuff.name(),
+                        Words.count(plan.dosesGrams().size(), "dose", "doses"));
     }
 
     private List<String> doses() {
         List<Double> all = plan.dosesGrams();
-        if (all.isEmpty()) {
-            return List.of();
-        }
+        if (all.isEmpty()) { return List.of(); }
         List<String> lines = new ArrayList<>();
         lines.add((all.size() == 1 ? "Give " : "First ") + dose(all.get(0)) + ".");
         if (all.size() > 1) {
             double last = all.get(all.size() - 1);
-            lines.add("Then %s, %s months or more apart, each after a new test; the last %s."
-                    .formatted(
-                            Words.count(all.size() - 1L, "more dose", "more doses"),
-                            Words.amount(plan.monthsBetween()),
-                            dose(last)));
+            lines.add("Then %s, %s months or more apart, each after a new test; the last %s.".formatted(
+                    Words.count(all.size() - 1L, "more dose", "more doses"), Words.amount(plan.monthsBetween()),
+                    dose(last)));
         }
         return lines;
     }
 
     private String dose(double exact) {
         double grams = Portion.roundedDown(exact);
-        return "%s (%s g/m²%s)"
-                .formatted(
-                        Words.weight(grams),
-                        Words.amount(grams / areaM2),
-                        Household.inWords(grams, stuff.density())
-                                .map(it -> ", " + it)
-                                .orElse(""));
+        return "%s (%s g/m²%s)".formatted(Words.weight(grams), Words.amount(grams / areaM2),
+                Household.inWords(grams, stuff.density()).map(it -> ", " + it).orElse(""));
     }
 
     @Override
@@ -90,49 +67,22 @@ record SoilSheet(
         return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
     }
 
-    private record Answer(
-            Optional<String> bed,
-            String title,
-            String material,
-            String name,
-            String refused,
-            double givenSinceTestGPerM2,
-            double gPerM2,
-            double totalGrams,
-            int doses,
-            List<Dose> portions,
-            double monthsBetween,
-            List<String> facts,
-            Optional<String> next,
-            List<String> arithmetic,
-            List<String> notes,
-            List<String> cautions,
-            List<String> sources) {}
+    private record Answer(Optional<String> bed, String title, String material, String name, String refused,
+            double givenSinceTestGPerM2, double gPerM2, double totalGrams, int doses, List<Dose> portions,
+            double monthsBetween, List<String> facts, Optional<String> next, List<String> arithmetic,
+            List<String> notes, List<String> cautions, List<String> sources) {}
 
     private record Dose(double grams, double gPerM2) {}
 
     @Override
     public Record answer(Cautions all) {
-        return new Answer(
-                bed,
-                title,
-                stuff.id(),
-                stuff.name(),
-                plan.refused().orElse(""),
-                LedgerJson.rounded(given),
-                LedgerJson.rounded(plan.gPerM2()),
-                LedgerJson.rounded(plan.totalGrams()),
-                plan.dosesGrams().size(),
+        return new Answer(bed, title, stuff.id(), stuff.name(), plan.refused().orElse(""), LedgerJson.rounded(given),
+                LedgerJson.rounded(plan.gPerM2()), LedgerJson.rounded(plan.totalGrams()), plan.dosesGrams().size(),
                 plan.dosesGrams().stream()
-                        .map(grams -> new Dose(
-                                LedgerJson.rounded(Portion.roundedDown(grams)), LedgerJson.rounded(grams / areaM2)))
+                        .map(grams -> new Dose(LedgerJson.rounded(Portion.roundedDown(grams)),
+                                LedgerJson.rounded(grams / areaM2)))
                         .toList(),
-                plan.monthsBetween(),
-                facts,
-                next,
-                plan.lines(),
-                plan.notes(),
-                Cautions.lines(cautions(all)),
+                plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), Cautions.lines(cautions(all)),
                 plan.sources());
     }
 }

@@ -31,8 +31,7 @@ final class GardenDesk implements Desk {
 
     GardenDesk(GardenCommand command) {
         this.command = command;
-        List<String> options =
-                new ArrayList<>(List.of("--garden", command.gardenPath().toString()));
+        List<String> options = new ArrayList<>(List.of("--garden", command.gardenPath().toString()));
         command.givenToday.ifPresent(day -> options.addAll(List.of("--today", day.toString())));
         command.givenUnits.ifPresent(key -> options.addAll(List.of("--units", key)));
         this.common = List.copyOf(options);
@@ -58,9 +57,7 @@ final class GardenDesk implements Desk {
         StringBuilder stamp = new StringBuilder(viewer.today().toString());
         try (DirectoryStream<Path> files = Files.newDirectoryStream(command.gardenPath(), "*.{json,jsonl,csv}")) {
             for (Path file : files) {
-                stamp.append(' ')
-                        .append(Files.getLastModifiedTime(file).toMillis())
-                        .append('+')
+                stamp.append(' ').append(Files.getLastModifiedTime(file).toMillis()).append('+')
                         .append(Files.size(file));
             }
         }
@@ -99,20 +96,10 @@ final class GardenDesk implements Desk {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Surroundings around = command.around();
-        int code = Main.run(
-                args,
-                new Surroundings(
-                        around.folder(),
-                        around.environment(),
-                        new ByteArrayInputStream(in.getBytes(UTF_8)),
-                        out,
-                        err,
-                        Surroundings.Hidden.NOBODY));
+        int code = Main.run(args, new Surroundings(around.folder(), around.environment(),
+                new ByteArrayInputStream(in.getBytes(UTF_8)), out, err, Surroundings.Hidden.NOBODY));
         List<String> said = new ArrayList<>();
-        (out.toString(UTF_8) + err.toString(UTF_8))
-                .lines()
-                .filter(line -> !line.isBlank())
-                .forEach(said::add);
+        (out.toString(UTF_8) + err.toString(UTF_8)).lines().filter(line -> !line.isBlank()).forEach(said::add);
         return new Ran(code, said);
     }
 }

@@ -62,17 +62,8 @@ final class PageData {
         Map<String, Cut> cuts = new LinkedHashMap<>();
         List<PageView.Bush> bushes = new ArrayList<>();
         walked.forEach(plant -> bushes.add(bush(plant, cuts)));
-        return new PageView(
-                state.garden().name(),
-                units.key(),
-                state.date(),
-                rounds(cuts),
-                bushes,
-                materials(),
-                feels(),
-                stages(),
-                words(EntryKind.INSPECTED, "finding"),
-                noted());
+        return new PageView(state.garden().name(), units.key(), state.date(), rounds(cuts), bushes, materials(),
+                feels(), stages(), words(EntryKind.INSPECTED, "finding"), noted());
     }
 
     static String name(Crop crop, PlantState plant) {
@@ -83,18 +74,13 @@ final class PageData {
     private List<PageView.Round> rounds(Map<String, Cut> cuts) {
         LocalDate today = state.date();
         return Rounds.read(folder.documents()).of(plan.plan(), state).stream()
-                .filter(round ->
-                        round.open() && !round.kind().optional() && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
+                .filter(round -> round.open() && !round.kind().optional()
+                        && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
-                .map(round -> new PageView.Round(
-                        round.title(),
-                        round.lastGoodDay(),
+                .map(round -> new PageView.Round(round.title(), round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
-                        round.cautions().stream().findFirst().map(Cautions.Caution::line),
-                        round.tasks().stream()
-                                .sorted(Comparator.comparingInt(this::place))
-                                .map(task -> line(task, cuts))
-                                .toList()))
+                        round.cautions().stream().findFirst().map(Cautions.Caution::line), round.tasks().stream()
+                                .sorted(Comparator.comparingInt(this::place)).map(task -> line(task, cuts)).toList()))
                 .toList();
     }
 
@@ -104,30 +90,22 @@ final class PageData {
     }
 
     private static PageView.Line line(Task task, Map<String, Cut> cuts) {
-        Optional<String> plant = task.subject().kind().equals("plant")
-                ? Optional.of(task.subject().id())
+        Optional<String> plant = task.subject().kind().equals("plant") ? Optional.of(task.subject().id())
                 : Optional.empty();
-        boolean cutting =
-                task.amount().filter(amount -> amount.unit().equals("stems")).isPresent();
-        Map<String, Integer> planned =
-                cutting ? plant.map(cuts::get).map(PageData::planned).orElse(Map.of()) : Map.of();
-        return new PageView.Line(
-                task.id(),
-                task.title(),
-                plant,
+        boolean cutting = task.amount().filter(amount -> amount.unit().equals("stems")).isPresent();
+        Map<String, Integer> planned = cutting ? plant.map(cuts::get).map(PageData::planned).orElse(Map.of())
+                : Map.of();
+        return new PageView.Line(task.id(), task.title(), plant,
                 task.rule().doneBy().kinds().stream().findFirst().map(EntryKind::key),
                 task.amount().map(Amount::words).filter(words -> !words.isEmpty()),
-                task.amount().map(Amount::lines).orElse(List.of()),
-                planned);
+                task.amount().map(Amount::lines).orElse(List.of()), planned);
     }
 
     private static Map<String, Integer> planned(Cut cut) {
         Map<String, Integer> out = new LinkedHashMap<>();
         Stems stems = cut.before();
         for (int age = 1; age <= stems.oldest(); age++) {
-            if (cut.of(age) > 0) {
-                out.put(stems.label(age), cut.of(age));
-            }
+            if (cut.of(age) > 0) { out.put(stems.label(age), cut.of(age)); }
         }
         return out;
     }
@@ -138,16 +116,10 @@ final class PageData {
         Optional<Cut> cut = found.flatMap(one -> one.bush().map(one.school()::winter));
         cut.ifPresent(it -> cuts.put(plant.plant().id(), it));
         String bed = plant.plant().bed();
-        return new PageView.Bush(
-                plant.plant().id(),
-                name(crop, plant),
-                bed,
-                state.bed(bed).map(it -> it.bed().name()).orElse(bed),
-                crop.inRows(),
+        return new PageView.Bush(plant.plant().id(), name(crop, plant), bed,
+                state.bed(bed).map(it -> it.bed().name()).orElse(bed), crop.inRows(),
                 cut.map(it -> Wood.of(it).ages()).orElse(List.of()),
-                crop.inRows()
-                        ? canes(cut)
-                        : cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
+                crop.inRows() ? canes(cut) : cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
                 cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted()))));
     }
 
@@ -177,41 +149,32 @@ final class PageData {
     }
 
     private Map<String, List<PageView.Choice>> materials() {
-        return Map.of(
-                "fed",
+        return Map.of("fed",
                 Materials.read(folder.documents()).feeds().stream()
-                        .map(feed -> new PageView.Choice(feed.id(), feed.name()))
-                        .toList(),
-                "mulched",
-                MulchTables.read(folder.documents()).mulches().stream()
-                        .map(mulch -> new PageView.Choice(mulch.id(), mulch.name()))
-                        .toList());
+                        .map(feed -> new PageView.Choice(feed.id(), feed.name())).toList(),
+                "mulched", MulchTables.read(folder.documents()).mulches().stream()
+                        .map(mulch -> new PageView.Choice(mulch.id(), mulch.name())).toList());
     }
 
     /** How moist soil feels, in the words for each bed's own ground. */
     private Map<String, List<PageView.Choice>> feels() {
         WaterData data = WaterData.read(folder.crops(), folder.documents());
         Map<String, List<PageView.Choice>> feels = new LinkedHashMap<>();
-        state.beds()
-                .forEach((id, bed) -> feels.put(
-                        id,
-                        data.soils().guide(BedGround.of(bed.bed(), data).soil()).classes().stream()
-                                .map(one -> new PageView.Choice(
-                                        one.word(), one.word().replace('-', ' ') + ": " + one.text()))
-                                .toList()));
+        state.beds().forEach((id, bed) -> feels.put(id,
+                data.soils().guide(BedGround.of(bed.bed(), data).soil()).classes().stream()
+                        .map(one -> new PageView.Choice(one.word(), one.word().replace('-', ' ') + ": " + one.text()))
+                        .toList()));
         return feels;
     }
 
     private static List<PageView.Choice> words(EntryKind kind, String key) {
         return kind.field(key).map(EntryField::words).orElse(List.of()).stream()
-                .map(word -> new PageView.Choice(word, word.replace('-', ' ')))
-                .toList();
+                .map(word -> new PageView.Choice(word, word.replace('-', ' '))).toList();
     }
 
     private static List<PageView.Choice> stages() {
         return Stream.of(Stage.values())
-                .map(stage -> new PageView.Choice(stage.key(), stage.words() + ": " + stage.look()))
-                .toList();
+                .map(stage -> new PageView.Choice(stage.key(), stage.words() + ": " + stage.look())).toList();
     }
 
     private List<PageView.Noted> noted() {

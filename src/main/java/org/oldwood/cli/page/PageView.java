@@ -17,17 +17,9 @@ import org.oldwood.sheet.round.Wood;
  * @param findings what can be found on an ill bush
  * @param noted today's entries, the newest first
  */
-record PageView(
-        String garden,
-        String units,
-        LocalDate today,
-        List<Round> rounds,
-        List<Bush> bushes,
-        Map<String, List<Choice>> materials,
-        Map<String, List<Choice>> feels,
-        List<Choice> stages,
-        List<Choice> findings,
-        List<Noted> noted) {
+record PageView(String garden, String units, LocalDate today, List<Round> rounds, List<Bush> bushes,
+        Map<String, List<Choice>> materials, Map<String, List<Choice>> feels, List<Choice> stages,
+        List<Choice> findings, List<Noted> noted) {
 
     /**
      * One outing.
@@ -35,8 +27,8 @@ record PageView(
      * @param until the last good day
      * @param caution the one that matters most
      */
-    record Round(
-            String title, LocalDate until, Optional<Integer> minutes, Optional<String> caution, List<Line> lines) {}
+    record Round(String title, LocalDate until, Optional<Integer> minutes, Optional<String> caution,
+            List<Line> lines) {}
 
     /**
      * One task of a round.
@@ -46,14 +38,8 @@ record PageView(
      * @param how what to do, line by line
      * @param planned stems to take out, by age class, where that is the work
      */
-    record Line(
-            String task,
-            String title,
-            Optional<String> plant,
-            Optional<String> kind,
-            Optional<String> amount,
-            List<String> how,
-            Map<String, Integer> planned) {}
+    record Line(String task, String title, Optional<String> plant, Optional<String> kind, Optional<String> amount,
+            List<String> how, Map<String, Integer> planned) {}
 
     /**
      * One plant, or one row.
@@ -63,15 +49,8 @@ record PageView(
      * @param expected stems by age class as the record has them, to begin a count with; of a row the canes of this
      *     summer as 1, those that fruited as 2
      */
-    record Bush(
-            String id,
-            String name,
-            String bed,
-            String bedName,
-            boolean row,
-            List<Wood.Age> wood,
-            Map<String, Integer> expected,
-            Optional<String> taken) {}
+    record Bush(String id, String name, String bed, String bedName, boolean row, List<Wood.Age> wood,
+            Map<String, Integer> expected, Optional<String> taken) {}
 
     /** A word of the record and what it means. */
     record Choice(String key, String words) {}

@@ -42,9 +42,7 @@ public final class WalkCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (json) {
-            throw usage("the page is for people and has no --json; oldwood now --json tells the rounds");
-        }
+        if (json) { throw usage("the page is for people and has no --json; oldwood now --json tells the rounds"); }
         GardenState state = state();
         if (labels.isPresent()) {
             Path out = path(labels.get());
@@ -53,9 +51,7 @@ public final class WalkCommand extends GardenCommand {
             tell("Wrote " + out);
             return 0;
         }
-        if (port < 0 || port > 65_535) {
-            throw usage("--port must be from 0 to 65535 but is " + port);
-        }
+        if (port < 0 || port > 65_535) { throw usage("--port must be from 0 to 65535 but is " + port); }
         try (PageServer page = open(address())) {
             out().line("The garden's page is open at " + page.address());
             out().line();
@@ -63,13 +59,11 @@ public final class WalkCommand extends GardenCommand {
             QrText.lines(page.link()).forEach(line -> out().line(line));
             out().line(page.link());
             out().line();
-            out().paragraph(
-                            0,
-                            lan.isPresent()
-                                    ? "Every device in this network that knows the link can read and note. It is plain"
-                                            + " HTTP: others in the network could overhear it. Ctrl-C stops it."
-                                    : "Only this machine reaches it; --lan opens it in the home network. Ctrl-C stops"
-                                            + " it.");
+            out().paragraph(0,
+                    lan.isPresent()
+                            ? "Every device in this network that knows the link can read and note. It is plain"
+                                    + " HTTP: others in the network could overhear it. Ctrl-C stops it."
+                            : "Only this machine reaches it; --lan opens it in the home network. Ctrl-C stops it.");
             out().flush();
             untilStopped();
         }
@@ -78,13 +72,9 @@ public final class WalkCommand extends GardenCommand {
 
     private String labels(GardenState state) throws IOException {
         Crops crops = folder().crops();
-        return WalkPage.labels(
-                state.garden().name(),
-                state.walked().stream()
-                        .map(plant -> QrText.label(
-                                plant.plant().id(),
-                                PageData.name(crops.get(plant.plant().crop()), plant)))
-                        .toList());
+        return WalkPage.labels(state.garden().name(), state.walked().stream()
+                .map(plant -> QrText.label(plant.plant().id(), PageData.name(crops.get(plant.plant().crop()), plant)))
+                .toList());
     }
 
     private PageServer open(InetAddress address) throws IOException {
@@ -108,31 +98,20 @@ public final class WalkCommand extends GardenCommand {
     }
 
     private InetAddress address() throws IOException {
-        if (lan.isEmpty()) {
-            return InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
-        }
+        if (lan.isEmpty()) { return InetAddress.getByAddress("localhost", new byte[]{127, 0, 0, 1}); }
         List<InetAddress> own = ownAddresses();
         String named = lan.get();
         if (!named.isEmpty()) {
-            return own.stream()
-                    .filter(each -> each.getHostAddress().equals(named))
-                    .findFirst()
-                    .orElseThrow(() -> usage(
-                            "\"" + named + "\" is not an address of this machine in a home network. " + listed(own)));
+            return own.stream().filter(each -> each.getHostAddress().equals(named)).findFirst().orElseThrow(() -> usage(
+                    "\"" + named + "\" is not an address of this machine in a home network. " + listed(own)));
         }
-        if (own.size() != 1) {
-            throw usage("say which address: --lan ADDRESS. " + listed(own));
-        }
+        if (own.size() != 1) { throw usage("say which address: --lan ADDRESS. " + listed(own)); }
         return own.get(0);
     }
 
     private static String listed(List<InetAddress> own) {
-        return own.isEmpty()
-                ? "It has none: is it connected?"
-                : "It has "
-                        + String.join(
-                                ", ",
-                                own.stream().map(InetAddress::getHostAddress).toList()) + ".";
+        return own.isEmpty() ? "It has none: is it connected?"
+                : "It has " + String.join(", ", own.stream().map(InetAddress::getHostAddress).toList()) + ".";
     }
 
     /** Addresses for private networks (RFC 1918) only: the page is never opened towards the internet. */

@@ -44,9 +44,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     /** The outlooks by the name of the habit. */
     Map<String, Outlook> of(Bush bush, FormPruning form, School school, Crop crop) {
         Map<String, Outlook> all = new LinkedHashMap<>();
-        if (newShoots.isEmpty()) {
-            return all;
-        }
+        if (newShoots.isEmpty()) { return all; }
         boolean cutDown = school.target(bush).total() == 0 && form.craft().equals("renewal");
         School aim = cutDown ? form.school() : school;
         Outlook.Basis basis = new Outlook.Basis(aim, form, Yield.read(crop), newShoots.get());
@@ -65,23 +63,14 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     List<String> notes(Crop crop) {
         List<String> all = new ArrayList<>(said);
         Optional<Yield> yield = Yield.read(crop);
-        newShoots.ifPresent(figure -> all.add(TEXTS.get(
-                "outlook.shoots",
-                Words.fixed(figure.is(), 1),
-                Words.fixed(figure.low(), 1),
-                Words.fixed(figure.high(), 1),
-                (figure.unit().endsWith("/m") ? " on a metre" : "")
-                        + figure.seen().beside(),
+        newShoots.ifPresent(figure -> all.add(TEXTS.get("outlook.shoots", Words.fixed(figure.is(), 1),
+                Words.fixed(figure.low(), 1), Words.fixed(figure.high(), 1),
+                (figure.unit().endsWith("/m") ? " on a metre" : "") + figure.seen().beside(),
                 sentence(figure.note()))));
         all.add(TEXTS.get("outlook.range"));
         yield.flatMap(Yield::crowding)
-                .ifPresent(k -> all.add(TEXTS.get(
-                        "outlook.crowding",
-                        Words.fixed(k.is(), 1),
-                        Words.fixed(k.low(), 1),
-                        Words.fixed(k.high(), 1),
-                        k.seen().words(),
-                        k.note().isEmpty() ? "" : ", " + k.note())));
+                .ifPresent(k -> all.add(TEXTS.get("outlook.crowding", Words.fixed(k.is(), 1), Words.fixed(k.low(), 1),
+                        Words.fixed(k.high(), 1), k.seen().words(), k.note().isEmpty() ? "" : ", " + k.note())));
         all.add(TEXTS.get("outlook.gain"));
         yield.flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         all.add(yield.flatMap(Yield::picking)
@@ -93,17 +82,12 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     private static void unpruned(UnprunedBush unpruned, List<String> all) {
         all.add(unpruned.words());
         unpruned.crop()
-                .ifPresent(crop -> all.add(TEXTS.get(
-                        "outlook.unpruned",
-                        percent(crop.is()),
-                        unpruned.winters().orElse(crop).inWords(),
-                        percent(crop.low()),
-                        percent(crop.high()) + " %" + crop.seen().beside())));
+                .ifPresent(crop -> all.add(
+                        TEXTS.get("outlook.unpruned", percent(crop.is()), unpruned.winters().orElse(crop).inWords(),
+                                percent(crop.low()), percent(crop.high()) + " %" + crop.seen().beside())));
     }
 
-    private static long percent(double share) {
-        return Math.round(100 * share);
-    }
+    private static long percent(double share) { return Math.round(100 * share); }
 
     private static String sentence(String note) {
         return note.isEmpty() ? "" : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
@@ -118,22 +102,15 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
 
     /** What the third future rests on, or what to note so that there is one. */
     static String said(SortedMap<String, Stems> past) {
-        if (past.isEmpty()) {
-            return TEXTS.get("outlook.done.none");
-        }
-        return TEXTS.get(
-                "outlook.done",
-                past.entrySet().stream()
-                        .map(each -> each.getKey() + " " + some(each.getValue()))
-                        .collect(Collectors.joining("; ")));
+        if (past.isEmpty()) { return TEXTS.get("outlook.done.none"); }
+        return TEXTS.get("outlook.done", past.entrySet().stream()
+                .map(each -> each.getKey() + " " + some(each.getValue())).collect(Collectors.joining("; ")));
     }
 
     private static String some(Stems taken) {
         List<String> parts = new ArrayList<>();
         for (int age = 1; age <= taken.oldest(); age++) {
-            if (taken.at(age) > 0) {
-                parts.add(taken.label(age) + "=" + taken.at(age));
-            }
+            if (taken.at(age) > 0) { parts.add(taken.label(age) + "=" + taken.at(age)); }
         }
         return parts.isEmpty() ? "none" : String.join(",", parts);
     }

@@ -94,18 +94,11 @@ public final class PruneCommand extends GardenCommand {
             minutes.accept(sheet.minutes().orElse(0.0));
         });
         if (minutes.getCount() > 1 && minutes.getSum() > 0) {
-            out().paragraph(
-                            0,
-                            "The winter's work on all %s takes %s; tasks spreads it over the days you work."
-                                    .formatted(minutes.getCount(), TaskWords.minutes(minutes.getSum())));
+            out().paragraph(0, "The winter's work on all %s takes %s; tasks spreads it over the days you work."
+                    .formatted(minutes.getCount(), TaskWords.minutes(minutes.getSum())));
         }
-        Cautions.Job job = new Cautions.Job(
-                List.of("prune"),
-                List.of("blade", "saw"),
-                List.of(),
-                crops.values(),
-                Optional.empty(),
-                Optional.empty());
+        Cautions.Job job = new Cautions.Job(List.of("prune"), List.of("blade", "saw"), List.of(), crops.values(),
+                Optional.empty(), Optional.empty());
         Cautions.lines(Cautions.read(documents()).of(job)).forEach(line -> tell("Take care: " + line));
         return 0;
     }
@@ -120,36 +113,24 @@ public final class PruneCommand extends GardenCommand {
         Crop of = crops.find(crop.orElse("")).orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
         Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
         String asked = form.orElse(of.form());
-        FormPruning grown = pruning.form(asked)
-                .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
+        FormPruning grown = pruning.form(asked).orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
         boolean branches = grown.craft().equals("spur");
         if (stems.isEmpty() && !branches) {
             throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         }
         Bush bush = bush(of, grown);
-        boolean ageing = of.life(grown.form())
-                .map(life -> seasons.orElse(0) >= life.is())
-                .orElse(false);
-        return new PruneSheet(
-                of.name() + " as " + grown.form(),
-                of,
-                pruning,
-                grown,
-                school(grown),
-                bush,
+        boolean ageing = of.life(grown.form()).map(life -> seasons.orElse(0) >= life.is()).orElse(false);
+        return new PruneSheet(of.name() + " as " + grown.form(), of, pruning, grown, school(grown), bush,
                 stems.isPresent() ? Optional.empty() : Optional.of("keep its branches; cut the side shoots"),
-                ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
-                ageing,
+                ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(), ageing,
                 grown.labour().of("winter").map(it -> FormPruning.Labour.minutes(it, bush.metres())),
                 futures(grown.newShoots(), new TreeMap<>(), List.of()));
     }
 
     private Futures futures(Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
-        Optional<Figure> figure =
-                newShoots.isEmpty() ? shoots : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
-        if (done.isEmpty()) {
-            return new Futures(figure, past, said);
-        }
+        Optional<Figure> figure = newShoots.isEmpty() ? shoots
+                : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
+        if (done.isEmpty()) { return new Futures(figure, past, said); }
         SortedMap<String, Stems> given = new TreeMap<>(Map.of("given", taken(done.get())));
         return new Futures(figure, given, List.of());
     }
@@ -160,8 +141,7 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private Bush bush(Crop of, FormPruning grown) {
-        double room = metres.orElseGet(
-                () -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
+        double room = metres.orElseGet(() -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
         if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0 || seasons.orElse(0) > 100) {
             throw usage("--metres must be more than 0 and at most 1000, --seasons 0 to 100");
         }
@@ -173,9 +153,7 @@ public final class PruneCommand extends GardenCommand {
         }
     }
 
-    private static Stems counts(Optional<String> given) {
-        return given.map(StemClass::parse).orElse(Stems.NONE);
-    }
+    private static Stems counts(Optional<String> given) { return given.map(StemClass::parse).orElse(Stems.NONE); }
 
     private Stems taken(String given) {
         try {
@@ -186,15 +164,12 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private School school(FormPruning grown) {
-        if (variant.isEmpty()) {
-            return grown.school();
-        }
+        if (variant.isEmpty()) { return grown.school(); }
         return grown.school(variant.get()).orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
     }
 
     private RuntimeException unknown(String what, String seen, Collection<String> known) {
-        String near =
-                Nearest.to(seen, known).map(". Did you mean \"%s\"?"::formatted).orElse("");
+        String near = Nearest.to(seen, known).map(". Did you mean \"%s\"?"::formatted).orElse("");
         return usage(
                 "there is no %s \"%s\" here; there are %s%s".formatted(what, seen, String.join(", ", known), near));
     }
@@ -215,16 +190,12 @@ public final class PruneCommand extends GardenCommand {
                 }
             }
         }
-        if (plants.isEmpty()) {
-            throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden");
-        }
+        if (plants.isEmpty()) { throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden"); }
         state.questions().forEach(question -> tell("Question: " + question));
         wrongChoices(folder, state);
         return plants.stream()
-                .flatMap(plant ->
-                        PruningCase.of(plant, folder.crops().get(plant.plant().crop()), now, state)
-                                .map(one -> sheet(plant, one, minutes, state))
-                                .stream());
+                .flatMap(plant -> PruningCase.of(plant, folder.crops().get(plant.plant().crop()), now, state)
+                        .map(one -> sheet(plant, one, minutes, state)).stream());
     }
 
     private static boolean isKnown(Crop crop, PlantState plant) {
@@ -234,8 +205,7 @@ public final class PruneCommand extends GardenCommand {
     /** A choice that names nothing known leaves the default: that is not passed over in silence. */
     private void wrongChoices(GardenFolder folder, GardenState state) {
         Problems problems = new Problems();
-        folder.documents()
-                .read(GardenFolder.GARDEN_FILE)
+        folder.documents().read(GardenFolder.GARDEN_FILE)
                 .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
         problems.list().forEach(problem -> tell(problem.inWords()));
     }
@@ -243,28 +213,16 @@ public final class PruneCommand extends GardenCommand {
     private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
         Crop of = one.crop();
         List<String> notes = new ArrayList<>(one.noted());
-        if (one.pastLife()) {
-            notes.add(PruneSheet.ageing(of, one.form()));
-        }
-        SortedMap<String, Stems> past =
-                Futures.labelled(one.past().taken(), state.garden().hemisphere());
-        return new PruneSheet(
-                new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow()).words(),
-                of,
-                one.pruning(),
-                one.form(),
-                variant.isPresent() ? school(one.form()) : one.school(),
-                one.bush().orElse(one.blank()),
-                one.bush().isPresent() ? Optional.empty() : Optional.of(one.toDo()),
-                notes,
-                one.pastLife(),
-                minutes.of(List.of(plant), of, one.form(), "winter"),
+        if (one.pastLife()) { notes.add(PruneSheet.ageing(of, one.form())); }
+        SortedMap<String, Stems> past = Futures.labelled(one.past().taken(), state.garden().hemisphere());
+        return new PruneSheet(new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow()).words(), of,
+                one.pruning(), one.form(), variant.isPresent() ? school(one.form()) : one.school(),
+                one.bush().orElse(one.blank()), one.bush().isPresent() ? Optional.empty() : Optional.of(one.toDo()),
+                notes, one.pastLife(), minutes.of(List.of(plant), of, one.form(), "winter"),
                 futures(one.form().newShoots().map(one.past()::shoots), past, List.of(Futures.said(past))));
     }
 
     private boolean chosen(PlantState plant) {
-        return which.isEmpty()
-                || plant.plant().id().equals(which.get())
-                || plant.plant().bed().equals(which.get());
+        return which.isEmpty() || plant.plant().id().equals(which.get()) || plant.plant().bed().equals(which.get());
     }
 }

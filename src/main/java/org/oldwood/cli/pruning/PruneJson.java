@@ -19,67 +19,35 @@ import org.oldwood.report.TaskWords;
 
 /** Plants' cut lists and outlooks as JSON has them; keys are only ever added. */
 record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
-    private record OnePlant(
-            String plant,
-            String crop,
-            String form,
-            String variant,
-            String lifeStage,
-            boolean counted,
-            String todo,
-            @JsonUnwrapped @Nullable Counts counts,
-            List<String> notes,
-            Map<String, List<String>> steps,
-            Optional<Double> minutes,
-            List<String> sources,
-            Optional<List<Future>> outlooks,
+    private record OnePlant(String plant, String crop, String form, String variant, String lifeStage, boolean counted,
+            String todo, @JsonUnwrapped @Nullable Counts counts, List<String> notes, Map<String, List<String>> steps,
+            Optional<Double> minutes, List<String> sources, Optional<List<Future>> outlooks,
             Optional<List<String>> outlookNotes) {
         static OnePlant of(PruneSheet sheet, boolean withOutlook) {
             Cut cut = sheet.cut();
             boolean counted = sheet.uncounted().isEmpty();
             Map<String, List<String>> steps = new LinkedHashMap<>();
             for (String time : List.of("planting", "renovation", "winter", "canes", "summer")) {
-                steps.put(
-                        time, sheet.steps(time, cut).stream().map(Step::inWords).toList());
+                steps.put(time, sheet.steps(time, cut).stream().map(Step::inWords).toList());
             }
             List<Future> futures = new ArrayList<>();
             if (withOutlook && counted) {
-                sheet.futures()
-                        .of(sheet.bush(), sheet.form(), sheet.school(), sheet.crop())
+                sheet.futures().of(sheet.bush(), sheet.form(), sheet.school(), sheet.crop())
                         .forEach((name, outlook) -> futures.add(Future.of(name, outlook)));
             }
-            return new OnePlant(
-                    sheet.title(),
-                    sheet.crop().id(),
-                    sheet.form().form(),
-                    sheet.school().id(),
-                    sheet.life().words(),
-                    counted,
-                    sheet.todo(),
-                    counted ? Counts.of(cut) : null,
-                    sheet.notes(),
-                    steps,
-                    sheet.minutes(),
-                    List.copyOf(sheet.school().teaching().sources()),
+            return new OnePlant(sheet.title(), sheet.crop().id(), sheet.form().form(), sheet.school().id(),
+                    sheet.life().words(), counted, sheet.todo(), counted ? Counts.of(cut) : null, sheet.notes(), steps,
+                    sheet.minutes(), List.copyOf(sheet.school().teaching().sources()),
                     Optional.of(futures).filter(any -> withOutlook && counted),
                     withOutlook && counted ? Optional.of(sheet.futures().notes(sheet.crop())) : Optional.empty());
         }
     }
 
-    private record Counts(
-            String before,
-            String after,
-            int heldBack,
-            List<Out> takeOut,
-            List<String> remarks,
+    private record Counts(String before, String after, int heldBack, List<Out> takeOut, List<String> remarks,
             Optional<Renovation> renovation) {
         static Counts of(Cut cut) {
-            return new Counts(
-                    cut.before().toString(),
-                    cut.after().toString(),
-                    cut.heldBack(),
-                    cut.taken().stream().map(taken -> Out.of(cut, taken)).toList(),
-                    CutWords.remarks(cut),
+            return new Counts(cut.before().toString(), cut.after().toString(), cut.heldBack(),
+                    cut.taken().stream().map(taken -> Out.of(cut, taken)).toList(), CutWords.remarks(cut),
                     cut.staged().map(Renovation::of));
         }
     }
@@ -90,31 +58,13 @@ record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
         }
     }
 
-    private record Renovation(
-            String id,
-            String words,
-            int winter,
-            int winters,
-            int due,
-            int now,
-            String meanwhile,
-            List<Integer> later,
-            List<Way> instead,
-            List<String> sources) {
+    private record Renovation(String id, String words, int winter, int winters, int due, int now, String meanwhile,
+            List<Integer> later, List<Way> instead, List<String> sources) {
         static Renovation of(StagedRenovation.Part part) {
             StagedRenovation staged = part.renovation();
-            return new Renovation(
-                    staged.id(),
-                    staged.words(),
-                    part.winter(),
-                    staged.number(),
-                    part.due(),
-                    part.now(),
-                    staged.meanwhile(),
-                    part.later(),
-                    staged.instead().stream()
-                            .map(other -> new Way(other.way(), other.words()))
-                            .toList(),
+            return new Renovation(staged.id(), staged.words(), part.winter(), staged.number(), part.due(), part.now(),
+                    staged.meanwhile(), part.later(),
+                    staged.instead().stream().map(other -> new Way(other.way(), other.words())).toList(),
                     staged.sources());
         }
     }
@@ -127,26 +77,14 @@ record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
         }
     }
 
-    private record Winter(
-            String after,
-            int bearing,
-            double bearingShare,
-            Optional<Double> shareLow,
-            Optional<Double> shareHigh,
-            Optional<Double> berryWeight,
-            Optional<Double> pickingSpeed,
-            Optional<Double> kgLow,
-            Optional<Double> kgHigh) {
+    private record Winter(String after, int bearing, double bearingShare, Optional<Double> shareLow,
+            Optional<Double> shareHigh, Optional<Double> berryWeight, Optional<Double> pickingSpeed,
+            Optional<Double> kgLow, Optional<Double> kgHigh) {
         static Winter of(Outlook.Winter winter) {
-            return new Winter(
-                    winter.cut().after().toString(),
-                    winter.bearing(),
-                    LedgerJson.rounded(winter.bearingShare()),
-                    winter.share().map(it -> LedgerJson.rounded(it.low())),
-                    winter.share().map(it -> LedgerJson.rounded(it.high())),
-                    winter.berry().map(it -> it.weight().is()),
-                    winter.berry().map(UnprunedBush.Berry::speed),
-                    winter.kg().map(kg -> LedgerJson.rounded(kg.low())),
+            return new Winter(winter.cut().after().toString(), winter.bearing(),
+                    LedgerJson.rounded(winter.bearingShare()), winter.share().map(it -> LedgerJson.rounded(it.low())),
+                    winter.share().map(it -> LedgerJson.rounded(it.high())), winter.berry().map(it -> it.weight().is()),
+                    winter.berry().map(UnprunedBush.Berry::speed), winter.kg().map(kg -> LedgerJson.rounded(kg.low())),
                     winter.kg().map(kg -> LedgerJson.rounded(kg.high())));
         }
     }

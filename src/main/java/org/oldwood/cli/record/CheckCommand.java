@@ -37,8 +37,7 @@ public final class CheckCommand extends GardenCommand {
         Optional<GardenFolder> opened = open(problems);
         List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
         new OwnData(gardenPath(), problems).check();
-        List<Problem> notices =
-                new ArrayList<>(opened.map(CheckCommand::notices).orElse(List.of()));
+        List<Problem> notices = new ArrayList<>(opened.map(CheckCommand::notices).orElse(List.of()));
         notices.addAll(OwnData.strays(gardenPath()));
         if (json) {
             out().json(new Answer(problems, notices, questions));
@@ -47,9 +46,7 @@ public final class CheckCommand extends GardenCommand {
         ProblemWords words = new ProblemWords(gardenPath());
         notices.forEach(notice -> words.print(err(), notice));
         questions.forEach(question -> err().hanging("", 2, question));
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         return 0;
     }
 
@@ -71,9 +68,7 @@ public final class CheckCommand extends GardenCommand {
         try {
             return Optional.of(folder());
         } catch (RecordException e) {
-            if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
-                throw e;
-            }
+            if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { throw e; }
             e.problems().forEach(problems::add);
             return Optional.empty();
         }
@@ -82,8 +77,7 @@ public final class CheckCommand extends GardenCommand {
     /** Adds the journal up; returns the questions. */
     private List<String> adding(GardenFolder folder, Problems problems) {
         GardenState state = folder.on(LocalDate.MAX);
-        folder.documents()
-                .read(GardenFolder.GARDEN_FILE)
+        folder.documents().read(GardenFolder.GARDEN_FILE)
                 .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
         problems.addAll(folder.problems());
         future(folder, problems);
@@ -119,18 +113,15 @@ public final class CheckCommand extends GardenCommand {
     /** The answer to {@code --json}. */
     private record Answer(List<Told> problems, List<Told> notices, List<String> questions) {
         Answer(Problems problems, List<Problem> notices, List<String> questions) {
-            this(
-                    problems.list().stream().map(Told::of).toList(),
-                    notices.stream().map(Told::of).toList(),
-                    questions);
+            this(problems.list().stream().map(Told::of).toList(), notices.stream().map(Told::of).toList(), questions);
         }
     }
 
     private record Told(String name, String file, int line, int column, String path, String message, String remedy) {
         static Told of(Problem problem) {
             Place at = problem.place();
-            return new Told(
-                    problem.name(), at.file(), at.line(), at.column(), at.path(), problem.message(), problem.remedy());
+            return new Told(problem.name(), at.file(), at.line(), at.column(), at.path(), problem.message(),
+                    problem.remedy());
         }
     }
 }

@@ -34,8 +34,7 @@ public final class CorrectCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         List<Entry> counting = StateBuilder.counting(folder().journal()).stream()
-                .filter(entry -> entry.kind() != EntryKind.WITHDRAWN)
-                .toList();
+                .filter(entry -> entry.kind() != EntryKind.WITHDRAWN).toList();
         Entry wrong = UndoCommand.known(this, id, counting);
         Draft corrected = corrected(wrong);
         new Noting(this, new Problems()).note(() -> {
@@ -48,9 +47,7 @@ public final class CorrectCommand extends GardenCommand {
 
     private Draft corrected(Entry wrong) {
         Map<String, Json> values = new LinkedHashMap<>(wrong.values());
-        if (!wrong.note().isEmpty()) {
-            values.put("note", new Json.Text(PLACE.at("note"), wrong.note()));
-        }
+        if (!wrong.note().isEmpty()) { values.put("note", new Json.Text(PLACE.at("note"), wrong.note())); }
         values.remove("planned");
         LocalDate date = wrong.date();
         for (String part : right) {
@@ -64,14 +61,8 @@ public final class CorrectCommand extends GardenCommand {
             } else if (text.isEmpty() && sign > 0) {
                 values.remove(key);
             } else {
-                EntryField field = wrong.kind()
-                        .field(key)
-                        .orElseThrow(() -> noSuch(
-                                "key of " + wrong.kind().key(),
-                                sign < 1 ? part : key,
-                                wrong.kind().fields().stream()
-                                        .map(EntryField::key)
-                                        .toList()));
+                EntryField field = wrong.kind().field(key).orElseThrow(() -> noSuch("key of " + wrong.kind().key(),
+                        sign < 1 ? part : key, wrong.kind().fields().stream().map(EntryField::key).toList()));
                 values.put(key, Draft.typed(this, field, text));
             }
         }

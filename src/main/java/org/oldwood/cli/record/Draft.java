@@ -20,8 +20,8 @@ import org.oldwood.store.Place;
  * @param booked whether it goes with the tick before it
  * @param id the id it already has, where it comes back from a table written out of a journal
  */
-public record Draft(
-        LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked, Optional<String> id) {
+public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked,
+        Optional<String> id) {
     public Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         this(date, kind, values, place, false, Optional.empty());
     }

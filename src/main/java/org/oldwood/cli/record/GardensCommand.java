@@ -35,18 +35,12 @@ public final class GardensCommand extends GardenCommand {
         KnownGardens changed = known;
         if (name.isPresent()) {
             changed = changed.with(name(), garden());
-        } else if (folder.isPresent()) {
-            throw usage("say what the garden in --folder is called, with --name");
-        }
-        if (forgotten.isPresent()) {
-            changed = changed.without(known(forgotten.get(), changed));
-        }
+        } else if (folder.isPresent()) { throw usage("say what the garden in --folder is called, with --name"); }
+        if (forgotten.isPresent()) { changed = changed.without(known(forgotten.get(), changed)); }
         if (usual.isPresent()) {
             changed = new KnownGardens(Optional.of(known(usual.get(), changed)), changed.folders());
         }
-        if (!changed.equals(known)) {
-            tell("kept in " + changed.keep(environment));
-        }
+        if (!changed.equals(known)) { tell("kept in " + changed.keep(environment)); }
         print(changed);
         return 0;
     }
@@ -60,10 +54,7 @@ public final class GardensCommand extends GardenCommand {
     }
 
     private Path garden() {
-        Path path = folder.map(this::path)
-                .orElse(around().folder())
-                .toAbsolutePath()
-                .normalize();
+        Path path = folder.map(this::path).orElse(around().folder()).toAbsolutePath().normalize();
         if (!Files.exists(path.resolve(GardenFolder.GARDEN_FILE))) {
             throw usage("--folder: " + path + " is no garden; begin one with oldwood start DIR");
         }
@@ -72,8 +63,7 @@ public final class GardensCommand extends GardenCommand {
 
     private String known(String asked, KnownGardens among) {
         if (!among.folders().containsKey(asked)) {
-            throw among.names().isEmpty()
-                    ? usage("no garden has a name yet; give one with --name NAME --folder DIR")
+            throw among.names().isEmpty() ? usage("no garden has a name yet; give one with --name NAME --folder DIR")
                     : noSuch("garden named", asked, among.names());
         }
         return asked;
@@ -85,18 +75,12 @@ public final class GardensCommand extends GardenCommand {
         } else if (known.folders().isEmpty()) {
             out().line("No garden has a name yet.");
         } else {
-            out().columns(
-                            0,
-                            known.folders().entrySet().stream()
-                                    .map(each -> List.of(
-                                            each.getKey(),
-                                            known.usual()
-                                                            .filter(each.getKey()::equals)
-                                                            .isPresent()
-                                                    ? "usual"
-                                                    : "",
-                                            each.getValue().toString()))
-                                    .toList());
+            out().columns(0,
+                    known.folders().entrySet().stream()
+                            .map(each -> List.of(each.getKey(),
+                                    known.usual().filter(each.getKey()::equals).isPresent() ? "usual" : "",
+                                    each.getValue().toString()))
+                            .toList());
         }
     }
 

@@ -29,9 +29,7 @@ final class Gathering {
     }
 
     /** What was left out that one might think was packed, in sentences. */
-    List<String> leftOut() {
-        return leftOut;
-    }
+    List<String> leftOut() { return leftOut; }
 
     /**
      * Gathers all.
@@ -54,9 +52,7 @@ final class Gathering {
         try (DirectoryStream<Path> members = Files.newDirectoryStream(part)) {
             for (Path member : members) {
                 String name = before + member.getFileName();
-                if (isWanted(name) && leadsInside(member, name)) {
-                    add(member, name, within);
-                }
+                if (isWanted(name) && leadsInside(member, name)) { add(member, name, within); }
             }
         }
     }
@@ -87,16 +83,11 @@ final class Gathering {
 
     private boolean leadsInside(Path member, String name) throws IOException {
         String first = name.substring(0, Math.max(name.indexOf('/'), 0));
-        boolean isRecord = RecordFiles.FILES.contains(name)
-                || RecordFiles.FOLDERS.contains(name)
+        boolean isRecord = RecordFiles.FILES.contains(name) || RecordFiles.FOLDERS.contains(name)
                 || RecordFiles.FOLDERS.contains(first);
-        if (!Files.isSymbolicLink(member) || isRecord) {
-            return true;
-        }
+        if (!Files.isSymbolicLink(member) || isRecord) { return true; }
         boolean isInside = Files.exists(member) && member.toRealPath().startsWith(folder.toRealPath());
-        if (!isInside) {
-            leftOut.add(name + " is a link that leads out of the garden's folder, and is left out.");
-        }
+        if (!isInside) { leftOut.add(name + " is a link that leads out of the garden's folder, and is left out."); }
         return isInside;
     }
 }

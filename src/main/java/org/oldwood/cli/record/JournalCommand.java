@@ -58,11 +58,8 @@ public final class JournalCommand extends GardenCommand {
         known("cuttings", lot, state.lots().keySet());
         known("kind of entry", kind, EntryKind.keys());
         Set<String> withdrawn = Entries.withdrawn(folder.journal());
-        List<Entry> chosen = new ArrayList<>(
-                folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
-        if (!table.asked()) {
-            chosen.sort(Comparator.comparing(Entry::date));
-        }
+        List<Entry> chosen = new ArrayList<>(folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
+        if (!table.asked()) { chosen.sort(Comparator.comparing(Entry::date)); }
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
         if (table.asked()) {
             table.print(this, cells(shown));
@@ -77,20 +74,16 @@ public final class JournalCommand extends GardenCommand {
     }
 
     private void known(String what, Optional<String> asked, Collection<String> among) {
-        if (asked.isPresent() && !among.contains(asked.get())) {
-            throw noSuch(what, asked.get(), List.copyOf(among));
-        }
+        if (asked.isPresent() && !among.contains(asked.get())) { throw noSuch(what, asked.get(), List.copyOf(among)); }
     }
 
     private boolean isAsked(Entry entry, GardenState state) {
         boolean inTime = from.map(day -> !entry.date().isBefore(day)).orElse(true)
                 && to.map(day -> !entry.date().isAfter(day)).orElse(true);
-        return inTime
-                && kind.map(entry.kind().key()::equals).orElse(true)
+        return inTime && kind.map(entry.kind().key()::equals).orElse(true)
                 && lot.map(id -> names(entry, "lot", id)).orElse(true)
                 && plant.map(id -> namesPlant(entry, id)).orElse(true)
-                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state))
-                        .orElse(true);
+                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state)).orElse(true);
     }
 
     private static boolean names(Entry entry, String key, String id) {
@@ -98,50 +91,37 @@ public final class JournalCommand extends GardenCommand {
     }
 
     private static boolean namesPlant(Entry entry, String id) {
-        return names(entry, "plant", id)
-                || names(entry, "parent", id)
-                || entry.ids("plants").contains(id)
+        return names(entry, "plant", id) || names(entry, "parent", id) || entry.ids("plants").contains(id)
                 || entry.ids("only").contains(id);
     }
 
     private static boolean namesPlantIn(Entry entry, String bed, GardenState state) {
-        return entry.text("plant")
-                .flatMap(state::plant)
-                .filter(known -> known.plant().bed().equals(bed))
-                .isPresent();
+        return entry.text("plant").flatMap(state::plant).filter(known -> known.plant().bed().equals(bed)).isPresent();
     }
 
     private static List<Map<String, String>> cells(List<Entry> entries) {
-        return entries.stream()
-                .map(entry -> {
-                    Map<String, String> cells = new LinkedHashMap<>();
-                    cells.put("date", entry.date().toString());
-                    cells.put("entry", entry.kind().key());
-                    cells.put("id", entry.id());
-                    cells.put("note", entry.note());
-                    cells.putAll(EntryText.cells(entry));
-                    return cells;
-                })
-                .toList();
+        return entries.stream().map(entry -> {
+            Map<String, String> cells = new LinkedHashMap<>();
+            cells.put("date", entry.date().toString());
+            cells.put("entry", entry.kind().key());
+            cells.put("id", entry.id());
+            cells.put("note", entry.note());
+            cells.putAll(EntryText.cells(entry));
+            return cells;
+        }).toList();
     }
 
     private static List<String> row(Entry entry, Set<String> withdrawn) {
         String gone = withdrawn.contains(entry.id()) ? " [taken back]" : "";
-        return List.of(
-                entry.date().toString(), entry.id(), entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
+        return List.of(entry.date().toString(), entry.id(),
+                entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
     }
 
     /** The answer to {@code --json}. */
     private record Answer(List<Told> entries) {
         static Answer of(List<Entry> entries, Set<String> withdrawn) {
-            return new Answer(entries.stream()
-                    .map(entry -> new Told(
-                            entry.id(),
-                            entry.date(),
-                            entry.kind().key(),
-                            EntryText.inWords(entry),
-                            withdrawn.contains(entry.id())))
-                    .toList());
+            return new Answer(entries.stream().map(entry -> new Told(entry.id(), entry.date(), entry.kind().key(),
+                    EntryText.inWords(entry), withdrawn.contains(entry.id()))).toList());
         }
     }
 

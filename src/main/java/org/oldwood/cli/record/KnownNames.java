@@ -32,11 +32,8 @@ final class KnownNames {
     /** The ids of all materials, bundled and the garden's own. */
     Set<String> materials() {
         Set<String> ids = new TreeSet<>();
-        documents.names("materials").stream()
-                .flatMap(name -> documents.read("materials/" + name + ".json").stream())
-                .flatMap(KnownNames::within)
-                .flatMap(KnownNames::within)
-                .flatMap(material -> member(material, "id"))
+        documents.names("materials").stream().flatMap(name -> documents.read("materials/" + name + ".json").stream())
+                .flatMap(KnownNames::within).flatMap(KnownNames::within).flatMap(material -> member(material, "id"))
                 .forEach(id -> ids.add(id instanceof Json.Text text ? text.value() : ""));
         return ids;
     }
@@ -45,8 +42,7 @@ final class KnownNames {
     void check(List<Entry> entries) {
         Set<String> ids = materials();
         for (Entry entry : entries) {
-            entry.kind().fields().stream()
-                    .filter(field -> field.type() == EntryField.Holds.MATERIAL)
+            entry.kind().fields().stream().filter(field -> field.type() == EntryField.Holds.MATERIAL)
                     .forEach(field -> material(Stream.ofNullable(entry.values().get(field.key())), ids));
         }
     }
@@ -59,11 +55,9 @@ final class KnownNames {
     void check(Json garden) {
         material(member(garden, "materials").flatMap(KnownNames::within), materials());
         member(garden, "climate").forEach(climate -> Climate.of(climate, documents, problems));
-        Stream<Json> never =
-                member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
-        List<String> kinds = Stream.concat(
-                        Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream())
-                .toList();
+        Stream<Json> never = member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
+        List<String> kinds = Stream
+                .concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream()).toList();
         known(never, kinds, NOT.formatted("kind of round"), "kind");
         List<String> textures = Soils.read(documents).ids();
         List<String> surfaces = Surfaces.read(documents).ids();
@@ -75,24 +69,18 @@ final class KnownNames {
     }
 
     private static Stream<Json> member(Json parent, String key) {
-        return parent instanceof Json.Obj object
-                ? Stream.ofNullable(object.members().get(key))
-                : Stream.of();
+        return parent instanceof Json.Obj object ? Stream.ofNullable(object.members().get(key)) : Stream.of();
     }
 
     private static Stream<Json> within(Json parent) {
-        return parent instanceof Json.Obj object
-                ? object.members().values().stream()
+        return parent instanceof Json.Obj object ? object.members().values().stream()
                 : parent instanceof Json.Arr array ? array.items().stream() : Stream.of();
     }
 
     private void known(Stream<Json> names, Collection<String> ids, String rule, String code) {
         names.forEach(name -> {
             if (name instanceof Json.Text text && !ids.contains(text.value())) {
-                problems.add(
-                        "unknown-" + code,
-                        name.place(),
-                        "%s: \"%s\"".formatted(rule, text.value()),
+                problems.add("unknown-" + code, name.place(), "%s: \"%s\"".formatted(rule, text.value()),
                         Nearest.hint(text.value(), ids));
             }
         });

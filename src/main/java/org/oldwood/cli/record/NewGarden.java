@@ -37,9 +37,7 @@ final class NewGarden {
     private final List<String> journal = new ArrayList<>();
     private String previousId = "";
 
-    NewGarden(Crops crops) {
-        this.crops = crops;
-    }
+    NewGarden(Crops crops) { this.crops = crops; }
 
     /** The beds' areas in square metres, by id; filled by {@link #plant}. */
     Map<String, Double> areas() {
@@ -47,14 +45,10 @@ final class NewGarden {
     }
 
     /** What was taken for want of better knowledge, in sentences. */
-    List<String> assumed() {
-        return assumed;
-    }
+    List<String> assumed() { return assumed; }
 
     /** The journal's lines. */
-    List<String> journal() {
-        return journal;
-    }
+    List<String> journal() { return journal; }
 
     /** Notes the planting of bushes one by one, of canes by the row. */
     void plant(List<Planting> plantings, LocalDate usual) {
@@ -62,8 +56,7 @@ final class NewGarden {
         for (Planting planting : plantings) {
             Crop crop = crops.get(planting.crop());
             Crop.Spacing spacing = spacing(crop, planting);
-            double ground = planting.lengthM()
-                    .map(length -> spacing.areaM2() * length / spacing.inRow().is())
+            double ground = planting.lengthM().map(length -> spacing.areaM2() * length / spacing.inRow().is())
                     .orElse(spacing.areaM2() * planting.number());
             areas.merge(planting.bedId(), ground, Double::sum);
             int entries = crop.inRows() || planting.id().isPresent() ? 1 : planting.number();
@@ -72,12 +65,9 @@ final class NewGarden {
                 note(planting, id, planting.planted().orElse(usual), spacing);
             }
             if (crop.inRows() && planting.lengthM().isEmpty()) {
-                assumed.add("%s: one row of %s m, %s plants %s apart."
-                        .formatted(
-                                planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
-                                tenths(length(planting, spacing)),
-                                planting.number(),
-                                spacing.inRow().inWords()));
+                assumed.add("%s: one row of %s m, %s plants %s apart.".formatted(
+                        planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
+                        tenths(length(planting, spacing)), planting.number(), spacing.inRow().inWords()));
             }
         }
     }
@@ -85,17 +75,13 @@ final class NewGarden {
     /** The crop's next number that no line of the table has as a plant's id. */
     private static String nextId(Crop crop, Map<String, Integer> numbers, List<Planting> plantings) {
         String id = crop.id() + "-" + numbers.merge(crop.id(), 1, Integer::sum);
-        boolean taken = plantings.stream()
-                .anyMatch(other -> other.id().filter(id::equals).isPresent());
+        boolean taken = plantings.stream().anyMatch(other -> other.id().filter(id::equals).isPresent());
         return taken ? nextId(crop, numbers, plantings) : id;
     }
 
     private static Crop.Spacing spacing(Crop crop, Planting planting) {
         String form = planting.form().orElse(crop.form());
-        return crop.spacing(form)
-                .or(() -> crop.forms().stream()
-                        .flatMap(any -> crop.spacing(any).stream())
-                        .findFirst())
+        return crop.spacing(form).or(() -> crop.forms().stream().flatMap(any -> crop.spacing(any).stream()).findFirst())
                 .orElseThrow(() -> new IllegalStateException(crop.id() + " has no spacing"));
     }
 
@@ -115,21 +101,15 @@ final class NewGarden {
         } else if (planting.id().isPresent() && planting.number() > 1) {
             values.put("bushes", number(Integer.toString(planting.number())));
         }
-        if (planting.planted().isEmpty()) {
-            values.put("about", text("year"));
-        }
+        if (planting.planted().isEmpty()) { values.put("about", text("year")); }
         Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
         previousId = EntryWriter.idOf(entry);
         journal.add(JsonText.line(entry));
     }
 
-    private static Json text(String value) {
-        return new Json.Text(PLACE, value);
-    }
+    private static Json text(String value) { return new Json.Text(PLACE, value); }
 
-    private static Json number(String written) {
-        return new Json.Num(PLACE, Double.parseDouble(written), written);
-    }
+    private static Json number(String written) { return new Json.Num(PLACE, Double.parseDouble(written), written); }
 
     /** Rounded to a tenth, without a needless {@code .0}. */
     static String tenths(double value) {
@@ -138,31 +118,13 @@ final class NewGarden {
     }
 
     /** The text of {@code garden.json}, in the order in which the format describes it. */
-    static String gardenJson(
-            String name,
-            UUID id,
-            LocalDate since,
-            Site site,
-            Map<String, Double> areas,
-            Optional<String> units,
-            Answers answers) {
+    static String gardenJson(String name, UUID id, LocalDate since, Site site, Map<String, Double> areas,
+            Optional<String> units, Answers answers) {
         List<NewBed> beds = areas.entrySet().stream()
-                .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue()))))
-                .toList();
+                .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue())))).toList();
         NewSite place = new NewSite(site.latitude(), site.longitude(), site.heightM(), site.zoneName());
-        return JsonText.indented(new NewFile(
-                        GardenReader.FORMAT,
-                        name,
-                        id,
-                        since,
-                        place,
-                        beds,
-                        units,
-                        answers.workDays(),
-                        answers.minutesPerDay(),
-                        answers.materials(),
-                        answers.wishes()))
-                + "\n";
+        return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, since, place, beds, units,
+                answers.workDays(), answers.minutesPerDay(), answers.materials(), answers.wishes())) + "\n";
     }
 
     /** Stops where the folder already holds one of the two files. */
@@ -203,18 +165,9 @@ final class NewGarden {
         return new RecordException(Problem.of("already-there", Place.of(file.toString()), message));
     }
 
-    private record NewFile(
-            int format,
-            String name,
-            UUID id,
-            LocalDate since,
-            NewSite site,
-            List<NewBed> beds,
-            Optional<String> units,
-            Optional<List<String>> workDays,
-            Optional<Integer> minutesPerDay,
-            Optional<List<String>> materials,
-            Optional<WishesAsked.Wished> wishes) {}
+    private record NewFile(int format, String name, UUID id, LocalDate since, NewSite site, List<NewBed> beds,
+            Optional<String> units, Optional<List<String>> workDays, Optional<Integer> minutesPerDay,
+            Optional<List<String>> materials, Optional<WishesAsked.Wished> wishes) {}
 
     private record NewSite(double latitude, double longitude, double heightM, String zone) {}
 

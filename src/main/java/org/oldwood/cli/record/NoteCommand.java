@@ -32,8 +32,8 @@ import picocli.CommandLine.Option;
 @Command(name = "note", synopsisSubcommandLabel = "ENTRY", commandListHeading = "%nEntries:%n")
 public final class NoteCommand extends GardenCommand {
     /** What a table of rounds says besides. */
-    private static final List<String> ROUNDS =
-            List.of("round", "day", "from", "to", "title", "beds", "bushes", "minutes", "materials", "state", "tasks");
+    private static final List<String> ROUNDS = List.of("round", "day", "from", "to", "title", "beds", "bushes",
+            "minutes", "materials", "state", "tasks");
 
     @Option(names = "--csv", paramLabel = "FILE")
     Optional<String> csv = Optional.empty();
@@ -61,14 +61,11 @@ public final class NoteCommand extends GardenCommand {
         checkColumns(table, file, problems);
         // rows that a phone kept go by keys of their own: those that it sent meanwhile are not noted twice
         Map<Optional<String>, List<Csv.Row>> sent = new LinkedHashMap<>();
-        table.rows().forEach(row -> sent.computeIfAbsent(row.cell("once").or(() -> once), key -> new ArrayList<>())
-                .add(row));
-        if (sent.isEmpty()) {
-            sent.put(once, List.of());
-        }
+        table.rows().forEach(
+                row -> sent.computeIfAbsent(row.cell("once").or(() -> once), key -> new ArrayList<>()).add(row));
+        if (sent.isEmpty()) { sent.put(once, List.of()); }
         for (Map.Entry<Optional<String>, List<Csv.Row>> each : sent.entrySet()) {
-            new Noting(this, problems)
-                    .once(each.getKey())
+            new Noting(this, problems).once(each.getKey())
                     .note(() -> drafts(each.getValue(), table.semicolons(), problems));
         }
         return 0;
@@ -78,9 +75,8 @@ public final class NoteCommand extends GardenCommand {
         List<Draft> drafts = new ArrayList<>();
         Ticking ticking = new Ticking(this);
         for (Csv.Row row : rows) {
-            (row.cell("round").isPresent() ? tick(row, ticking, problems) : draft(row, semicolons, problems))
-                    .ifPresent(draft ->
-                            drafts.addAll(draft.id().isPresent() ? List.of(draft) : ticking.booked(draft, List.of())));
+            (row.cell("round").isPresent() ? tick(row, ticking, problems) : draft(row, semicolons, problems)).ifPresent(
+                    draft -> drafts.addAll(draft.id().isPresent() ? List.of(draft) : ticking.booked(draft, List.of())));
         }
         return drafts;
     }
@@ -88,19 +84,10 @@ public final class NoteCommand extends GardenCommand {
     /** A round of a table of rounds, where its state says that it is done and the plan does not. */
     private Optional<Draft> tick(Csv.Row row, Ticking ticking, Problems problems) {
         String round = row.cell("round").orElseThrow();
-        return date(
-                        row,
-                        Map.of(
-                                "date",
-                                new Json.Text(
-                                        row.place().at("date"), row.cell("date").orElse(""))),
-                        problems)
+        return date(row, Map.of("date", new Json.Text(row.place().at("date"), row.cell("date").orElse(""))), problems)
                 .filter(day -> row.cell("state").filter("done"::equals).isPresent() && ticking.isOpen(round, day))
-                .map(day -> new Draft(
-                        day,
-                        EntryKind.DONE,
-                        Map.of("task", new Json.Text(row.place().at("round"), round)),
-                        row.place()));
+                .map(day -> new Draft(day, EntryKind.DONE,
+                        Map.of("task", new Json.Text(row.place().at("round"), round)), row.place()));
     }
 
     private static void checkColumns(Csv table, String file, Problems problems) {
@@ -108,17 +95,11 @@ public final class NoteCommand extends GardenCommand {
         for (EntryKind kind : EntryKind.values()) {
             kind.fields().stream().map(EntryField::key).forEach(known::add);
         }
-        if (table.columns().contains("round")) {
-            known.addAll(ROUNDS);
-        }
+        if (table.columns().contains("round")) { known.addAll(ROUNDS); }
         for (String column : table.columns()) {
             if (!column.isEmpty() && !known.contains(column)) {
-                problems.tell(
-                        "unknown-key of-notes",
-                        Place.of(file, 1),
-                        column,
-                        Nearest.to(column, known)
-                                .map(near -> "Did you mean \"" + near + "\"?")
+                problems.tell("unknown-key of-notes", Place.of(file, 1), column,
+                        Nearest.to(column, known).map(near -> "Did you mean \"" + near + "\"?")
                                 .orElse("oldwood note ENTRY --help lists an entry's keys."));
             }
         }
@@ -128,19 +109,15 @@ public final class NoteCommand extends GardenCommand {
         String name = row.cell("entry").orElse("");
         Optional<EntryKind> kind = EntryKind.find(name);
         if (kind.isEmpty()) {
-            problems.add(
-                    "unknown-entry",
-                    row.place().at("entry"),
+            problems.add("unknown-entry", row.place().at("entry"),
                     name.isEmpty() ? "is missing" : "is no kind of entry: \"" + name + "\"",
                     Nearest.hint(name, EntryKind.keys()));
             return Optional.empty();
         }
         Map<String, Json> values = new LinkedHashMap<>();
         row.cells()
-                .forEach((key, text) -> values.put(
-                        key,
-                        kind.get()
-                                .field(key)
+                .forEach((key, text) -> values.put(key,
+                        kind.get().field(key)
                                 .map(field -> value(field, typed(field, text, semicolons), row.place(), problems))
                                 .orElseGet(() -> new Json.Text(row.place().at(key), text))));
         Optional<LocalDate> date = date(row, values, problems);
@@ -169,15 +146,12 @@ public final class NoteCommand extends GardenCommand {
     private static Optional<String> id(Csv.Row row, Problems problems) {
         Optional<String> id = row.cell("id");
         id.filter(text -> !EntryWriter.isId(text))
-                .ifPresent(
-                        text -> problems.tell("not-an-id of-entry", row.place().at("id"), text));
+                .ifPresent(text -> problems.tell("not-an-id of-entry", row.place().at("id"), text));
         return id;
     }
 
     private Optional<LocalDate> date(Csv.Row row, Map<String, Json> values, Problems problems) {
-        if (row.cell("date").isEmpty()) {
-            return Optional.of(today());
-        }
+        if (row.cell("date").isEmpty()) { return Optional.of(today()); }
         Fields fields = new Fields(new Json.Obj(row.place(), values), problems);
         LocalDate date = fields.date("date");
         return fields.ok() ? Optional.of(date) : Optional.empty();

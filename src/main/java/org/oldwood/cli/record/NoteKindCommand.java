@@ -45,8 +45,8 @@ final class NoteKindCommand extends GardenCommand {
     private static final String FEEL = "feel";
     private static final String EXCEPT = "except";
     private static final String UNTIL = "until";
-    private static final Set<Holds> SUBJECTS =
-            EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY, Holds.NEW_ID);
+    private static final Set<Holds> SUBJECTS = EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY,
+            Holds.NEW_ID);
 
     private final EntryKind kind;
     private final NoteCommand parent;
@@ -77,18 +77,12 @@ final class NoteKindCommand extends GardenCommand {
             fields.addOption(option(field, !subject().filter(field::equals).isPresent()));
         }
         if (kind == EntryKind.DONE) {
-            fields.addOption(OptionSpec.builder("--" + EXCEPT)
-                    .type(String.class)
-                    .paramLabel("ID,ID")
-                    .description("the plants it was not done to, with commas between")
-                    .build());
+            fields.addOption(OptionSpec.builder("--" + EXCEPT).type(String.class).paramLabel("ID,ID")
+                    .description("the plants it was not done to, with commas between").build());
         }
         if (kind == EntryKind.LATER) {
-            fields.addOption(OptionSpec.builder("--" + UNTIL)
-                    .type(String.class)
-                    .paramLabel("DATE")
-                    .description("until when, year-month-day; two weeks otherwise")
-                    .build());
+            fields.addOption(OptionSpec.builder("--" + UNTIL).type(String.class).paramLabel("DATE")
+                    .description("until when, year-month-day; two weeks otherwise").build());
         }
         fields.usageMessage().footer("", "Example:", example());
         return line;
@@ -110,22 +104,15 @@ final class NoteKindCommand extends GardenCommand {
 
     /** What the entry is about: the field that the argument without an option fills. */
     private Optional<EntryField> subject() {
-        return kind.fields().stream()
-                .filter(EntryField::required)
-                .filter(field -> SUBJECTS.contains(field.type()) || kind == EntryKind.NEVER)
-                .findFirst();
+        return kind.fields().stream().filter(EntryField::required)
+                .filter(field -> SUBJECTS.contains(field.type()) || kind == EntryKind.NEVER).findFirst();
     }
 
     private static OptionSpec option(EntryField field, boolean needed) {
         boolean flag = field.type() == Holds.FLAG;
-        return OptionSpec.builder("--" + field.key())
-                .type(String.class)
-                .arity(flag ? "0..1" : "1")
-                .fallbackValue(flag ? "true" : "")
-                .paramLabel(field.type().typed())
-                .required(needed && field.required())
-                .description(help(field))
-                .build();
+        return OptionSpec.builder("--" + field.key()).type(String.class).arity(flag ? "0..1" : "1")
+                .fallbackValue(flag ? "true" : "").paramLabel(field.type().typed()).required(needed && field.required())
+                .description(help(field)).build();
     }
 
     private static String help(EntryField field) {
@@ -137,22 +124,17 @@ final class NoteKindCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         takeFrom(parent);
-        if (given(FEEL).filter("?"::equals).isPresent()) {
-            return feel();
-        }
+        if (given(FEEL).filter("?"::equals).isPresent()) { return feel(); }
         Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : kind.fields()) {
             given(field.key()).ifPresent(text -> values.put(field.key(), Draft.typed(this, field, text)));
         }
         takeSubject(values);
         given(UNTIL).ifPresent(day -> values.put("days", days(day)));
-        if (kind == EntryKind.NEVER) {
-            takeKind(values);
-        }
+        if (kind == EntryKind.NEVER) { takeKind(values); }
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
-        new Noting(this, new Problems()).once(once).note(() -> new Ticking(this)
-                .booked(
-                        new Draft(date.orElseGet(this::today), kind, values, PLACE),
+        new Noting(this, new Problems()).once(once)
+                .note(() -> new Ticking(this).booked(new Draft(date.orElseGet(this::today), kind, values, PLACE),
                         given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
         return 0;
     }
@@ -161,9 +143,7 @@ final class NoteKindCommand extends GardenCommand {
     private Json days(String until) {
         try {
             long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));
-            if (days < 1) {
-                throw usage("--until must be a later day than the one it is put off on, but is " + until);
-            }
+            if (days < 1) { throw usage("--until must be a later day than the one it is put off on, but is " + until); }
             return new Json.Num(PLACE.at("days"), days, Long.toString(days));
         } catch (DateTimeParseException e) {
             throw usage("--until must be a day, year-month-day, but is \"%s\"".formatted(until));
@@ -176,11 +156,8 @@ final class NoteKindCommand extends GardenCommand {
         Rounds rounds = Rounds.read(folder().documents());
         GardenPlan planned = GardenPlan.of(this, folder());
         String id = ShownList.find(this, rounds.of(planned.plan(), planned.state()), named)
-                .map(round -> round.kind().id())
-                .orElse(named);
-        if (!rounds.kinds().contains(id)) {
-            throw noSuch("kind of round", id, List.copyOf(rounds.kinds()));
-        }
+                .map(round -> round.kind().id()).orElse(named);
+        if (!rounds.kinds().contains(id)) { throw noSuch("kind of round", id, List.copyOf(rounds.kinds())); }
         values.put("kind", new Json.Text(PLACE.at("kind"), id));
     }
 
@@ -194,22 +171,17 @@ final class NoteKindCommand extends GardenCommand {
         }
         Optional<EntryField> missing = subject().filter(field -> !values.containsKey(field.key()));
         if (missing.isPresent()) {
-            throw usage("say which: --" + missing.get().key() + " ID, "
-                    + missing.get().help());
+            throw usage("say which: --" + missing.get().key() + " ID, " + missing.get().help());
         }
         boolean nowhere = !values.containsKey("bed") && !values.containsKey("plant");
-        if (kind == EntryKind.WATERED && nowhere) {
-            throw usage("say which bed or plant: --bed ID or --plant ID");
-        }
+        if (kind == EntryKind.WATERED && nowhere) { throw usage("say which bed or plant: --bed ID or --plant ID"); }
     }
 
     /** Of a kind that may be about several, by what the garden has under that name. */
     private EntryField byName(String id) throws IOException {
         GardenState garden = folder().on(today());
         Optional<EntryField> crop = kind.field("crop");
-        if (crop.isPresent()
-                && garden.plant(id).isEmpty()
-                && folder().crops().ids().contains(id)) {
+        if (crop.isPresent() && garden.plant(id).isEmpty() && folder().crops().ids().contains(id)) {
             return crop.get();
         }
         boolean either = kind.field("plant").isPresent() && kind.field("bed").isPresent();
@@ -219,16 +191,14 @@ final class NoteKindCommand extends GardenCommand {
             throw noSuch("bed or plant", id, known);
         }
         boolean plant = kind.field("plant").isPresent() && garden.plant(id).isPresent();
-        return kind.field(plant ? "plant" : "bed")
-                .or(() -> kind.field("plant"))
+        return kind.field(plant ? "plant" : "bed").or(() -> kind.field("plant"))
                 .orElseThrow(() -> usage("what \"" + id + "\" is cannot be told; give it with its option"));
     }
 
     /** Notes nothing, but shows how each class feels in that bed. */
     private int feel() throws IOException {
         String id = which.or(() -> given("bed")).orElse("");
-        BedState bed = folder().on(today())
-                .bed(id)
+        BedState bed = folder().on(today()).bed(id)
                 .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));
         FeelWords.of(out(), bed, folder());
         return 0;
@@ -236,7 +206,8 @@ final class NoteKindCommand extends GardenCommand {
 
     private Optional<String> given(String key) {
         OptionSpec option = spec().findOption("--" + key);
-        @Nullable String value = option == null ? null : option.getValue();
+        @Nullable
+        String value = option == null ? null : option.getValue();
         return Optional.ofNullable(value);
     }
 }

@@ -58,15 +58,12 @@ public final class Noting {
 
     /** The drafts are asked for once the garden has been read. */
     public void note(Supplier<List<Draft>> drafts) throws IOException {
-        if (!Files.isRegularFile(command.gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
-            command.folder();
-        }
+        if (!Files.isRegularFile(command.gardenPath().resolve(GardenFolder.GARDEN_FILE))) { command.folder(); }
         Journal journal = new Journal(command.gardenPath().resolve(GardenFolder.JOURNAL_FILE));
         try (Journal.Writing writing = journal.begin()) {
             GardenFolder folder = command.folder();
             Optional<String> first = key.map(sent -> EntryWriter.idOfKey(sent + "/0"));
-            if (first.isPresent()
-                    && folder.journal().stream().anyMatch(entry -> entry.id().equals(first.get()))) {
+            if (first.isPresent() && folder.journal().stream().anyMatch(entry -> entry.id().equals(first.get()))) {
                 command.tell("noted already, as " + first.get());
                 return;
             }
@@ -90,11 +87,8 @@ public final class Noting {
             }
             String last = previous;
             Map<String, Json> values = new LinkedHashMap<>(draft.values());
-            if (draft.booked()) {
-                values.put("tick", new Json.Text(draft.place().at("tick"), tick));
-            }
-            Json.Obj object = draft.id()
-                    .or(() -> key.map(sent -> EntryWriter.idOfKey(sent + "/" + objects.size())))
+            if (draft.booked()) { values.put("tick", new Json.Text(draft.place().at("tick"), tick)); }
+            Json.Obj object = draft.id().or(() -> key.map(sent -> EntryWriter.idOfKey(sent + "/" + objects.size())))
                     .map(id -> EntryWriter.entryWithId(id, draft.date(), draft.kind(), values, draft.place()))
                     .orElseGet(() -> EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
             previous = EntryWriter.idOf(object);
@@ -109,18 +103,11 @@ public final class Noting {
 
     /** A line that was written out of this journal and comes back: noted already, unless somebody changed it. */
     private void mustAgree(Draft draft, Entry entry) {
-        boolean agrees = draft.date().equals(entry.date())
-                && draft.kind() == entry.kind()
+        boolean agrees = draft.date().equals(entry.date()) && draft.kind() == entry.kind()
                 && EntryText.cells(draft.kind(), draft.values()).equals(EntryText.cells(entry));
         if (!agrees) {
-            problems.tell(
-                    "entry-differs",
-                    draft.place(),
-                    entry.id(),
-                    entry.date(),
-                    entry.kind().key(),
-                    EntryText.inWords(entry),
-                    entry.id());
+            problems.tell("entry-differs", draft.place(), entry.id(), entry.date(), entry.kind().key(),
+                    EntryText.inWords(entry), entry.id());
         }
     }
 
@@ -132,21 +119,14 @@ public final class Noting {
         if (entries.stream().anyMatch(entry -> entry.values().containsKey("material"))) {
             new KnownNames(folder.documents(), problems).check(entries);
         }
-        after.problems.list().stream()
-                .filter(problem -> !before.problems.list().contains(problem))
+        after.problems.list().stream().filter(problem -> !before.problems.list().contains(problem))
                 .forEach(problems::add);
-        if (!problems.isEmpty()) {
-            throw new RecordException(
-                    problems.list().stream().map(Noting::asTyped).toList());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list().stream().map(Noting::asTyped).toList()); }
         Set<String> asked = new HashSet<>(before.state.questions());
-        after.state.questions().stream()
-                .filter(question -> !asked.contains(question))
-                .forEach(command::tell);
+        after.state.questions().stream().filter(question -> !asked.contains(question)).forEach(command::tell);
         if (entries.stream().anyMatch(entry -> entry.kind() == EntryKind.SEEN)) {
             List<String> doubted = Planning.doubts(folder, before.state);
-            Planning.doubts(folder, after.state).stream()
-                    .filter(question -> !doubted.contains(question))
+            Planning.doubts(folder, after.state).stream().filter(question -> !doubted.contains(question))
                     .forEach(command::tell);
         }
         warn(folder, before.state);
@@ -158,23 +138,17 @@ public final class Noting {
             Unlikely unlikely = new Unlikely(before, folder.crops(), folder.documents());
             entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
         }
-        if (entries.stream().noneMatch(NoteWarnings::concerns)) {
-            return;
-        }
+        if (entries.stream().noneMatch(NoteWarnings::concerns)) { return; }
         NoteWarnings warnings = new NoteWarnings(before, folder.crops(), folder.documents());
         entries.forEach(entry -> warnings.about(entry).forEach(command::tell));
     }
 
     /** Remedies show what to write in a file of JSON; here something else is typed. */
     private static Problem asTyped(Problem problem) {
-        if (!problem.remedy().startsWith(JSON_REMEDY)) {
-            return problem;
-        }
+        if (!problem.remedy().startsWith(JSON_REMEDY)) { return problem; }
         String option = problem.place().path();
         String remedy = option.startsWith("stems") ? "Write for example: 1=5,2=4,3=4,4+=3" : "";
-        if (option.equals("date")) {
-            remedy = "Write for example: 2026-11-20";
-        }
+        if (option.equals("date")) { remedy = "Write for example: 2026-11-20"; }
         return new Problem(problem.name(), problem.place(), problem.message(), remedy);
     }
 
@@ -182,8 +156,8 @@ public final class Noting {
 
     private static Added added(GardenFolder folder, List<Entry> journal) {
         Problems problems = new Problems();
-        return new Added(
-                new StateBuilder(folder.garden(), folder.crops(), problems).on(LocalDate.MAX, journal), problems);
+        return new Added(new StateBuilder(folder.garden(), folder.crops(), problems).on(LocalDate.MAX, journal),
+                problems);
     }
 
     private void report(GardenFolder folder) {
@@ -196,23 +170,17 @@ public final class Noting {
         } else {
             entries.forEach(this::print);
         }
-        long ticks = entries.stream()
-                .map(entry -> entry.text("tick").orElse(entry.id()))
-                .distinct()
-                .count();
+        long ticks = entries.stream().map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
         String noted = entries.size() == 1 ? "noted in" : "%s entries noted in".formatted(entries.size());
         boolean isUndone = entries.get(0).kind() == EntryKind.WITHDRAWN;
-        String back =
-                isUndone || entries.size() == 1 ? "" : "; oldwood undo --last %s takes them back".formatted(ticks);
+        String back = isUndone || entries.size() == 1 ? ""
+                : "; oldwood undo --last %s takes them back".formatted(ticks);
         command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 
     private void print(Entry entry) {
-        command.out()
-                .hanging(
-                        "",
-                        2,
-                        entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
+        command.out().hanging("", 2,
+                entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
     }
 
     /** The answer to {@code --json}. */

@@ -47,18 +47,10 @@ import org.oldwood.store.Problems;
  * {@code check} before it is needed.
  */
 final class OwnData {
-    private static final List<String> SECTIONS =
-            List.of("crop", "pruning", "yield", "cuttings", "feeding", "water", "stages");
-    private static final List<String> TABLES = List.of(
-            "acidifying.json",
-            "cautions.json",
-            "feeding.json",
-            "keep-apart.json",
-            "liming.json",
-            "mulching.json",
-            "soils.json",
-            "surfaces.json",
-            "water.json");
+    private static final List<String> SECTIONS = List.of("crop", "pruning", "yield", "cuttings", "feeding", "water",
+            "stages");
+    private static final List<String> TABLES = List.of("acidifying.json", "cautions.json", "feeding.json",
+            "keep-apart.json", "liming.json", "mulching.json", "soils.json", "surfaces.json", "water.json");
     private static final List<String> MATERIALS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
     private static final String JSON = ".json";
     private static final String CROPS = "crops/";
@@ -77,17 +69,13 @@ final class OwnData {
         List<String> files = files();
         files.forEach(documents::read);
         files.forEach(this::checkName);
-        if (files.isEmpty() || !problems.isEmpty()) {
-            return;
-        }
+        if (files.isEmpty() || !problems.isEmpty()) { return; }
         Crops crops = new Crops(documents);
         crops.ids().forEach(id -> tried(CROPS + id, () -> crops.get(id)));
         tried("sources", () -> checkSources(files));
         tried("rules", () -> rules(files, crops));
         tables(files);
-        if (problems.isEmpty()) {
-            ownCrops(files).forEach(id -> sections(crops.get(id)));
-        }
+        if (problems.isEmpty()) { ownCrops(files).forEach(id -> sections(crops.get(id))); }
     }
 
     /** The JSON files in the folders for data, by name. */
@@ -98,15 +86,12 @@ final class OwnData {
             if (Files.isDirectory(data)) {
                 try (Stream<Path> files = Files.walk(data)) {
                     files.filter(file -> file.toString().endsWith(JSON))
-                            .map(file -> folder.relativize(file).toString().replace('\\', '/'))
-                            .forEach(names::add);
+                            .map(file -> folder.relativize(file).toString().replace('\\', '/')).forEach(names::add);
                 }
             }
         }
         for (String table : TABLES) {
-            if (Files.isRegularFile(folder.resolve(table))) {
-                names.add(table);
-            }
+            if (Files.isRegularFile(folder.resolve(table))) { names.add(table); }
         }
         names.sort(null);
         return names;
@@ -121,10 +106,8 @@ final class OwnData {
                 try (Stream<Path> files = Files.list(data)) {
                     files.filter(file -> !file.getFileName().toString().startsWith("."))
                             .filter(file -> !Documents.isDocument(file, kind))
-                            .map(file -> folder.relativize(file).toString().replace('\\', '/'))
-                            .sorted()
-                            .map(OwnData::stray)
-                            .forEach(strays::add);
+                            .map(file -> folder.relativize(file).toString().replace('\\', '/')).sorted()
+                            .map(OwnData::stray).forEach(strays::add);
                 }
             }
         }
@@ -138,9 +121,7 @@ final class OwnData {
 
     private void checkName(String file) {
         String[] parts = file.split("/", -1);
-        if (!file.startsWith(CROPS) || parts.length != 3) {
-            return;
-        }
+        if (!file.startsWith(CROPS) || parts.length != 3) { return; }
         String section = parts[2].substring(0, parts[2].length() - JSON.length());
         if (!SECTIONS.contains(section)) {
             problems.tell("unknown-section", Place.of(file), Nearest.hint(section, SECTIONS));
@@ -153,9 +134,7 @@ final class OwnData {
     private Set<String> ownCrops(List<String> files) {
         Set<String> ids = new TreeSet<>();
         for (String file : files) {
-            if (file.startsWith(CROPS) && file.split("/", -1).length == 3) {
-                ids.add(file.split("/", -1)[1]);
-            }
+            if (file.startsWith(CROPS) && file.split("/", -1).length == 3) { ids.add(file.split("/", -1)[1]); }
         }
         return ids;
     }
@@ -173,8 +152,7 @@ final class OwnData {
 
     private void tables(List<String> files) {
         tried("materials", () -> Materials.read(documents));
-        files.stream()
-                .filter(file -> file.startsWith("materials/") && !file.endsWith("index.json"))
+        files.stream().filter(file -> file.startsWith("materials/") && !file.endsWith("index.json"))
                 .forEach(this::checkLists);
         tried("mulching.json", () -> MulchTables.read(documents));
         tried("liming.json", () -> Liming.read(documents));
@@ -207,29 +185,23 @@ final class OwnData {
         Rules all = Rules.read(documents);
         Cautions cautions = Cautions.read(documents);
         RuleNames names = new RuleNames(all, crops, cautions, AllCrafts.advisors());
-        files.stream()
-                .filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
+        files.stream().filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
     }
 
     private void checkSources(List<String> files) {
         Sources sources = Sources.read(documents);
-        files.stream()
-                .filter(file -> !file.startsWith("sources/"))
+        files.stream().filter(file -> !file.startsWith("sources/"))
                 .forEach(file -> documents.read(file).ifPresent(json -> gather(json, sources)));
     }
 
     private void gather(Json value, Sources sources) {
         if (value instanceof Json.Obj object) {
             object.members().forEach((key, member) -> {
-                if (key.equals("source")) {
-                    known(member, sources);
-                }
+                if (key.equals("source")) { known(member, sources); }
                 gather(member, sources);
             });
-        } else if (value instanceof Json.Arr array) {
-            array.items().forEach(item -> gather(item, sources));
-        }
+        } else if (value instanceof Json.Arr array) { array.items().forEach(item -> gather(item, sources)); }
     }
 
     private void known(Json value, Sources sources) {

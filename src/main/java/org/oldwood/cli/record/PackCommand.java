@@ -51,9 +51,7 @@ public final class PackCommand extends GardenCommand {
 
     /** A record with problems is packed all the same: a broken one needs it most. */
     private Optional<GardenFolder> opened() throws IOException {
-        if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
-            folder();
-        }
+        if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
         try {
             return Optional.of(folder());
         } catch (RecordException e) {
@@ -67,15 +65,11 @@ public final class PackCommand extends GardenCommand {
         return Files.isDirectory(wanted) || wanted.toString().isEmpty() ? wanted.resolve(name) : wanted;
     }
 
-    private LocalDateTime dated() {
-        return today().atStartOfDay();
-    }
+    private LocalDateTime dated() { return today().atStartOfDay(); }
 
     /** Under the journal's lock, so that no entry is cut in two; where there can be none, without. */
     private boolean write(Archive archive, Path file) throws IOException {
-        if (!Files.isWritable(gardenPath())) {
-            return writeAll(archive, file);
-        }
+        if (!Files.isWritable(gardenPath())) { return writeAll(archive, file); }
         try (Journal.Writing held = new Journal(gardenPath().resolve(GardenFolder.JOURNAL_FILE)).begin()) {
             return writeAll(archive, file);
         }
@@ -90,15 +84,11 @@ public final class PackCommand extends GardenCommand {
 
     /** Whether a file is an archive of this garden's record; the same day's is written anew. */
     private static boolean isPackOf(Path folder, Path file) {
-        if (!Files.isRegularFile(file)) {
-            return false;
-        }
+        if (!Files.isRegularFile(file)) { return false; }
         try (ZipFile zip = new ZipFile(file.toFile());
                 InputStream now = Files.newInputStream(folder.resolve(GardenFolder.GARDEN_FILE))) {
             ZipEntry then = zip.getEntry(GardenFolder.GARDEN_FILE);
-            return zip.getEntry(ABOUT) != null
-                    && then != null
-                    && id(zip.getInputStream(then)).equals(id(now));
+            return zip.getEntry(ABOUT) != null && then != null && id(zip.getInputStream(then)).equals(id(now));
         } catch (IOException e) {
             return false;
         }
@@ -110,9 +100,7 @@ public final class PackCommand extends GardenCommand {
     }
 
     private static String about(String name) {
-        return Texts.sections("archive.txt")
-                .getOrDefault("about", "")
-                .formatted(FileName.of(name), Archive.SUMS)
+        return Texts.sections("archive.txt").getOrDefault("about", "").formatted(FileName.of(name), Archive.SUMS)
                 .concat("\n");
     }
 }

@@ -75,9 +75,7 @@ public final class StartCommand extends GardenCommand {
         Problems problems = new Problems();
         Crops crops = new Crops(Documents.bundled());
         List<Planting> plantings = plantings(new Stock(crops, problems), problems);
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         boolean all = plantings.stream().allMatch(each -> each.planted().isPresent());
         LocalDate day = all && planted.isEmpty() ? today() : plantedOn(site);
         NewGarden garden = new NewGarden(crops);
@@ -85,8 +83,8 @@ public final class StartCommand extends GardenCommand {
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());
-        String text = NewGarden.gardenJson(
-                name.strip(), UUID.randomUUID(), today(), site, garden.areas(), givenUnits, answers);
+        String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), today(), site, garden.areas(), givenUnits,
+                answers);
         NewGarden.write(folder, text, String.join("\n", garden.journal()) + "\n");
         sayClimate(site);
         report(folder, garden, plantings);
@@ -96,15 +94,13 @@ public final class StartCommand extends GardenCommand {
     private void sayClashes(List<Planting> plantings, Crops crops) {
         FeedingBooks books = new FeedingBooks(Documents.bundled());
         Map<String, List<Crop>> beds = new LinkedHashMap<>();
-        plantings.forEach(each ->
-                beds.computeIfAbsent(each.bedId(), bed -> new ArrayList<>()).add(crops.get(each.crop())));
+        plantings.forEach(
+                each -> beds.computeIfAbsent(each.bedId(), bed -> new ArrayList<>()).add(crops.get(each.crop())));
         beds.forEach((bed, there) -> SharedBed.clash(books, there).ifPresent(words -> tell(bed + ": " + words)));
     }
 
     private Site site() {
-        if (name.isBlank()) {
-            throw usage("--name must not be blank");
-        }
+        if (name.isBlank()) { throw usage("--name must not be blank"); }
         Spot spot = AnyPlace.spot(at, this);
         return new Site(spot.latitude(), spot.longitude(), spot.heightM(), zoneName());
     }
@@ -124,9 +120,7 @@ public final class StartCommand extends GardenCommand {
         if (zone.isPresent() && !ZoneId.getAvailableZoneIds().contains(wanted)) {
             throw usage("--zone must be a time zone such as Europe/London but is \"" + wanted + "\"");
         }
-        if (zone.isEmpty()) {
-            tell("Time zone " + wanted + " taken from this machine; correct site.zone if need be.");
-        }
+        if (zone.isEmpty()) { tell("Time zone " + wanted + " taken from this machine; correct site.zone if need be."); }
         return wanted;
     }
 
@@ -147,9 +141,7 @@ public final class StartCommand extends GardenCommand {
         if (plants.isPresent() == stock.isPresent()) {
             throw usage("say what stands in the garden, with --plants or with --stock FILE");
         }
-        if (plants.isPresent()) {
-            return reader.words(plants.get());
-        }
+        if (plants.isPresent()) { return reader.words(plants.get()); }
         String file = stock.get();
         return reader.table(Csv.read(text(file), file, problems), file);
     }
@@ -165,23 +157,21 @@ public final class StartCommand extends GardenCommand {
         }
         List<String> beds = new ArrayList<>();
         garden.areas().forEach((bed, area) -> beds.add(bed + " " + NewGarden.tenths(area) + " m²"));
-        tell(
-                "Areas taken from the plants' usual spacing: %s. Measure the beds and correct areaM2: amounts per m² depend on it."
-                        .formatted(String.join(", ", beds)));
+        tell("Areas taken from the plants' usual spacing: %s. Measure the beds and correct areaM2: amounts per m² depend on it."
+                .formatted(String.join(", ", beds)));
     }
 
     private void report(Path folder, NewGarden garden, List<Planting> plantings) throws IOException {
         garden.assumed().forEach(this::tell);
         if (json) {
-            out().json(new Answer(
-                    folder.toString(), garden.areas().keySet(), garden.journal().size()));
+            out().json(new Answer(folder.toString(), garden.areas().keySet(), garden.journal().size()));
         } else {
             for (Planting planting : plantings) {
                 out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
             }
         }
-        tell("Wrote %s and %s."
-                .formatted(folder.resolve(GardenFolder.GARDEN_FILE), folder.resolve(GardenFolder.JOURNAL_FILE)));
+        tell("Wrote %s and %s.".formatted(folder.resolve(GardenFolder.GARDEN_FILE),
+                folder.resolve(GardenFolder.JOURNAL_FILE)));
         boolean usual = isUsual(folder.toAbsolutePath().normalize());
         if (!quiet) {
             err().line(usual ? "Next: oldwood, and oldwood calendar" : "Next: oldwood calendar --garden " + folder);
@@ -192,14 +182,12 @@ public final class StartCommand extends GardenCommand {
     private boolean isUsual(Path folder) throws IOException {
         Map<String, String> environment = around().environment();
         KnownGardens known = KnownGardens.of(environment);
-        String id =
-                String.valueOf(folder.getFileName()).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        boolean first = known.folders().isEmpty()
-                && GardenReader.isId(id)
+        String id = String.valueOf(folder.getFileName()).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        boolean first = known.folders().isEmpty() && GardenReader.isId(id)
                 && KnownGardens.file(environment).isPresent();
         if (first) {
-            tell("This is your usual garden now, named %s (%s)."
-                    .formatted(id, known.with(id, folder).keep(environment)));
+            tell("This is your usual garden now, named %s (%s).".formatted(id,
+                    known.with(id, folder).keep(environment)));
         }
         return first;
     }

@@ -21,8 +21,8 @@ import org.oldwood.store.Problems;
 /** Reads what stands in a new garden, from {@code --plants} or from a stock list. */
 final class Stock {
     private static final int MOST = 2000;
-    private static final List<String> COLUMNS =
-            List.of("plant", "crop", "number", "bed", "cultivar", "form", "planted", "lengthM");
+    private static final List<String> COLUMNS = List.of("plant", "crop", "number", "bed", "cultivar", "form", "planted",
+            "lengthM");
 
     /**
      * Plants of one crop in one bed, as a new garden's owner tells them.
@@ -34,19 +34,9 @@ final class Stock {
      * @param lengthM the length of a row, m; empty to take it from the plants' spacing
      * @param place where it was told
      */
-    record Planting(
-            String crop,
-            int number,
-            Optional<String> bed,
-            Optional<String> cultivar,
-            Optional<String> form,
-            Optional<String> id,
-            Optional<LocalDate> planted,
-            Optional<Double> lengthM,
-            Place place) {
-        String bedId() {
-            return bed.orElse(crop + "-bed");
-        }
+    record Planting(String crop, int number, Optional<String> bed, Optional<String> cultivar, Optional<String> form,
+            Optional<String> id, Optional<LocalDate> planted, Optional<Double> lengthM, Place place) {
+        String bedId() { return bed.orElse(crop + "-bed"); }
     }
 
     private final Crops crops;
@@ -83,9 +73,7 @@ final class Stock {
             }
         }
         table.rows().forEach(row -> add(row, table.semicolons()));
-        if (table.rows().isEmpty() && problems.isEmpty()) {
-            problems.tell("empty-file stock", Place.of(file));
-        }
+        if (table.rows().isEmpty() && problems.isEmpty()) { problems.tell("empty-file stock", Place.of(file)); }
         return plantings;
     }
 
@@ -99,18 +87,16 @@ final class Stock {
         Optional<Double> length = row.cell("lengthM").map(text -> length(row, Csv.number(text, semicolons)));
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
-            plant.filter(id -> !seen.add(id))
-                    .ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
-            plantings.add(new Planting(
-                    crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, length, row.place()));
+            plant.filter(id -> !seen.add(id)).ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
+            plantings.add(new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted,
+                    length, row.place()));
         }
     }
 
     private Optional<String> id(Csv.Row row, String column) {
         Optional<String> id = row.cell(column);
         id.filter(text -> !GardenReader.isId(text))
-                .ifPresent(
-                        text -> problems.tell("not-an-id in-table", row.place().at(column), text));
+                .ifPresent(text -> problems.tell("not-an-id in-table", row.place().at(column), text));
         return id;
     }
 
@@ -118,8 +104,7 @@ final class Stock {
         try {
             return row.cell("planted").map(IsoDate::parse);
         } catch (DateTimeParseException e) {
-            problems.tell(
-                    "bad-date", row.place().at("planted"), row.cell("planted").orElse(""));
+            problems.tell("bad-date", row.place().at("planted"), row.cell("planted").orElse(""));
             return Optional.empty();
         }
     }
@@ -135,9 +120,7 @@ final class Stock {
     private String crop(Csv.Row row) {
         String crop = row.cell("crop").orElse("");
         if (!crops.ids().contains(crop)) {
-            problems.add(
-                    "unknown-crop",
-                    row.place(),
+            problems.add("unknown-crop", row.place(),
                     crop.isEmpty() ? "names no crop" : "there is no crop \"" + crop + "\"",
                     Nearest.hint(crop, crops.ids()));
         }
@@ -155,9 +138,7 @@ final class Stock {
     }
 
     private void checkForm(Csv.Row row, Crop crop) {
-        row.cell("form")
-                .filter(form -> !crop.forms().contains(form))
-                .ifPresent(form -> problems.tell(
-                        "unknown-form", row.place().at("form"), crop.name(), form, Nearest.hint(form, crop.forms())));
+        row.cell("form").filter(form -> !crop.forms().contains(form)).ifPresent(form -> problems.tell("unknown-form",
+                row.place().at("form"), crop.name(), form, Nearest.hint(form, crop.forms())));
     }
 }

@@ -45,20 +45,14 @@ public final class StockCommand extends GardenCommand {
     }
 
     private static Optional<String> length(Plant plant) {
-        return plant.lengthM().isPresent()
-                ? Optional.of(NewGarden.tenths(plant.lengthM().getAsDouble()))
+        return plant.lengthM().isPresent() ? Optional.of(NewGarden.tenths(plant.lengthM().getAsDouble()))
                 : Optional.empty();
     }
 
     private static List<String> row(Plant plant) {
         String many = plant.bushes() > 1 ? plant.bushes() + " bushes" : "";
-        return List.of(
-                plant.id(),
-                plant.bed(),
-                plant.form(),
-                plant.planted().toString(),
-                length(plant).map(metres -> metres + " m").orElse(many),
-                plant.cultivar().orElse(""));
+        return List.of(plant.id(), plant.bed(), plant.form(), plant.planted().toString(),
+                length(plant).map(metres -> metres + " m").orElse(many), plant.cultivar().orElse(""));
     }
 
     /** The answer to {@code --json}. */

@@ -53,9 +53,7 @@ public final class Ticking {
     /** Work done so many days before its time is asked about; our own figure. */
     private static final int EARLY_DAYS = 45;
 
-    public Ticking(GardenCommand command) {
-        this.command = command;
-    }
+    public Ticking(GardenCommand command) { this.command = command; }
 
     /**
      * An entry that names a task, with those that it books; any other as it is. The task must be one that can be; a
@@ -65,8 +63,7 @@ public final class Ticking {
      * @param except the plants it was not done to
      */
     List<Draft> booked(Draft draft, List<String> except) {
-        if (!(draft.values().get("task") instanceof Json.Text task)
-                || draft.kind().field("task").isEmpty()) {
+        if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()) {
             return List.of(draft);
         }
         List<Draft> all = new ArrayList<>();
@@ -74,9 +71,7 @@ public final class Ticking {
             command.tell(missed);
             all.addAll(booked(draft.of(missed), except));
         }
-        if (!all.isEmpty()) {
-            return all;
-        }
+        if (!all.isEmpty()) { return all; }
         List<String> only = only(draft);
         Optional<Round> round = ShownList.find(command, planned(draft.date()).rounds, task.value());
         for (Task each : round.map(asked -> part(asked, draft, only, except)).orElse(List.of())) {
@@ -89,9 +84,7 @@ public final class Ticking {
             }
             all.addAll(booked(one, except.stream().filter(here::contains).toList()));
         }
-        if (!all.isEmpty()) {
-            return all;
-        }
+        if (!all.isEmpty()) { return all; }
         if (draft.kind() != EntryKind.DONE) {
             Planned planned = planned(draft.date());
             known(task.value(), planned);
@@ -122,9 +115,7 @@ public final class Ticking {
     boolean isOpen(String round, LocalDate day) {
         List<Round> all = planned(day).rounds;
         return ShownList.find(command, all, round)
-                .orElseThrow(() -> command.noSuch(
-                        "round", round, all.stream().map(Round::id).toList()))
-                .open();
+                .orElseThrow(() -> command.noSuch("round", round, all.stream().map(Round::id).toList())).open();
     }
 
     private static List<String> only(Draft draft) {
@@ -148,13 +139,9 @@ public final class Ticking {
                 throw command.noSuch("plant in %s".formatted(round.id()), id, List.copyOf(plants));
             }
         }
-        List<Task> part = due.stream()
-                .filter(task -> only.isEmpty() || plants(task).stream().anyMatch(only::contains))
-                .filter(task -> plants(task).isEmpty() || !except.containsAll(plants(task)))
-                .toList();
-        if (part.isEmpty()) {
-            throw command.usage("%s has nothing left to do".formatted(round.id()));
-        }
+        List<Task> part = due.stream().filter(task -> only.isEmpty() || plants(task).stream().anyMatch(only::contains))
+                .filter(task -> plants(task).isEmpty() || !except.containsAll(plants(task))).toList();
+        if (part.isEmpty()) { throw command.usage("%s has nothing left to do".formatted(round.id())); }
         inTime(draft, round.lastGoodDay());
         return part;
     }
@@ -166,9 +153,7 @@ public final class Ticking {
 
     /** Work may be put off past its time, but not unsaid. */
     private void inTime(Draft draft, LocalDate last) {
-        if (draft.kind() != EntryKind.LATER) {
-            return;
-        }
+        if (draft.kind() != EntryKind.LATER) { return; }
         int days = draft.values().get("days") instanceof Json.Num num ? (int) num.value() : StateBuilder.PUT_OFF_DAYS;
         LocalDate until = draft.date().plusDays(days);
         if (until.isAfter(last) && told.add("late")) {
@@ -195,10 +180,9 @@ public final class Ticking {
         found.flatMap(Task::finished)
                 .ifPresent(day -> command.tell("%s was done already on %s; nothing more is booked with it."
                         .formatted(tick.task(), Dates.shortDay(day))));
-        found.map(task -> task.window().first())
-                .filter(first -> tick.day().plusDays(EARLY_DAYS).isBefore(first))
-                .ifPresent(first ->
-                        command.tell("The time of %s begins on %s; was it done on %s? oldwood undo takes it back."
+        found.map(task -> task.window().first()).filter(first -> tick.day().plusDays(EARLY_DAYS).isBefore(first))
+                .ifPresent(first -> command
+                        .tell("The time of %s begins on %s; was it done on %s? oldwood undo takes it back."
                                 .formatted(tick.task(), Dates.shortDay(first), Dates.shortDay(tick.day()))));
         if (found.isEmpty()) {
             command.tell(tick.task() + " is not in the plan of " + tick.day()
@@ -210,8 +194,7 @@ public final class Ticking {
     /** What was skipped is planned anew, so that the tick books it. */
     private List<Draft> doneAfterAll(Task skipped, Tick tick, Place place) {
         List<Draft> all = new ArrayList<>();
-        skipped.shares().stream()
-                .flatMap(share -> share.by().stream())
+        skipped.shares().stream().flatMap(share -> share.by().stream())
                 .filter(entry -> entry.kind() == EntryKind.SKIPPED && setAside.add(entry.id()))
                 .forEach(entry -> all.add(Draft.withdrawal(tick.day(), entry.id(), place)));
         plans.clear();
@@ -236,8 +219,7 @@ public final class Ticking {
                 GardenState state = folder.on(date, setAside);
                 Planner planner = Planning.planner(folder, state);
                 Plan plan = planner.plan();
-                return new Planned(
-                        plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan, state));
+                return new Planned(plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan, state));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -250,17 +232,14 @@ public final class Ticking {
         TaskIds.notOf(task, named).ifPresent(wrong -> {
             throw command.usage(wrong);
         });
-        return tick.except().isEmpty()
-                ? tick.only()
-                : Booking.plants(task).stream()
-                        .filter(plant -> !tick.except().contains(plant))
-                        .toList();
+        return tick.except().isEmpty() ? tick.only()
+                : Booking.plants(task).stream().filter(plant -> !tick.except().contains(plant)).toList();
     }
 
     private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {
         if (tick.amount().isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
-            throw command.usage(
-                    "how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
+            throw command
+                    .usage("how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
                             + Booking.of(task).get(0).kind().key());
         }
         for (Amount.Noted noted : Booking.of(task, only, tick.amount())) {
@@ -269,13 +248,10 @@ public final class Ticking {
                 Optional.ofNullable(noted.says().get(field.key()))
                         .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place)));
             }
-            if (tick.amount().isEmpty()) {
-                values.put("planned", new Json.Bool(place.at("planned"), true));
-            }
+            if (tick.amount().isEmpty()) { values.put("planned", new Json.Bool(place.at("planned"), true)); }
             all.add(new Draft(tick.day(), noted.kind(), values, place, true, Optional.empty()));
         }
-        Booking.toNote(task)
-                .filter(told::add)
+        Booking.toNote(task).filter(told::add)
                 .ifPresent(kind -> command.tell("What was found only you can tell: oldwood %s.".formatted(kind)));
     }
 }

@@ -39,12 +39,9 @@ public final class UndoCommand extends GardenCommand {
             known(this, id, counting);
         }
         Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);
-        if (chosen.isEmpty()) {
-            throw usage("nothing is noted that could be taken back");
-        }
-        new Noting(this, new Problems()).note(() -> chosen.stream()
-                .map(id -> Draft.withdrawal(today(), id, PLACE))
-                .toList());
+        if (chosen.isEmpty()) { throw usage("nothing is noted that could be taken back"); }
+        new Noting(this, new Problems())
+                .note(() -> chosen.stream().map(id -> Draft.withdrawal(today(), id, PLACE)).toList());
         return 0;
     }
 
@@ -55,8 +52,7 @@ public final class UndoCommand extends GardenCommand {
         if (known.isEmpty() && command.folder().journal().stream().anyMatch(isAsked)) {
             throw command.usage("%s was taken back, or takes another back: see oldwood journal".formatted(id));
         }
-        return known.orElseThrow(
-                () -> command.noSuch("entry", id, among.stream().map(Entry::id).toList()));
+        return known.orElseThrow(() -> command.noSuch("entry", id, among.stream().map(Entry::id).toList()));
     }
 
     /** The last ones; of those that a tick booked, the tick. */
@@ -64,9 +60,7 @@ public final class UndoCommand extends GardenCommand {
         Set<String> chosen = new LinkedHashSet<>();
         for (int i = counting.size() - 1; i >= 0 && chosen.size() < last.orElse(1); i--) {
             Entry entry = counting.get(i);
-            if (entry.kind() != EntryKind.WITHDRAWN) {
-                chosen.add(entry.text("tick").orElse(entry.id()));
-            }
+            if (entry.kind() != EntryKind.WITHDRAWN) { chosen.add(entry.text("tick").orElse(entry.id())); }
         }
         return chosen;
     }

@@ -32,19 +32,14 @@ public final class ChillCommand extends SumCommand {
     @Override
     void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {
         if (wholeSeasons()) {
-            wants = ChillWants.of(
-                    folder,
-                    folder.on(today()),
-                    series,
+            wants = ChillWants.of(folder, folder.on(today()), series,
                     lines.stream().map(line -> line.stretch().days()).toList());
             stopOnProblems(folder);
         }
     }
 
     @Override
-    void tellBeside() {
-        wants.forEach(each -> out().hanging("", 2, each.inWords()));
-    }
+    void tellBeside() { wants.forEach(each -> out().hanging("", 2, each.inWords())); }
 
     @Override
     Optional<List<ChillWants.Told>> answerBeside() {
@@ -58,19 +53,14 @@ public final class ChillCommand extends SumCommand {
 
     @Override
     List<Measure> measures(Documents documents) {
-        return chosen(documents).stream()
-                .map(each -> new Measure(each.key(), each.name()))
-                .toList();
+        return chosen(documents).stream().map(each -> new Measure(each.key(), each.name())).toList();
     }
 
     private List<ChillModel> chosen(Documents documents) {
         ChillModels models = ChillModels.read(documents);
         String key = model.orElse("dynamic");
-        if (key.equals(ALL)) {
-            return models.keys().stream().map(models::get).toList();
-        }
-        return List.of(models.find(key)
-                .orElseThrow(
-                        () -> usage("there is no chill model \"" + key + "\". " + Nearest.hint(key, models.keys()))));
+        if (key.equals(ALL)) { return models.keys().stream().map(models::get).toList(); }
+        return List.of(models.find(key).orElseThrow(
+                () -> usage("there is no chill model \"" + key + "\". " + Nearest.hint(key, models.keys()))));
     }
 }

@@ -16,43 +16,19 @@ final class ChillLines {
     }
 
     /** As JSON has it. */
-    record Answer(
-            LocalDate from,
-            LocalDate to,
-            double portions,
-            String answer,
-            @JsonUnwrapped @Nullable Wanted need,
+    record Answer(LocalDate from, LocalDate to, double portions, String answer, @JsonUnwrapped @Nullable Wanted need,
             String words) {
         static Answer of(ChillReport report) {
-            return new Answer(
-                    report.from(),
-                    report.to(),
-                    Words.rounded(report.portions(), 1),
-                    report.answer().words(),
-                    report.need().map(Wanted::of).orElse(null),
-                    report.verdict());
+            return new Answer(report.from(), report.to(), Words.rounded(report.portions(), 1), report.answer().words(),
+                    report.need().map(Wanted::of).orElse(null), report.verdict());
         }
     }
 
-    private record Wanted(
-            String model,
-            double given,
-            double wanted,
-            double wantedLeast,
-            double wantedMost,
-            String unit,
-            String seen,
-            List<String> sources) {
+    private record Wanted(String model, double given, double wanted, double wantedLeast, double wantedMost, String unit,
+            String seen, List<String> sources) {
         static Wanted of(ChillReport.Need need) {
-            return new Wanted(
-                    need.model(),
-                    Words.rounded(need.total(), 1),
-                    need.wants().is(),
-                    need.wants().low(),
-                    need.wants().high(),
-                    need.wants().unit(),
-                    need.wants().seen().key(),
-                    need.wants().sources());
+            return new Wanted(need.model(), Words.rounded(need.total(), 1), need.wants().is(), need.wants().low(),
+                    need.wants().high(), need.wants().unit(), need.wants().seen().key(), need.wants().sources());
         }
     }
 }

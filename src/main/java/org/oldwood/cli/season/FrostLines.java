@@ -14,9 +14,7 @@ final class FrostLines {
 
     /** The place's mean frosts, one sentence. */
     static String ofPlace(FrostYear year) {
-        if (year.last().isEmpty() && year.first().isEmpty()) {
-            return "Frost is rare here, or comes all summer.";
-        }
+        if (year.last().isEmpty() && year.first().isEmpty()) { return "Frost is rare here, or comes all summer."; }
         return "Half the years have their last frost of spring after %s and their first of autumn before %s."
                 .formatted(day(year.last()), day(year.first()));
     }
@@ -32,15 +30,9 @@ final class FrostLines {
     }
 
     private static String inWords(CropFrost.AtStage each) {
-        return "Frost, %s: harm begins at %s (%s); such a night from %s to %s%s in %s of 100 years."
-                .formatted(
-                        each.stage().words(),
-                        each.harm().plain(),
-                        each.harm().seen().words(),
-                        each.from(),
-                        each.to(),
-                        each.plusMinusDays() == 0 ? "" : ", ± " + each.plusMinusDays() + " days,",
-                        ofHundred(each.risk()));
+        return "Frost, %s: harm begins at %s (%s); such a night from %s to %s%s in %s of 100 years.".formatted(
+                each.stage().words(), each.harm().plain(), each.harm().seen().words(), each.from(), each.to(),
+                each.plusMinusDays() == 0 ? "" : ", ± " + each.plusMinusDays() + " days,", ofHundred(each.risk()));
     }
 
     private static String day(Optional<LocalDate> day) {
@@ -50,45 +42,28 @@ final class FrostLines {
     /** A share that would round to none or to all says that it is not quite so. */
     private static String ofHundred(double share) {
         long rounded = Math.round(100 * share);
-        if (100 * share < 1) {
-            return "fewer than 1";
-        }
+        if (100 * share < 1) { return "fewer than 1"; }
         return rounded == 100 ? "nearly all" : "about " + rounded;
     }
 
     /** A year's frosts as JSON has them. */
     record Year(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfAutumn) {
-        static Year of(FrostYear year) {
-            return new Year(year.last(), year.first());
-        }
+        static Year of(FrostYear year) { return new Year(year.last(), year.first()); }
     }
 
     /** A crop's risk as JSON has it. */
     record Risk(Optional<Double> yearsInHundredInFlower, List<AtStage> stages) {
         static Risk of(CropFrost frost) {
-            return new Risk(
-                    frost.bloomRisk().map(risk -> Words.rounded(100 * risk, 1)),
+            return new Risk(frost.bloomRisk().map(risk -> Words.rounded(100 * risk, 1)),
                     frost.stages().stream().map(AtStage::of).toList());
         }
     }
 
-    private record AtStage(
-            String stage,
-            double harmBeginsC,
-            String seen,
-            LocalDate from,
-            LocalDate to,
-            double yearsInHundred,
-            List<String> sources) {
+    private record AtStage(String stage, double harmBeginsC, String seen, LocalDate from, LocalDate to,
+            double yearsInHundred, List<String> sources) {
         static AtStage of(CropFrost.AtStage each) {
-            return new AtStage(
-                    each.stage().key(),
-                    each.harm().is(),
-                    each.harm().seen().key(),
-                    each.from(),
-                    each.to(),
-                    Words.rounded(100 * each.risk(), 1),
-                    each.harm().sources());
+            return new AtStage(each.stage().key(), each.harm().is(), each.harm().seen().key(), each.from(), each.to(),
+                    Words.rounded(100 * each.risk(), 1), each.harm().sources());
         }
     }
 }

@@ -30,9 +30,7 @@ public final class HeatCommand extends SumCommand {
     Stretch usual(Season season, SeasonMethods methods) {
         MonthDay from = methods.heatSum().from();
         MonthDay before = methods.heatSum().before();
-        return new Stretch(
-                "season " + season.label(),
-                season.day(from.getMonthValue(), from.getDayOfMonth()),
+        return new Stretch("season " + season.label(), season.day(from.getMonthValue(), from.getDayOfMonth()),
                 season.day(before.getMonthValue(), before.getDayOfMonth()).minusDays(1));
     }
 
@@ -40,37 +38,29 @@ public final class HeatCommand extends SumCommand {
     double upper = Double.POSITIVE_INFINITY;
 
     private double baseC(Documents documents) {
-        return base.orElseGet(
-                () -> SeasonMethods.read(documents).heatSum().base().is());
+        return base.orElseGet(() -> SeasonMethods.read(documents).heatSum().base().is());
     }
 
     @Override
     double[][] totals(HourlySeries series, List<Days> stretches, Documents documents) {
         String model = chosen();
-        if (model.equals("hours")) {
-            return series.sums(List.of(new GrowingDegreeHours()), stretches);
-        }
+        if (model.equals("hours")) { return series.sums(List.of(new GrowingDegreeHours()), stretches); }
         double baseC = baseC(documents);
         if (upper <= baseC) {
             throw usage("--upper must lie above the base, %s °C, but is %s".formatted(baseC, upper));
         }
-        DoubleBinaryOperator ofDay = model.equals("simple")
-                ? (min, max) -> DegreeDays.simple(min, max, baseC, upper)
+        DoubleBinaryOperator ofDay = model.equals("simple") ? (min, max) -> DegreeDays.simple(min, max, baseC, upper)
                 : (min, max) -> DegreeDays.sine(min, max, baseC, upper);
-        return new double[][] {
-            stretches.stream().mapToDouble(days -> series.ofDays(ofDay, days)).toArray()
-        };
+        return new double[][]{stretches.stream().mapToDouble(days -> series.ofDays(ofDay, days)).toArray()};
     }
 
     @Override
     List<Measure> measures(Documents documents) {
         String model = chosen();
-        return List.of(new Measure(
-                model,
-                model.equals("hours")
-                        ? "growing degree hours"
-                        : "degree days above %s °C%s (%s)"
-                                .formatted(baseC(documents), upper < 100 ? " to " + upper + " °C" : "", model)));
+        return List.of(new Measure(model,
+                model.equals("hours") ? "growing degree hours"
+                        : "degree days above %s °C%s (%s)".formatted(baseC(documents),
+                                upper < 100 ? " to " + upper + " °C" : "", model)));
     }
 
     private String chosen() {

@@ -38,8 +38,7 @@ public final class StagesCommand extends GardenCommand {
         GardenFolder folder = folder();
         Stages stages = Planning.stages(folder, state);
         stopOnProblems(folder);
-        List<Crop> crops =
-                crops(folder, state).stream().map(folder.crops()::get).toList();
+        List<Crop> crops = crops(folder, state).stream().map(folder.crops()::get).toList();
         if (json) {
             out().json(Answer.of(crops, state.season(), stages));
         } else {
@@ -53,20 +52,15 @@ public final class StagesCommand extends GardenCommand {
         Optional<GardenClimate> climate = stages.climate();
         Site site = state.garden().site();
         if (climate.isEmpty()) {
-            out().paragraph(
-                            0,
-                            """
-                            No climate is known here, so the dates are lowland Britain's by the month, moved by what you \
-                            noted; chill and frost are not known. %s For this garden's own: %s."""
-                                    .formatted(
-                                            PlaceClimate.whyNot(GardenStages.spot(site), documents),
-                                            GardenStages.lackingClimate()));
+            out().paragraph(0, """
+                    No climate is known here, so the dates are lowland Britain's by the month, moved by what you \
+                    noted; chill and frost are not known. %s For this garden's own: %s."""
+                    .formatted(PlaceClimate.whyNot(GardenStages.spot(site), documents), GardenStages.lackingClimate()));
         } else {
             out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
             if (climate.get().climate().errorC() > 0) {
                 GardenStages.shortWeather(climate.get().weather(), documents).ifPresent(why -> out().paragraph(0, why));
-                GardenStages.ofPlace(site, documents)
-                        .flatMap(PlaceClimate::heightWarning)
+                GardenStages.ofPlace(site, documents).flatMap(PlaceClimate::heightWarning)
                         .ifPresent(warning -> out().paragraph(0, warning));
             }
             out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), state.season())));
@@ -75,22 +69,12 @@ public final class StagesCommand extends GardenCommand {
     }
 
     private List<String> crops(GardenFolder folder, GardenState state) {
-        List<String> grown = state.standing().stream()
-                .map(each -> each.plant().crop())
-                .distinct()
-                .sorted()
-                .toList();
-        if (which.isEmpty()) {
-            return grown;
-        }
+        List<String> grown = state.standing().stream().map(each -> each.plant().crop()).distinct().sorted().toList();
+        if (which.isEmpty()) { return grown; }
         String wanted = which.get();
         Optional<String> plants = state.plant(wanted).map(each -> each.plant().crop());
-        if (plants.isPresent()) {
-            return List.of(plants.get());
-        }
-        if (folder.crops().ids().contains(wanted)) {
-            return List.of(wanted);
-        }
+        if (plants.isPresent()) { return List.of(plants.get()); }
+        if (folder.crops().ids().contains(wanted)) { return List.of(wanted); }
         List<String> known = new ArrayList<>(folder.crops().ids());
         known.addAll(state.plants().keySet());
         throw usage("there is no crop or plant \"" + wanted + "\". " + Nearest.hint(wanted, known));
@@ -101,11 +85,8 @@ public final class StagesCommand extends GardenCommand {
         List<List<String>> rows = new ArrayList<>();
         for (Stage stage : Stage.values()) {
             StageDate date = stages.date(crop, season, stage);
-            rows.add(List.of(
-                    stage.bbch(),
-                    date.date().toString(),
-                    date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d",
-                    date.basis().words(),
+            rows.add(List.of(stage.bbch(), date.date().toString(),
+                    date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d", date.basis().words(),
                     said(date, stages)));
         }
         out().columns(2, rows);
@@ -116,59 +97,37 @@ public final class StagesCommand extends GardenCommand {
 
     /** The climate stands above the dates once, and need not stand beside each. */
     private static String said(StageDate date, Stages stages) {
-        return stages.climate()
-                .map(each -> date.words()
-                        .replace(", on the climate of " + each.climate().name(), ""))
+        return stages.climate().map(each -> date.words().replace(", on the climate of " + each.climate().name(), ""))
                 .orElse(date.words());
     }
 
-    private void note(String line) {
-        out().hanging("  ", 4, line);
-    }
+    private void note(String line) { out().hanging("  ", 4, line); }
 
-    private record Answer(
-            String season, Optional<String> climate, Optional<FrostLines.Year> frost, List<CropAnswer> crops) {
+    private record Answer(String season, Optional<String> climate, Optional<FrostLines.Year> frost,
+            List<CropAnswer> crops) {
         static Answer of(List<Crop> crops, Season season, Stages stages) {
-            return new Answer(
-                    season.label(),
-                    stages.climate().map(climate -> climate.climate().name()),
+            return new Answer(season.label(), stages.climate().map(climate -> climate.climate().name()),
                     stages.climate().map(climate -> FrostLines.Year.of(new FrostYear(climate, season))),
-                    crops.stream()
-                            .map(crop -> CropAnswer.of(crop, season, stages))
-                            .toList());
+                    crops.stream().map(crop -> CropAnswer.of(crop, season, stages)).toList());
         }
     }
 
-    private record CropAnswer(
-            String crop, List<OneStage> stages, Optional<ChillLines.Answer> chill, Optional<FrostLines.Risk> frost) {
+    private record CropAnswer(String crop, List<OneStage> stages, Optional<ChillLines.Answer> chill,
+            Optional<FrostLines.Risk> frost) {
         static CropAnswer of(Crop crop, Season season, Stages stages) {
-            return new CropAnswer(
-                    crop.id(),
-                    Stream.of(Stage.values())
-                            .map(stage -> OneStage.of(stage, stages.date(crop, season, stage)))
+            return new CropAnswer(crop.id(),
+                    Stream.of(Stage.values()).map(stage -> OneStage.of(stage, stages.date(crop, season, stage)))
                             .toList(),
                     stages.chill(crop, season).map(ChillLines.Answer::of),
                     CropFrost.of(crop, season, stages).map(FrostLines.Risk::of));
         }
     }
 
-    private record OneStage(
-            String stage,
-            String bbch,
-            LocalDate date,
-            int plusMinusDays,
-            String basis,
-            String words,
+    private record OneStage(String stage, String bbch, LocalDate date, int plusMinusDays, String basis, String words,
             List<String> sources) {
         static OneStage of(Stage stage, StageDate date) {
-            return new OneStage(
-                    stage.key(),
-                    stage.bbch(),
-                    date.date(),
-                    date.plusMinusDays(),
-                    date.basis().words(),
-                    date.words(),
-                    date.sources());
+            return new OneStage(stage.key(), stage.bbch(), date.date(), date.plusMinusDays(), date.basis().words(),
+                    date.words(), date.sources());
         }
     }
 }

@@ -40,20 +40,13 @@ public final class SuitsCommand extends GardenCommand {
     List<String> at = List.of();
 
     /** A crop at a place. */
-    private record CropThere(
-            String crop,
-            String ripe,
-            int ripePlusMinusDays,
-            String firstFlower,
-            int firstFlowerPlusMinusDays,
-            Optional<String> chill,
-            String chillAnswer,
-            Optional<Double> yearsInHundredFrostInFlower,
-            List<String> words) {}
+    private record CropThere(String crop, String ripe, int ripePlusMinusDays, String firstFlower,
+            int firstFlowerPlusMinusDays, Optional<String> chill, String chillAnswer,
+            Optional<Double> yearsInHundredFrostInFlower, List<String> words) {}
 
     /** A place: where its climate comes from, or why it is not known, its mean year, and the crops there. */
-    private record There(
-            String place, String climate, double springErrorC, Map<String, double[]> months, List<CropThere> crops) {}
+    private record There(String place, String climate, double springErrorC, Map<String, double[]> months,
+            List<CropThere> crops) {}
 
     private record Answer(List<There> places) {}
 
@@ -62,10 +55,8 @@ public final class SuitsCommand extends GardenCommand {
         units();
         Documents documents = Documents.bundled();
         Crops crops = new Crops(documents);
-        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted)
-                .stream().map(id -> crop(id, crops)).toList();
-        List<There> places =
-                at.stream().map(text -> there(text, chosen, documents)).toList();
+        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted).stream().map(id -> crop(id, crops)).toList();
+        List<There> places = at.stream().map(text -> there(text, chosen, documents)).toList();
         if (json) {
             out().json(new Answer(places));
         } else {
@@ -84,21 +75,14 @@ public final class SuitsCommand extends GardenCommand {
     private There there(String text, List<Crop> chosen, Documents documents) {
         Spot spot = AnyPlace.spot(text, this);
         Optional<PlaceClimate> place = PlaceClimate.at(spot, documents);
-        if (place.isEmpty()) {
-            return new There(text, PlaceClimate.whyNot(spot, documents), 0, Map.of(), List.of());
-        }
+        if (place.isEmpty()) { return new There(text, PlaceClimate.whyNot(spot, documents), 0, Map.of(), List.of()); }
         PlaceClimate found = place.get();
         GardenClimate climate = new GardenClimate(spot.latitude(), found.climate(), Weather.none(), documents);
         Season season = Season.containing(today(), Hemisphere.of(spot.latitude()));
         ModelledStages stages = new ModelledStages(climate, Sightings.none(), documents);
-        String from = "By the climate of %s. %s %s"
-                .formatted(
-                        found.climate().name(),
-                        found.heightWarning().orElse(""),
-                        FrostLines.ofPlace(new FrostYear(climate, season)))
-                .replace("  ", " ");
-        List<CropThere> crops =
-                chosen.stream().map(crop -> of(crop, season, stages)).toList();
+        String from = "By the climate of %s. %s %s".formatted(found.climate().name(), found.heightWarning().orElse(""),
+                FrostLines.ofPlace(new FrostYear(climate, season))).replace("  ", " ");
+        List<CropThere> crops = chosen.stream().map(crop -> of(crop, season, stages)).toList();
         return new There(text, from, found.errorC(), months(found), crops);
     }
 
@@ -113,9 +97,7 @@ public final class SuitsCommand extends GardenCommand {
     }
 
     private static double[] tenths(Months months) {
-        return Arrays.stream(months.toArray())
-                .map(value -> Math.round(10 * value) / 10.0)
-                .toArray();
+        return Arrays.stream(months.toArray()).map(value -> Math.round(10 * value) / 10.0).toArray();
     }
 
     private static CropThere of(Crop crop, Season season, ModelledStages stages) {
@@ -127,31 +109,18 @@ public final class SuitsCommand extends GardenCommand {
         chill.map(ChillLines::of).ifPresent(words::add);
         words.add(ripe.words() + ".");
         frost.map(FrostLines::of).ifPresent(lines -> words.add(lines.get(lines.size() - 1)));
-        return new CropThere(
-                crop.id(),
-                ripe.date().toString(),
-                ripe.plusMinusDays(),
-                flower.date().toString(),
-                flower.plusMinusDays(),
-                chill.map(ChillReport::verdict),
-                chill.map(ChillReport::answer)
-                        .orElse(ChillReport.Answer.UNKNOWN)
-                        .words(),
-                frost.flatMap(CropFrost::bloomRisk).map(risk -> Math.round(1000 * risk) / 10.0),
-                words);
+        return new CropThere(crop.id(), ripe.date().toString(), ripe.plusMinusDays(), flower.date().toString(),
+                flower.plusMinusDays(), chill.map(ChillReport::verdict),
+                chill.map(ChillReport::answer).orElse(ChillReport.Answer.UNKNOWN).words(),
+                frost.flatMap(CropFrost::bloomRisk).map(risk -> Math.round(1000 * risk) / 10.0), words);
     }
 
     private void tellOf(There there) {
         out().line(there.place());
         out().paragraph(2, there.climate());
         for (CropThere crop : there.crops()) {
-            out().line("  %s: flowers from %s ± %s d, ripe from %s ± %s d"
-                    .formatted(
-                            crop.crop(),
-                            crop.firstFlower(),
-                            crop.firstFlowerPlusMinusDays(),
-                            crop.ripe(),
-                            crop.ripePlusMinusDays()));
+            out().line("  %s: flowers from %s ± %s d, ripe from %s ± %s d".formatted(crop.crop(), crop.firstFlower(),
+                    crop.firstFlowerPlusMinusDays(), crop.ripe(), crop.ripePlusMinusDays()));
             crop.words().forEach(line -> out().hanging("    ", 6, line));
         }
         out().line();

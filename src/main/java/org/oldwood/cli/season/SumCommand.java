@@ -51,24 +51,18 @@ abstract class SumCommand extends GardenCommand {
 
     private record Answer(Optional<String> unit, List<Sum> sums, Optional<List<ChillWants.Told>> crops) {}
 
-    private record Sum(
-            LocalDate from, LocalDate to, Optional<Double> total, Optional<List<Total>> totals, int filledDays) {}
+    private record Sum(LocalDate from, LocalDate to, Optional<Double> total, Optional<List<Total>> totals,
+            int filledDays) {}
 
     private record Total(String model, String unit, double total) {}
 
     /** A stretch of days and what it is called. */
     record Stretch(String label, Days days) {
-        Stretch(String label, LocalDate first, LocalDate last) {
-            this(label, new Days(first, last));
-        }
+        Stretch(String label, LocalDate first, LocalDate last) { this(label, new Days(first, last)); }
 
-        LocalDate first() {
-            return days.first();
-        }
+        LocalDate first() { return days.first(); }
 
-        LocalDate last() {
-            return days.last();
-        }
+        LocalDate last() { return days.last(); }
     }
 
     /** The usual stretch of a season. */
@@ -87,9 +81,7 @@ abstract class SumCommand extends GardenCommand {
     void tellBeside() {}
 
     /** It as JSON has it. */
-    Optional<List<ChillWants.Told>> answerBeside() {
-        return Optional.empty();
-    }
+    Optional<List<ChillWants.Told>> answerBeside() { return Optional.empty(); }
 
     @Override
     public int run() throws IOException {
@@ -108,14 +100,10 @@ abstract class SumCommand extends GardenCommand {
             folder.ifPresent(each -> beside(series, lines, each));
         }
         if (json) {
-            out().json(new Answer(
-                    measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty(),
-                    lines.stream().map(line -> sum(line, measures)).toList(),
-                    answerBeside()));
+            out().json(new Answer(measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty(),
+                    lines.stream().map(line -> sum(line, measures)).toList(), answerBeside()));
         } else {
-            if (lines.isEmpty()) {
-                tell("No whole season lies in the record; give --from and --to.");
-            }
+            if (lines.isEmpty()) { tell("No whole season lies in the record; give --from and --to."); }
             lines.forEach(line -> print(line, measures));
             tellBeside();
         }
@@ -126,15 +114,11 @@ abstract class SumCommand extends GardenCommand {
         List<Total> totals = new ArrayList<>();
         for (int i = 0; i < measures.size(); i++) {
             Measure measure = measures.get(i);
-            totals.add(new Total(
-                    measure.key(), measure.unit(), Words.rounded(line.totals().get(i), 4)));
+            totals.add(new Total(measure.key(), measure.unit(), Words.rounded(line.totals().get(i), 4)));
         }
         boolean one = totals.size() == 1;
-        return new Sum(
-                line.stretch().first(),
-                line.stretch().last(),
-                Optional.of(totals.get(0).total()).filter(any -> one),
-                Optional.of(totals).filter(any -> !one),
+        return new Sum(line.stretch().first(), line.stretch().last(),
+                Optional.of(totals.get(0).total()).filter(any -> one), Optional.of(totals).filter(any -> !one),
                 line.filled());
     }
 
@@ -144,11 +128,7 @@ abstract class SumCommand extends GardenCommand {
         String filled = line.filled() == 0 ? "" : ", " + line.filled() + " days not measured";
         List<String> totals = new ArrayList<>();
         for (int i = 0; i < measures.size(); i++) {
-            totals.add(String.format(
-                    Locale.ROOT,
-                    "%9.1f %s",
-                    line.totals().get(i),
-                    measures.get(i).unit()));
+            totals.add(String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit()));
         }
         if (totals.size() == 1) {
             out().line("%-24s  %s%s".formatted(label, totals.get(0), filled));
@@ -161,9 +141,7 @@ abstract class SumCommand extends GardenCommand {
     private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {
         Problems problems = new Problems();
         Optional<GardenClimate> climate = GardenStages.climate(folder.garden(), weather, folder.documents(), problems);
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         return climate;
     }
 
@@ -181,17 +159,16 @@ abstract class SumCommand extends GardenCommand {
         return lines;
     }
 
-    private HourlySeries series(
-            double latitude, Weather weather, Optional<GardenClimate> climate, List<Stretch> stretches) {
+    private HourlySeries series(double latitude, Weather weather, Optional<GardenClimate> climate,
+            List<Stretch> stretches) {
         LocalDate first = stretches.get(0).first();
         // what the models remember comes from measured days alone, or from a mean year's
         LocalDate begin = weather.isEmpty() ? first.minusDays(31) : Collections.min(List.of(first, weather.first()));
         LocalDate last = stretches.get(stretches.size() - 1).last();
         LocalDate end = weather.on(last.plusDays(1)).isPresent() ? last.plusDays(1) : last;
-        return HourlySeries.of(latitude, weather, climate, begin, end)
-                .orElseThrow(
-                        () -> usage("there is neither weather nor climate. Give --weather FILE, or for a garden: %s."
-                                .formatted(GardenStages.lackingClimate())));
+        return HourlySeries.of(latitude, weather, climate, begin, end).orElseThrow(
+                () -> usage("there is neither weather nor climate. Give --weather FILE, or for a garden: %s."
+                        .formatted(GardenStages.lackingClimate())));
     }
 
     /** True where the lines are whole seasons, not days that were asked for. */
@@ -202,51 +179,35 @@ abstract class SumCommand extends GardenCommand {
     private double latitude(Optional<GardenFolder> folder) {
         double at = latitude.or(() -> folder.map(each -> each.garden().site().latitude()))
                 .orElseThrow(() -> usage("give --latitude, or --garden DIR"));
-        if (!(at >= -90 && at <= 90)) {
-            throw usage("--latitude must be from -90 to 90 degrees but is " + at);
-        }
+        if (!(at >= -90 && at <= 90)) { throw usage("--latitude must be from -90 to 90 degrees but is " + at); }
         return at;
     }
 
     private Weather weather(Optional<GardenFolder> folder) throws IOException {
-        if (file.isEmpty()) {
-            return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today());
-        }
+        if (file.isEmpty()) { return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today()); }
         Problems problems = new Problems();
-        return how.read(file.get(), this, problems)
-                .orElseThrow(() -> new RecordException(problems.list()))
-                .weather();
+        return how.read(file.get(), this, problems).orElseThrow(() -> new RecordException(problems.list())).weather();
     }
 
     private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
-        if (from.isPresent() != to.isPresent()) {
-            throw usage("give --from and --to together");
-        }
+        if (from.isPresent() != to.isPresent()) { throw usage("give --from and --to together"); }
         if (from.isPresent() && to.isPresent()) {
-            if (from.get().isAfter(to.get())) {
-                throw usage("--from must not lie after --to");
-            }
+            if (from.get().isAfter(to.get())) { throw usage("--from must not lie after --to"); }
             return List.of(new Stretch(from.get() + " to " + to.get(), from.get(), to.get()));
         }
         List<Stretch> all = whole(weather, hemisphere, methods);
         boolean byMeans = file.isEmpty() && (climate || weather.isEmpty());
-        if (all.isEmpty() && byMeans) {
-            return List.of(usual(Season.containing(today(), hemisphere), methods));
-        }
+        if (all.isEmpty() && byMeans) { return List.of(usual(Season.containing(today(), hemisphere), methods)); }
         return all;
     }
 
     /** The seasons whose stretch lies wholly in the record. */
     private List<Stretch> whole(Weather weather, Hemisphere hemisphere, SeasonMethods methods) {
         List<Stretch> all = new ArrayList<>();
-        if (weather.isEmpty()) {
-            return all;
-        }
+        if (weather.isEmpty()) { return all; }
         Season season = Season.containing(weather.first(), hemisphere);
         for (Stretch one = usual(season, methods); !one.last().isAfter(weather.last()); one = usual(season, methods)) {
-            if (!one.first().isBefore(weather.first())) {
-                all.add(one);
-            }
+            if (!one.first().isBefore(weather.first())) { all.add(one); }
             season = season.plus(1);
         }
         return all;

@@ -38,9 +38,7 @@ public final class WeatherCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (!action.equals("add")) {
-            throw usage("weather can only add: oldwood weather add FILE");
-        }
+        if (!action.equals("add")) { throw usage("weather can only add: oldwood weather add FILE"); }
         GardenFolder folder = folder();
         stopOnProblems(folder);
         Problems problems = new Problems();
@@ -48,9 +46,7 @@ public final class WeatherCommand extends GardenCommand {
         Weather old = WeatherFile.read(folder.path(), today(), problems);
         Weather added = read.map(WeatherImport::weather).orElse(Weather.none());
         Weather all = WeatherFile.together(old, added, replace, problems);
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         WeatherFile.write(folder.path(), all);
         if (json) {
             read.ifPresent(each -> out().json(Answer.of(each)));
@@ -61,39 +57,23 @@ public final class WeatherCommand extends GardenCommand {
         return 0;
     }
 
-    private record Answer(
-            String format,
-            int days,
-            Optional<LocalDate> first,
-            Optional<LocalDate> last,
-            int notMeasured,
-            int repeated,
-            List<Gap> gaps) {
+    private record Answer(String format, int days, Optional<LocalDate> first, Optional<LocalDate> last, int notMeasured,
+            int repeated, List<Gap> gaps) {
         static Answer of(WeatherImport read) {
             Optional<Weather> weather = Optional.of(read.weather()).filter(each -> !each.isEmpty());
-            return new Answer(
-                    read.format(),
-                    read.weather().count(),
-                    weather.map(Weather::first),
-                    weather.map(Weather::last),
-                    read.notMeasured(),
-                    read.repeated(),
-                    read.gaps());
+            return new Answer(read.format(), read.weather().count(), weather.map(Weather::first),
+                    weather.map(Weather::last), read.notMeasured(), read.repeated(), read.gaps());
         }
     }
 
     private void tellOf(WeatherImport read) {
         Weather weather = read.weather();
         out().paragraph(0, "%s read as %s.".formatted(days(weather.count()), read.format()));
-        if (!weather.isEmpty()) {
-            out().paragraph(0, "From %s to %s.".formatted(weather.first(), weather.last()));
-        }
+        if (!weather.isEmpty()) { out().paragraph(0, "From %s to %s.".formatted(weather.first(), weather.last())); }
         tellOf(read.gaps());
         if (read.notMeasured() > 0) {
-            out().paragraph(
-                            0,
-                            "%s %s a temperature."
-                                    .formatted(days(read.notMeasured()), read.notMeasured() == 1 ? "lacks" : "lack"));
+            out().paragraph(0, "%s %s a temperature.".formatted(days(read.notMeasured()),
+                    read.notMeasured() == 1 ? "lacks" : "lack"));
         }
         if (read.repeated() > 0) {
             out().paragraph(0, Words.count(read.repeated(), "line", "lines") + " repeated a day.");
@@ -103,19 +83,13 @@ public final class WeatherCommand extends GardenCommand {
     private void tellOf(List<Gap> gaps) {
         if (!gaps.isEmpty()) {
             int out = gaps.stream().mapToInt(Gap::days).sum();
-            out().paragraph(
-                            0,
-                            "%s %s left out, to be filled from the climate's means:"
-                                    .formatted(days(out), out == 1 ? "is" : "are"));
+            out().paragraph(0, "%s %s left out, to be filled from the climate's means:".formatted(days(out),
+                    out == 1 ? "is" : "are"));
         }
-        gaps.stream().limit(SHOWN).forEach(gap -> out().paragraph(
-                        2, "%s to %s, %s".formatted(gap.first(), gap.last(), days(gap.days()))));
-        if (gaps.size() > SHOWN) {
-            out().paragraph(2, "and %s more stretches".formatted(gaps.size() - SHOWN));
-        }
+        gaps.stream().limit(SHOWN).forEach(
+                gap -> out().paragraph(2, "%s to %s, %s".formatted(gap.first(), gap.last(), days(gap.days()))));
+        if (gaps.size() > SHOWN) { out().paragraph(2, "and %s more stretches".formatted(gaps.size() - SHOWN)); }
     }
 
-    private static String days(int count) {
-        return Words.count(count, "day", "days");
-    }
+    private static String days(int count) { return Words.count(count, "day", "days"); }
 }

@@ -29,9 +29,7 @@ final class WeatherOptions {
     /** What a file holds; without its days where {@code problems} tells of any. */
     Optional<WeatherImport> read(Path file, GardenCommand command, Problems problems) throws IOException {
         Path path = command.path(file);
-        if (!Files.isReadable(path)) {
-            throw command.usage("cannot read " + file);
-        }
+        if (!Files.isReadable(path)) { throw command.usage("cannot read " + file); }
         return WeatherReader.read(Files.readAllBytes(path), file.toString(), command.today(), hints(command), problems);
     }
 
@@ -43,8 +41,6 @@ final class WeatherOptions {
     }
 
     private static void known(String what, String word, List<String> all, GardenCommand command) {
-        if (!all.contains(word)) {
-            throw command.noSuch(what, word, all);
-        }
+        if (!all.contains(word)) { throw command.noSuch(what, word, all); }
     }
 }

@@ -74,9 +74,7 @@ public final class Et0Command extends GardenCommand {
     @Override
     public int run() throws IOException {
         Spot spot = spot();
-        if (file.isPresent()) {
-            return table(spot, file.get().toString());
-        }
+        if (file.isPresent()) { return table(spot, file.get().toString()); }
         LocalDate date = on.orElseGet(this::today);
         EvapotranspirationDay day = day(spot, date);
         if (json) {
@@ -98,8 +96,7 @@ public final class Et0Command extends GardenCommand {
             }
             return new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM()));
         }
-        return folderIfAny()
-                .map(folder -> GardenStages.spot(folder.garden().site()))
+        return folderIfAny().map(folder -> GardenStages.spot(folder.garden().site()))
                 .map(spot -> new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM())))
                 .orElseThrow(() -> usage(
                         "the place is not known: give --at LAT,LON, for example --at 50.8,4.35, or --garden DIR"));
@@ -108,11 +105,8 @@ public final class Et0Command extends GardenCommand {
     private EvapotranspirationDay day(Spot spot, LocalDate date) throws IOException {
         WeatherDay temperatures = temperatures(date);
         try {
-            DayWeather weather = new DayWeather(
-                    temperatures.minC().orElseThrow(),
-                    temperatures.maxC().orElseThrow(),
-                    Humidity.of(number(rhMin), number(rhMax)),
-                    windAtTwoMetres(),
+            DayWeather weather = new DayWeather(temperatures.minC().orElseThrow(), temperatures.maxC().orElseThrow(),
+                    Humidity.of(number(rhMin), number(rhMax)), windAtTwoMetres(),
                     new Sunshine(number(sun), number(radiation), coast));
             return EvapotranspirationDay.of(spot.latitude(), spot.heightM(), date.getDayOfYear(), weather, 0);
         } catch (IllegalArgumentException e) {
@@ -125,15 +119,12 @@ public final class Et0Command extends GardenCommand {
         if (tmin.isPresent() != tmax.isPresent()) {
             throw usage("give both --tmin and --tmax, the day's lowest and highest temperature");
         }
-        if (tmin.isPresent()) {
-            return new WeatherDay(date, number(tmin), number(tmax), OptionalDouble.empty());
-        }
+        if (tmin.isPresent()) { return new WeatherDay(date, number(tmin), number(tmax), OptionalDouble.empty()); }
         Optional<GardenFolder> folder = at.isPresent() ? Optional.empty() : folderIfAny();
         if (folder.isEmpty()) {
             throw usage("give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days");
         }
-        Optional<WeatherDay> measured = Planning.weather(folder.get(), today())
-                .on(date)
+        Optional<WeatherDay> measured = Planning.weather(folder.get(), today()).on(date)
                 .filter(each -> each.minC().isPresent() && each.maxC().isPresent());
         if (measured.isPresent()) {
             alsoTaken.add("temperatures from weather.csv");
@@ -146,17 +137,12 @@ public final class Et0Command extends GardenCommand {
         alsoTaken.add("temperatures not given and not in weather.csv: the mean ones of that day of the year, "
                 + means.climate().name());
         int day = SeasonDays.normalDay(date);
-        return new WeatherDay(
-                date,
-                OptionalDouble.of(means.normalMinC(day)),
-                OptionalDouble.of(means.normalMaxC(day)),
+        return new WeatherDay(date, OptionalDouble.of(means.normalMinC(day)), OptionalDouble.of(means.normalMaxC(day)),
                 OptionalDouble.empty());
     }
 
     private OptionalDouble windAtTwoMetres() {
-        if (wind.isEmpty()) {
-            return OptionalDouble.empty();
-        }
+        if (wind.isEmpty()) { return OptionalDouble.empty(); }
         if (!(windHeightM >= 0.5 && windHeightM <= 200)) {
             throw usage("--wind-height must be from 0.5 to 200 m but is " + windHeightM);
         }
@@ -172,9 +158,7 @@ public final class Et0Command extends GardenCommand {
         Problems problems = new Problems();
         List<String> lines = text(name).lines().toList();
         Et0Table table = Et0Table.read(lines, name, spot, coast, alsoTaken, problems);
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         if (json) {
             out().json(table);
         } else {

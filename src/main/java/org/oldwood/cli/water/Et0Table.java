@@ -29,8 +29,8 @@ import org.oldwood.words.Words;
  */
 record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatures, List<String> basis) {
     private static final List<String> NEEDED = List.of("date", "tmin", "tmax");
-    private static final List<String> COLUMNS =
-            List.of("date", "tmin", "tmax", "rhmin", "rhmax", "wind", "sun", "radiation", "rain");
+    private static final List<String> COLUMNS = List.of("date", "tmin", "tmax", "rhmin", "rhmax", "wind", "sun",
+            "radiation", "rain");
 
     /**
      * Reads the lines; every problem is added with its line.
@@ -38,23 +38,14 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
      * @param coast whether radiation that was not measured is that of a coast
      * @param alsoTaken what was taken where the arguments leave something open
      */
-    static Et0Table read(
-            List<String> lines, String file, Spot spot, boolean coast, List<String> alsoTaken, Problems problems) {
-        List<String> names = lines.isEmpty()
-                ? List.of()
+    static Et0Table read(List<String> lines, String file, Spot spot, boolean coast, List<String> alsoTaken,
+            Problems problems) {
+        List<String> names = lines.isEmpty() ? List.of()
                 : cells(lines.get(0).replace("\uFEFF", "").toLowerCase(Locale.ROOT));
-        names.stream()
-                .filter(name -> !COLUMNS.contains(name))
-                .forEach(name -> problems.add(
-                        "unknown-column",
-                        Place.of(file, 1),
-                        "has an unknown column \"" + name + "\"",
-                        Nearest.hint(name, COLUMNS)));
+        names.stream().filter(name -> !COLUMNS.contains(name)).forEach(name -> problems.add("unknown-column",
+                Place.of(file, 1), "has an unknown column \"" + name + "\"", Nearest.hint(name, COLUMNS)));
         if (!names.containsAll(NEEDED)) {
-            problems.add(
-                    "missing-column",
-                    Place.of(file, 1),
-                    "lacks one of the columns " + String.join(", ", NEEDED),
+            problems.add("missing-column", Place.of(file, 1), "lacks one of the columns " + String.join(", ", NEEDED),
                     "The first line must name the columns, for example: " + String.join(",", COLUMNS));
             return new Et0Table(List.of(), 0, 0, List.of());
         }
@@ -64,30 +55,23 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
         double sum = 0;
         for (int i = 1; i < lines.size(); i++) {
             Map<String, String> row = row(names, cells(lines.get(i)));
-            if (row.getOrDefault("tmin", "").isEmpty()
-                    && row.getOrDefault("tmax", "").isEmpty()) {
+            if (row.getOrDefault("tmin", "").isEmpty() && row.getOrDefault("tmax", "").isEmpty()) {
                 passedOver += lines.get(i).isBlank() ? 0 : 1;
                 continue;
             }
             try {
                 LocalDate date = LocalDate.parse(row.getOrDefault("date", ""));
-                EvapotranspirationDay day = EvapotranspirationDay.of(
-                        spot.latitude(), spot.heightM(), date.getDayOfYear(), weather(row, coast), 0);
+                EvapotranspirationDay day = EvapotranspirationDay.of(spot.latitude(), spot.heightM(),
+                        date.getDayOfYear(), weather(row, coast), 0);
                 days.add(Et0Words.Day.of(date, day));
                 basis.addAll(day.basis());
                 sum += day.penmanMonteith();
             } catch (DateTimeException | IllegalArgumentException e) {
-                problems.add(
-                        "impossible-weather",
-                        Place.of(file, i + 1),
-                        "cannot be worked out: " + e.getMessage(),
+                problems.add("impossible-weather", Place.of(file, i + 1), "cannot be worked out: " + e.getMessage(),
                         "Look whether columns are swapped, or their units others than °C, %, m/s, h and MJ/m².");
             }
         }
-        return new Et0Table(
-                days,
-                Math.rint(sum * 100) / 100,
-                passedOver,
+        return new Et0Table(days, Math.rint(sum * 100) / 100, passedOver,
                 Stream.concat(alsoTaken.stream(), basis.stream()).toList());
     }
 
@@ -103,8 +87,7 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
         return new DayWeather(
                 number(row, "tmin").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
                 number(row, "tmax").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
-                Humidity.of(number(row, "rhmin"), number(row, "rhmax")),
-                number(row, "wind"),
+                Humidity.of(number(row, "rhmin"), number(row, "rhmax")), number(row, "wind"),
                 new Sunshine(number(row, "sun"), number(row, "radiation"), coast));
     }
 
@@ -119,10 +102,10 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
 
     void print(Out out) {
         out.line("date        a day    Hargreaves");
-        days.forEach(day -> out.line(
-                String.format(Locale.ROOT, "%s  %.2f mm  %.2f mm", day.date(), day.et0Mm(), day.hargreavesMm())));
-        out.line(String.format(
-                Locale.ROOT, "together    %.1f mm in %s", togetherMm, Words.count(days.size(), "day", "days")));
+        days.forEach(day -> out
+                .line(String.format(Locale.ROOT, "%s  %.2f mm  %.2f mm", day.date(), day.et0Mm(), day.hargreavesMm())));
+        out.line(String.format(Locale.ROOT, "together    %.1f mm in %s", togetherMm,
+                Words.count(days.size(), "day", "days")));
         if (withoutTemperatures > 0) {
             out.paragraph(0, Words.count(withoutTemperatures, "day", "days") + " without temperatures left out.");
         }

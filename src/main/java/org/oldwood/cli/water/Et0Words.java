@@ -19,23 +19,18 @@ final class Et0Words {
     private record Term(String key, String name, double value, int digits, String unit, String words) {}
 
     static void print(Out out, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
-        out.line("%s: %s mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)"
-                .formatted(date, fixed(day.penmanMonteith(), 2)));
+        out.line("%s: %s mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)".formatted(date,
+                fixed(day.penmanMonteith(), 2)));
         out.line();
-        out.columns(
-                2,
-                terms(day).stream()
-                        .map(each -> List.of(
-                                each.name(), fixed(each.value(), each.digits()) + " " + each.unit(), each.words()))
-                        .toList());
+        out.columns(2, terms(day).stream()
+                .map(each -> List.of(each.name(), fixed(each.value(), each.digits()) + " " + each.unit(), each.words()))
+                .toList());
         out.line();
         for (String words : basis(day, alsoTaken)) {
             out.hanging("  - ", 4, words);
         }
-        out.paragraph(
-                0,
-                "Hargreaves' equation (eq. 52), from the temperatures alone, gives %s mm."
-                        .formatted(fixed(day.hargreaves(), 2)));
+        out.paragraph(0, "Hargreaves' equation (eq. 52), from the temperatures alone, gives %s mm."
+                .formatted(fixed(day.hargreaves(), 2)));
     }
 
     /** What the arguments leave open and what was taken for it, before what the day's did. */
@@ -46,8 +41,7 @@ final class Et0Words {
     }
 
     private static List<Term> terms(EvapotranspirationDay day) {
-        return List.of(
-                new Term("raMj", "Ra", day.extraterrestrial(), 2, "MJ/m²", "above the air (eq. 21)"),
+        return List.of(new Term("raMj", "Ra", day.extraterrestrial(), 2, "MJ/m²", "above the air (eq. 21)"),
                 new Term("daylightHours", "N", day.daylightHours(), 1, "h", "daylight (eq. 34)"),
                 new Term("rsMj", "Rs", day.solar(), 2, "MJ/m²", "solar radiation"),
                 new Term("rsoMj", "Rso", day.clearSky(), 2, "MJ/m²", "under a clear sky (eq. 37)"),
@@ -75,11 +69,7 @@ final class Et0Words {
     }
 
     /** A day with all its terms, as JSON has it. */
-    record Terms(
-            LocalDate date,
-            double et0Mm,
-            double hargreavesMm,
-            List<String> basis,
+    record Terms(LocalDate date, double et0Mm, double hargreavesMm, List<String> basis,
             @JsonAnyGetter Map<String, Double> terms) {
         static Terms of(LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
             Map<String, Double> terms = new LinkedHashMap<>();

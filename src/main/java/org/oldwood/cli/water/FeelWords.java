@@ -40,8 +40,7 @@ public final class FeelWords {
     }
 
     private static void how(Out out, String bed) {
-        out.paragraph(
-                0,
+        out.paragraph(0,
                 "Take soil from the depth of the roots at three places or more, squeeze it in the hand, and note the class: oldwood note moisture %s --feel moist"
                         .formatted(bed));
     }

@@ -49,17 +49,13 @@ final class WaterAdvice {
     }
 
     private void standing() {
-        if (account.standingDays() <= figures.figure("wetThreshold").is()) {
-            return;
-        }
+        if (account.standingDays() <= figures.figure("wetThreshold").is()) { return; }
         Set<String> how = new LinkedHashSet<>();
         for (BedDemand.Planting one : account.soil().plantings()) {
-            how.add(one.crop().name() + " stands that "
-                    + one.water().standsWet().word());
+            how.add(one.crop().name() + " stands that " + one.water().standsWet().word());
         }
-        say(
-                "Water stands: at the rate this soil drains it takes about %s days to sink; %s. Lead roof water elsewhere or open a channel."
-                        .formatted(WaterWords.one(account.standingDays()), String.join(", ", how)));
+        say("Water stands: at the rate this soil drains it takes about %s days to sink; %s. Lead roof water elsewhere or open a channel."
+                .formatted(WaterWords.one(account.standingDays()), String.join(", ", how)));
     }
 
     private void next() {
@@ -70,32 +66,23 @@ final class WaterAdvice {
             String spread = outlook.plusMinusDays().isPresent()
                     ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
                     : "";
-            dose(
-                    "Next watering about " + after(likely.getAsInt()) + spread + " if nothing else changes",
+            dose("Next watering about " + after(likely.getAsInt()) + spread + " if nothing else changes",
                     account.refillWhenShort());
         } else {
             say("In mean weather it does not run short before " + until + ".");
         }
         double spell = figures.figure("drySpell").is();
         if (outlook.rainless().isPresent() && outlook.rainless().getAsInt() < spell) {
-            say("Without any rain it would be short by %s."
-                    .formatted(after(outlook.rainless().getAsInt())));
+            say("Without any rain it would be short by %s.".formatted(after(outlook.rainless().getAsInt())));
         }
     }
 
-    private LocalDate after(int days) {
-        return state.date().plusDays(days + 1L);
-    }
+    private LocalDate after(int days) { return state.date().plusDays(days + 1L); }
 
     private void dose(String when, Dose dose) {
         say("%s: %s l in all, %s l per %s (%s mm on the %s m² that roots hold)%s. More runs through below them."
-                .formatted(
-                        when,
-                        WaterWords.whole(dose.litres()),
-                        WaterWords.one(dose.litresEach()),
-                        account.soil().each(),
-                        WaterWords.whole(dose.mm()),
-                        WaterWords.one(account.soil().groundM2()),
+                .formatted(when, WaterWords.whole(dose.litres()), WaterWords.one(dose.litresEach()),
+                        account.soil().each(), WaterWords.whole(dose.mm()), WaterWords.one(account.soil().groundM2()),
                         tap(dose)));
         WaterDoses.hours(account.soil(), dose, figures).ifPresent(this::say);
         WaterDoses.splits(account.soil(), figures, this::isNow).ifPresent(this::say);
@@ -103,63 +90,49 @@ final class WaterAdvice {
 
     private String tap(Dose dose) {
         return account.state().bed().tapLitresPerMinute().isPresent()
-                ? ", %s min of the tap"
-                        .formatted(WaterWords.whole(dose.minutes(
-                                account.state().bed().tapLitresPerMinute().getAsDouble())))
+                ? ", %s min of the tap".formatted(
+                        WaterWords.whole(dose.minutes(account.state().bed().tapLitresPerMinute().getAsDouble())))
                 : "";
     }
 
     private static String mark(Figure figure) {
-        return figure.seen() == Seen.READ
-                ? "source " + String.join(", ", figure.sources())
-                : figure.seen().words();
+        return figure.seen() == Seen.READ ? "source " + String.join(", ", figure.sources()) : figure.seen().words();
     }
 
     private void critical() {
         for (BedDemand.Planting planting : account.soil().plantings()) {
             for (CropWater.Period period : planting.water().critical()) {
                 if (isNow(new WaterDoses.InCrop(period, planting.crop()))) {
-                    say("Do not let it run short now, %s: %s. %s"
-                            .formatted(planting.crop().name(), period.name(), period.why()));
+                    say("Do not let it run short now, %s: %s. %s".formatted(planting.crop().name(), period.name(),
+                            period.why()));
                     return;
                 }
             }
         }
     }
 
-    private boolean isNow(WaterDoses.InCrop each) {
-        return each.holds(state.date(), state.season(), water.stages());
-    }
+    private boolean isNow(WaterDoses.InCrop each) { return each.holds(state.date(), state.season(), water.stages()); }
 
     private void notes() {
         List<WaterDays.Correction> corrections = account.days().corrections();
         if (!corrections.isEmpty()) {
             WaterDays.Correction last = corrections.get(corrections.size() - 1);
             LocalDate day = account.days().date(last.day());
-            say(
-                    last.drierMm() == 0
-                            ? "The moisture note of %s agrees with the account.".formatted(day)
-                            : "The moisture note of %s found it %s mm %s than the account; the account moved %s of the way."
-                                    .formatted(
-                                            day,
-                                            WaterWords.one(Math.abs(last.drierMm())),
-                                            last.drierMm() > 0 ? "drier" : "wetter",
-                                            WaterWords.percent(last.weight())));
+            say(last.drierMm() == 0 ? "The moisture note of %s agrees with the account.".formatted(day)
+                    : "The moisture note of %s found it %s mm %s than the account; the account moved %s of the way."
+                            .formatted(day, WaterWords.one(Math.abs(last.drierMm())),
+                                    last.drierMm() > 0 ? "drier" : "wetter", WaterWords.percent(last.weight())));
         }
         account.drift(figures).ifPresent(this::drift);
     }
 
     private void drift(MoistureTrend drift) {
-        say("Your last %s notes all found it %s than the account: by about %s mm a week. %s"
-                .formatted(
-                        drift.notes(),
-                        drift.drier() ? "drier" : "wetter",
-                        WaterWords.one(Math.abs(drift.mmPerWeek())),
-                        drift.drier()
-                                ? "Look for thirsty roots nearby, a wall that keeps rain off, or coarser soil than"
-                                        + " recorded."
-                                : "Look for water that runs in, more shade, heavier soil than recorded, or roots that"
-                                        + " reach deeper than is taken for granted."));
+        say("Your last %s notes all found it %s than the account: by about %s mm a week. %s".formatted(drift.notes(),
+                drift.drier() ? "drier" : "wetter", WaterWords.one(Math.abs(drift.mmPerWeek())),
+                drift.drier()
+                        ? "Look for thirsty roots nearby, a wall that keeps rain off, or coarser soil than recorded."
+                        : "Look for water that runs in, more shade, heavier soil than recorded, or roots that"
+                                + " reach deeper than is taken for granted."));
     }
 
     /** Where sources differ, and what the account takes. */
@@ -169,32 +142,20 @@ final class WaterAdvice {
         Figure depletion = crop.group().depletion();
         Figure cautious = crop.group().cautiousDepletion();
         out.paragraph(0, "What this rests on, for " + name + ", and other views of it:");
-        item("short when %s of the water is gone at a need of 5 mm a day (%s); others water at %s (%s)"
-                .formatted(
-                        WaterWords.percent(depletion.is()),
-                        mark(depletion),
-                        WaterWords.percent(cautious.is()),
-                        mark(cautious)));
-        item("full-grown roots %s deep, where most of them are (%s); the deepest go to %s-%s m (%s)"
-                .formatted(
-                        crop.rootDepth().plain(),
-                        mark(crop.rootDepth()),
-                        crop.group().rootDepth().low(),
-                        crop.group().rootDepth().high(),
-                        mark(crop.group().rootDepth())));
-        crop.trialDeficit()
-                .ifPresent(
-                        trial -> item("a trial watered when " + trial.plain() + " were missing (" + mark(trial) + ")"));
+        item("short when %s of the water is gone at a need of 5 mm a day (%s); others water at %s (%s)".formatted(
+                WaterWords.percent(depletion.is()), mark(depletion), WaterWords.percent(cautious.is()),
+                mark(cautious)));
+        item("full-grown roots %s deep, where most of them are (%s); the deepest go to %s-%s m (%s)".formatted(
+                crop.rootDepth().plain(), mark(crop.rootDepth()), crop.group().rootDepth().low(),
+                crop.group().rootDepth().high(), mark(crop.group().rootDepth())));
+        crop.trialDeficit().ifPresent(
+                trial -> item("a trial watered when " + trial.plain() + " were missing (" + mark(trial) + ")"));
         Figure week = crop.weeklyNeed();
         item("the common guide: " + week.plain() + ", rain counted (" + mark(week) + ")");
         out.paragraph(0, "Sources: " + String.join(", ", account.soil().sources()) + " (oldwood sources KEY)");
     }
 
-    private void item(String words) {
-        out.hanging("  - ", 4, words);
-    }
+    private void item(String words) { out.hanging("  - ", 4, words); }
 
-    private void say(String words) {
-        out.paragraph(2, words);
-    }
+    private void say(String words) { out.paragraph(2, words); }
 }

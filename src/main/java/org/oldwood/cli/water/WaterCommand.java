@@ -35,26 +35,17 @@ public final class WaterCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (feel) {
-            return FeelWords.all(out(), folderIfAny());
-        }
-        if (compare && bed.isPresent()) {
-            throw usage("--compare sets all beds side by side: leave out " + bed.get());
-        }
-        if (crop.isPresent() && !compare) {
-            throw usage("--crop goes with --compare");
-        }
+        if (feel) { return FeelWords.all(out(), folderIfAny()); }
+        if (compare && bed.isPresent()) { throw usage("--compare sets all beds side by side: leave out " + bed.get()); }
+        if (crop.isPresent() && !compare) { throw usage("--crop goes with --compare"); }
         GardenFolder folder = folder();
         GardenState state = state();
         bed.ifPresent(id -> known(id, state));
         GardenWater water = Planning.water(folder, state);
         stopOnProblems(folder);
         List<BedState> beds = state.beds().values().stream()
-                .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get()))
-                .toList();
-        if (compare && water.lacking().isEmpty()) {
-            return compare(folder, water);
-        }
+                .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get())).toList();
+        if (compare && water.lacking().isEmpty()) { return compare(folder, water); }
         if (json) {
             out().json(WaterJson.of(state, water, beds));
             return 0;
@@ -73,12 +64,10 @@ public final class WaterCommand extends GardenCommand {
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
         if (!folder.crops().ids().contains(id)) {
-            throw usage("there is no crop \"" + id + "\". "
-                    + Nearest.hint(id, folder.crops().ids()));
+            throw usage("there is no crop \"" + id + "\". " + Nearest.hint(id, folder.crops().ids()));
         }
         WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
-                .orElseThrow(
-                        () -> usage("nothing is known of how " + id + " draws water; name another with" + " --crop")));
+                .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
         if (json) {
             out().json(table.answer());
@@ -92,21 +81,17 @@ public final class WaterCommand extends GardenCommand {
     private String commonest(GardenState state) {
         Map<String, Double> plants = new LinkedHashMap<>();
         for (PlantState each : state.standing()) {
-            plants.merge(
-                    each.plant().crop(),
-                    each.plant().lengthM().orElse(each.plant().bushes()),
-                    Double::sum);
+            plants.merge(each.plant().crop(), each.plant().lengthM().orElse(each.plant().bushes()), Double::sum);
         }
-        return plants.entrySet().stream()
-                .reduce((most, each) -> each.getValue() > most.getValue() ? each : most)
+        return plants.entrySet().stream().reduce((most, each) -> each.getValue() > most.getValue() ? each : most)
                 .map(Map.Entry::getKey)
                 .orElseThrow(() -> usage("no plant stands in the garden: name a crop, --crop blackcurrant"));
     }
 
     private void known(String id, GardenState state) {
         if (state.bed(id).isEmpty()) {
-            throw usage("there is no bed \"%s\". %s"
-                    .formatted(id, Nearest.hint(id, List.copyOf(state.beds().keySet()))));
+            throw usage(
+                    "there is no bed \"%s\". %s".formatted(id, Nearest.hint(id, List.copyOf(state.beds().keySet()))));
         }
     }
 }

@@ -24,8 +24,7 @@ final class WaterCompare {
     }
 
     void print(Out out) {
-        out.paragraph(
-                0,
+        out.paragraph(0,
                 "As if full-grown %s filled each bed, rooted as deep as the ground allows, nobody watered and nothing lay on the soil; %s:"
                         .formatted(summers.crop().name(), span()));
         out.line();
@@ -36,11 +35,8 @@ final class WaterCompare {
         out.line();
         out.paragraph(0, legend());
         if (!summers.measured()) {
-            out.paragraph(
-                    0,
-                    "Mean rain is spread over each month, so this tells the beds apart but not how"
-                            + " dry a summer gets. Past summers tell that: oldwood weather add"
-                            + " FILE.");
+            out.paragraph(0, "Mean rain is spread over each month, so this tells the beds apart but not how"
+                    + " dry a summer gets. Past summers tell that: oldwood weather add FILE.");
         }
         verdict(out);
         remarks().forEach(words -> out.paragraph(0, "Taken for granted: " + words + "."));
@@ -48,16 +44,10 @@ final class WaterCompare {
 
     private String span() {
         int count = summers.seasons().size();
-        if (!summers.measured()) {
-            return "in a summer of mean weather";
-        }
-        return count == 1
-                ? "in the measured summer " + summers.seasons().get(0).label()
-                : "means of %s measured summers, %s to %s"
-                        .formatted(
-                                count,
-                                summers.seasons().get(0).label(),
-                                summers.seasons().get(count - 1).label());
+        if (!summers.measured()) { return "in a summer of mean weather"; }
+        return count == 1 ? "in the measured summer " + summers.seasons().get(0).label()
+                : "means of %s measured summers, %s to %s".formatted(count, summers.seasons().get(0).label(),
+                        summers.seasons().get(count - 1).label());
     }
 
     private String legend() {
@@ -68,17 +58,12 @@ final class WaterCompare {
     private List<String> row(BedSummers one) {
         Bed bed = one.ground().bed();
         Fared worst = one.worst();
-        return List.of(
-                bed.id(),
-                WaterWords.whole(one.water().totalAvailableMm()) + " mm",
-                WaterWords.percent(one.meanHeld()),
-                WaterWords.whole(one.meanDaysShort()) + " d",
-                summers.measured() && worst.daysShort() > 0
-                        ? worst.daysShort() + " d in " + worst.season().label()
+        return List.of(bed.id(), WaterWords.whole(one.water().totalAvailableMm()) + " mm",
+                WaterWords.percent(one.meanHeld()), WaterWords.whole(one.meanDaysShort()) + " d",
+                summers.measured() && worst.daysShort() > 0 ? worst.daysShort() + " d in " + worst.season().label()
                         : "-",
                 bed.roof().isEmpty() ? "-" : WaterWords.whole(one.meanRoofLitres()) + " l",
-                WaterWords.percent(bed.competing()),
-                light(bed));
+                WaterWords.percent(bed.competing()), light(bed));
     }
 
     private static String light(Bed bed) {
@@ -87,21 +72,14 @@ final class WaterCompare {
     }
 
     private void verdict(Out out) {
-        if (beds.size() < 2) {
-            return;
-        }
+        if (beds.size() < 2) { return; }
         BedSummers best = beds.get(0);
         BedSummers poorest = beds.get(beds.size() - 1);
         double fewer = poorest.meanDaysShort() - best.meanDaysShort();
-        out.paragraph(
-                0,
-                fewer < 1
-                        ? "The beds hardly differ: choose by light and air."
+        out.paragraph(0,
+                fewer < 1 ? "The beds hardly differ: choose by light and air."
                         : "A bush is best off in %s: %s days a summer less short than in %s."
-                                .formatted(
-                                        best.ground().bed().name(),
-                                        one(fewer),
-                                        poorest.ground().bed().name()));
+                                .formatted(best.ground().bed().name(), one(fewer), poorest.ground().bed().name()));
     }
 
     private static String one(double value) {
@@ -110,61 +88,34 @@ final class WaterCompare {
 
     private Set<String> remarks() {
         Set<String> remarks = new TreeSet<>();
-        beds.forEach(one -> one.ground()
-                .remarks()
+        beds.forEach(one -> one.ground().remarks()
                 .forEach(words -> remarks.add("in " + one.ground().bed().name() + " " + words)));
         return remarks;
     }
 
     Record answer() {
-        return new Answer(
-                summers.crop().id(),
-                summers.measured(),
-                summers.seasons().stream().map(Season::label).toList(),
-                beds.stream().map(OneBed::of).toList());
+        return new Answer(summers.crop().id(), summers.measured(),
+                summers.seasons().stream().map(Season::label).toList(), beds.stream().map(OneBed::of).toList());
     }
 
     private record Answer(String crop, boolean measured, List<String> summers, List<OneBed> beds) {}
 
-    private record OneBed(
-            String bed,
-            String texture,
-            double totalAvailableMm,
-            double meanHeldShare,
-            double meanDaysShort,
-            double meanRoofLitres,
-            String worstSummer,
-            double competing,
-            double shade,
-            boolean windy,
-            List<String> takenForGranted,
-            List<Summer> summers) {
+    private record OneBed(String bed, String texture, double totalAvailableMm, double meanHeldShare,
+            double meanDaysShort, double meanRoofLitres, String worstSummer, double competing, double shade,
+            boolean windy, List<String> takenForGranted, List<Summer> summers) {
         static OneBed of(BedSummers one) {
             Bed bed = one.ground().bed();
-            return new OneBed(
-                    bed.id(),
-                    one.ground().soil().id(),
-                    Words.rounded(one.water().totalAvailableMm(), 3),
-                    Words.rounded(one.meanHeld(), 3),
-                    Words.rounded(one.meanDaysShort(), 3),
-                    Words.rounded(one.meanRoofLitres(), 3),
-                    one.worst().season().label(),
-                    bed.competing(),
-                    bed.shade(),
-                    bed.windy(),
-                    one.ground().remarks(),
-                    one.summers().stream().map(Summer::of).toList());
+            return new OneBed(bed.id(), one.ground().soil().id(), Words.rounded(one.water().totalAvailableMm(), 3),
+                    Words.rounded(one.meanHeld(), 3), Words.rounded(one.meanDaysShort(), 3),
+                    Words.rounded(one.meanRoofLitres(), 3), one.worst().season().label(), bed.competing(), bed.shade(),
+                    bed.windy(), one.ground().remarks(), one.summers().stream().map(Summer::of).toList());
         }
     }
 
     private record Summer(String season, int daysShort, double meanHeldShare, double roofLitres, double drainedMm) {
         static Summer of(Fared one) {
-            return new Summer(
-                    one.season().label(),
-                    one.daysShort(),
-                    Words.rounded(one.meanHeld(), 3),
-                    Words.rounded(one.roofLitres(), 3),
-                    Words.rounded(one.drainedMm(), 3));
+            return new Summer(one.season().label(), one.daysShort(), Words.rounded(one.meanHeld(), 3),
+                    Words.rounded(one.roofLitres(), 3), Words.rounded(one.drainedMm(), 3));
         }
     }
 }

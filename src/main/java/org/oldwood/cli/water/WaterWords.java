@@ -33,10 +33,7 @@ final class WaterWords {
 
     /** What can be said without a climate: what the ground holds, and the common guide. */
     void cannotSay(Iterable<BedState> beds) {
-        out.paragraph(
-                0,
-                "How much water the beds hold cannot be said: "
-                        + water.lacking().orElse("") + ".");
+        out.paragraph(0, "How much water the beds hold cannot be said: " + water.lacking().orElse("") + ".");
         for (BedState bed : beds) {
             water.soil(bed, state.season()).ifPresent(soil -> guide(bed, soil));
         }
@@ -46,15 +43,11 @@ final class WaterWords {
         Figure week = soil.plantings().get(0).water().weeklyNeed();
         out.line();
         out.line(title(bed));
-        out.paragraph(
-                2,
+        out.paragraph(2,
                 "The roots reach %s mm of water when the ground is full. The common guide is %s in growth, rain counted: %s l a week in all, %s l per %s (source %s)."
-                        .formatted(
-                                whole(soil.water().totalAvailableMm()),
-                                week.inWords(),
+                        .formatted(whole(soil.water().totalAvailableMm()), week.inWords(),
                                 whole(RootZone.litres(week.is(), soil.groundM2())),
-                                one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants()),
-                                soil.each(),
+                                one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants()), soil.each(),
                                 String.join(", ", week.sources())));
         remarks(soil.remarks());
     }
@@ -80,9 +73,7 @@ final class WaterWords {
         water.account(bed).ifPresent(account -> new WaterAdvice(out, water, account).views());
     }
 
-    private static String title(BedState bed) {
-        return bed.bed().name() + " (" + bed.bed().id() + ")";
-    }
+    private static String title(BedState bed) { return bed.bed().name() + " (" + bed.bed().id() + ")"; }
 
     private void held(BedAccount account) {
         WaterDays days = account.days();
@@ -90,20 +81,13 @@ final class WaterWords {
         double total = account.soil().water().totalAvailableMm();
         double driest = total - account.now().driestMm();
         double wettest = total - account.now().wettestMm();
-        String unsure = wettest - driest < 2
-                ? ""
-                : ", %s to %s mm by how much fell on days whose rain was not measured"
-                        .formatted(whole(driest), whole(wettest));
-        out.paragraph(
-                2,
+        String unsure = wettest - driest < 2 ? ""
+                : ", %s to %s mm by how much fell on days whose rain was not measured".formatted(whole(driest),
+                        whole(wettest));
+        out.paragraph(2,
                 "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
-                        .formatted(
-                                state.date(),
-                                whole(total - days.depletion(today)),
-                                whole(total),
-                                percent(days.heldShare(today)),
-                                unsure,
-                                account.soil().soil().name(),
+                        .formatted(state.date(), whole(total - days.depletion(today)), whole(total),
+                                percent(days.heldShare(today)), unsure, account.soil().soil().name(),
                                 whole(100 * account.soil().rootDepthM()),
                                 account.daysShort(state.season().start(), state.date())));
     }
@@ -114,14 +98,9 @@ final class WaterWords {
             LocalDate day = first.plusWeeks(week);
             int index = account.index(day);
             int full = (int) Math.round(BAR * account.days().heldShare(index));
-            out.line("  %s%s%s%s %s%s"
-                    .formatted(
-                            day,
-                            day.equals(state.date()) ? " > " : "   ",
-                            "#".repeat(full),
-                            ".".repeat(BAR - full),
-                            percent(account.days().heldShare(index)),
-                            account.days().isShort(index) ? " short" : ""));
+            out.line("  %s%s%s%s %s%s".formatted(day, day.equals(state.date()) ? " > " : "   ", "#".repeat(full),
+                    ".".repeat(BAR - full), percent(account.days().heldShare(index)),
+                    account.days().isShort(index) ? " short" : ""));
         }
     }
 
@@ -133,15 +112,9 @@ final class WaterWords {
         return one.low() == one.high() ? percent(one.low()) : Math.round(100 * one.low()) + "-" + percent(one.high());
     }
 
-    static String percent(double share) {
-        return Math.round(100 * share) + " %";
-    }
+    static String percent(double share) { return Math.round(100 * share) + " %"; }
 
-    static String whole(double value) {
-        return Long.toString(Math.round(value));
-    }
+    static String whole(double value) { return Long.toString(Math.round(value)); }
 
-    static String one(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
-    }
+    static String one(double value) { return String.format(Locale.ROOT, "%.1f", value); }
 }

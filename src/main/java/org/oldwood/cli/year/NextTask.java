@@ -17,39 +17,29 @@ public record NextTask(Planner planner, Plan plan, Subject subject, List<String>
 
     /** The open task that gives one of the amounts. */
     public Optional<Task> task() {
-        return plan.tasks().stream()
-                .filter(task -> task.state() == Task.State.OPEN)
+        return plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN)
                 .filter(task -> task.subject().id().equals(subject.id()))
-                .filter(task -> task.rule().amount().filter(amounts::contains).isPresent())
-                .findFirst();
+                .filter(task -> task.rule().amount().filter(amounts::contains).isPresent()).findFirst();
     }
 
     /** {@code on 27 Mar 2027, from 10 Mar 2027 …}, or why nothing is planned. */
     public String words() {
         return task().map(task -> "on " + Dates.shortDay(task.day()) + ", " + TaskWords.window(task))
-                .orElseGet(
-                        () -> "nothing is planned" + why().map(it -> ": " + it).orElse("."));
+                .orElseGet(() -> "nothing is planned" + why().map(it -> ": " + it).orElse("."));
     }
 
     private Optional<String> why() {
         for (Rule rule : planner.rules().all()) {
             if (rule.amount().filter(amounts::contains).isPresent() && rule.concerns(subject)) {
-                Optional<String> because =
-                        because(planner.explain(rule, subject).get(0));
-                if (because.isPresent()) {
-                    return because;
-                }
+                Optional<String> because = because(planner.explain(rule, subject).get(0));
+                if (because.isPresent()) { return because; }
             }
         }
         return Optional.empty();
     }
 
     private static Optional<String> because(Verdict verdict) {
-        return verdict.reasons().stream()
-                .filter(reason -> !reason.holds())
-                .map(Reason::words)
-                .findFirst()
-                .or(() -> Optional.of(verdict.because()).filter(words -> !words.isEmpty()))
-                .map(words -> words + ".");
+        return verdict.reasons().stream().filter(reason -> !reason.holds()).map(Reason::words).findFirst()
+                .or(() -> Optional.of(verdict.because()).filter(words -> !words.isEmpty())).map(words -> words + ".");
     }
 }

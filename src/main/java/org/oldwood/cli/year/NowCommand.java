@@ -25,39 +25,23 @@ public final class NowCommand extends GardenCommand {
     private static final int MOST_POSSIBLE = 5;
     private static final int MOST_NEXT = 2;
 
-    private record Answer(
-            LocalDate until,
-            List<Round> due,
-            List<Round> possible,
-            List<Round> next,
+    private record Answer(LocalDate until, List<Round> due, List<Round> possible, List<Round> next,
             Map<String, List<Round>> waiting) {}
 
-    private record Told(
-            LocalDate until,
-            String minutesSeen,
-            List<TaskJson.OneRound> due,
-            List<TaskJson.OneRound> possible,
-            List<TaskJson.OneRound> next,
-            Map<String, List<String>> waiting) {}
+    private record Told(LocalDate until, String minutesSeen, List<TaskJson.OneRound> due,
+            List<TaskJson.OneRound> possible, List<TaskJson.OneRound> next, Map<String, List<String>> waiting) {}
 
     @Override
     public int run() throws IOException {
         GardenPlan planned = GardenPlan.of(this, folder());
         List<Round> rounds = Rounds.read(folder().documents()).of(planned.plan(), planned.state()).stream()
-                .filter(round -> round.open() && round.wanted(planned.state().wishes()))
-                .toList();
+                .filter(round -> round.open() && round.wanted(planned.state().wishes())).toList();
         Answer answer = answer(rounds, planned.state().wishes().aheadDays());
         if (json) {
             Map<String, List<String>> waiting = new LinkedHashMap<>();
-            answer.waiting.forEach(
-                    (what, on) -> waiting.put(what, on.stream().map(Round::id).toList()));
-            out().json(new Told(
-                    answer.until,
-                    TaskWords.MINUTES_SEEN,
-                    TaskJson.rounds(answer.due),
-                    TaskJson.rounds(answer.possible),
-                    TaskJson.rounds(answer.next),
-                    waiting));
+            answer.waiting.forEach((what, on) -> waiting.put(what, on.stream().map(Round::id).toList()));
+            out().json(new Told(answer.until, TaskWords.MINUTES_SEEN, TaskJson.rounds(answer.due),
+                    TaskJson.rounds(answer.possible), TaskJson.rounds(answer.next), waiting));
             return 0;
         }
         out().line("%s, %s".formatted(planned.state().garden().name(), Dates.shortDay(today())));
@@ -71,40 +55,27 @@ public final class NowCommand extends GardenCommand {
 
     private Answer answer(List<Round> rounds, int aheadDays) {
         LocalDate until = today().plusDays(aheadDays - 1L);
-        List<Round> due = rounds.stream()
-                .filter(round -> !round.day().isAfter(until))
-                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today())))
-                .toList();
+        List<Round> due = rounds.stream().filter(round -> !round.day().isAfter(until))
+                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today()))).toList();
         List<Round> possible = rounds.stream()
-                .filter(round ->
-                        round.day().isAfter(until) && !round.firstGoodDay().isAfter(until))
-                .toList();
-        List<Round> next = rounds.stream()
-                .filter(round -> round.firstGoodDay().isAfter(until))
-                .toList();
+                .filter(round -> round.day().isAfter(until) && !round.firstGoodDay().isAfter(until)).toList();
+        List<Round> next = rounds.stream().filter(round -> round.firstGoodDay().isAfter(until)).toList();
         Map<String, List<Round>> waiting = new LinkedHashMap<>();
         Stream.concat(due.stream(), possible.stream()).forEach(round -> round.waiting()
-                .forEach(what ->
-                        waiting.computeIfAbsent(what, none -> new ArrayList<>()).add(round)));
+                .forEach(what -> waiting.computeIfAbsent(what, none -> new ArrayList<>()).add(round)));
         return new Answer(until, due, possible, next, waiting);
     }
 
     private void print(Answer answer) {
         RoundLines lines = new RoundLines(this);
         String until = Dates.dayMonth(answer.until);
-        if (answer.due.isEmpty()) {
-            lines.say("Nothing has to be done until %s.".formatted(until));
-        }
+        if (answer.due.isEmpty()) { lines.say("Nothing has to be done until %s.".formatted(until)); }
         lines.show("To do until %s, most urgent first".formatted(until), answer.due, MOST_DUE);
         lines.show("Also possible", answer.possible, MOST_POSSIBLE);
         lines.show("Next", answer.next.subList(0, Math.min(MOST_NEXT, answer.next.size())), MOST_NEXT);
-        if (!answer.waiting.isEmpty()) {
-            lines.say("Waits for a count, a look or a test");
-        }
+        if (!answer.waiting.isEmpty()) { lines.say("Waits for a count, a look or a test"); }
         answer.waiting.forEach((what, on) -> lines.say("     %s: %s".formatted(what, lines.numbers(on))));
         lines.print();
-        if (lines.any()) {
-            out().line("oldwood tasks 1 tells more; when it is done: oldwood note done 1");
-        }
+        if (lines.any()) { out().line("oldwood tasks 1 tells more; when it is done: oldwood note done 1"); }
     }
 }

@@ -19,59 +19,38 @@ final class RoundLines {
     private final List<Round> shown = new ArrayList<>();
     private final List<List<String>> rows = new ArrayList<>();
 
-    RoundLines(GardenCommand command) {
-        this.command = command;
-    }
+    RoundLines(GardenCommand command) { this.command = command; }
 
     /** A heading and a line for each, the first so many; the rest is told by one line. */
     void show(String heading, List<Round> rounds, int most) {
-        if (rounds.isEmpty()) {
-            return;
-        }
+        if (rounds.isEmpty()) { return; }
         rows.add(List.of(heading));
         for (Round round : rounds.subList(0, rounds.size() > most ? most - 1 : rounds.size())) {
             shown.add(round);
-            rows.add(List.of(
-                    "%3s".formatted(shown.size()),
-                    "%s %s"
-                            .formatted(
-                                    Dates.weekday(round.day()),
-                                    Dates.monthName(round.day()).substring(0, 3)),
-                    round.title(),
-                    time(round),
-                    "by %s".formatted(Dates.dayMonth(round.lastGoodDay()))));
+            rows.add(List.of("%3s".formatted(shown.size()),
+                    "%s %s".formatted(Dates.weekday(round.day()), Dates.monthName(round.day()).substring(0, 3)),
+                    round.title(), time(round), "by %s".formatted(Dates.dayMonth(round.lastGoodDay()))));
         }
-        if (rounds.size() > most) {
-            rows.add(List.of("     and %s more".formatted(rounds.size() - most + 1)));
-        }
+        if (rounds.size() > most) { rows.add(List.of("     and %s more".formatted(rounds.size() - most + 1))); }
     }
 
-    boolean any() {
-        return !shown.isEmpty();
-    }
+    boolean any() { return !shown.isEmpty(); }
 
     /** The numbers under which rounds stand here, {@code see 1 and 4}; the first one's title where none does. */
     String numbers(List<Round> rounds) {
-        List<String> numbers = rounds.stream()
-                .map(round -> shown.indexOf(round) + 1)
-                .filter(number -> number > 0)
-                .map(number -> Integer.toString(number))
-                .toList();
+        List<String> numbers = rounds.stream().map(round -> shown.indexOf(round) + 1).filter(number -> number > 0)
+                .map(number -> Integer.toString(number)).toList();
         return numbers.isEmpty() ? rounds.get(0).title() : "see %s".formatted(Words.list(numbers));
     }
 
     /** A line of its own. */
-    void say(String line) {
-        rows.add(List.of(line));
-    }
+    void say(String line) { rows.add(List.of(line)); }
 
     /** {@code 45 min}, {@code 2.5 h}; empty where nothing is known. */
     private static String time(Round round) {
         long minutes = Math.round(round.minutes());
-        return minutes == 0
-                ? ""
-                : minutes < MINUTES_IN_WORDS
-                        ? "%s min".formatted(minutes)
+        return minutes == 0 ? ""
+                : minutes < MINUTES_IN_WORDS ? "%s min".formatted(minutes)
                         : "%s h".formatted(Words.one(minutes / 60.0));
     }
 
@@ -81,27 +60,19 @@ final class RoundLines {
         if (most.isPresent()) {
             numbered(command, all, most.get());
         } else {
-            command.out()
-                    .columns(
-                            2,
-                            all.stream()
-                                    .map(missed ->
-                                            List.of(Dates.shortDay(missed.last()), missed.title(), missed.task()))
-                                    .toList());
+            command.out().columns(2, all.stream()
+                    .map(missed -> List.of(Dates.shortDay(missed.last()), missed.title(), missed.task())).toList());
         }
         String which = most.isPresent() ? "1" : "TASK";
-        command.out()
-                .paragraph(
-                        2,
-                        "If it was done: oldwood note done %s --date DATE, or note what was done; if you left it out: oldwood note skipped %s."
-                                .formatted(which, which));
+        command.out().paragraph(2,
+                "If it was done: oldwood note done %s --date DATE, or note what was done; if you left it out: oldwood note skipped %s."
+                        .formatted(which, which));
     }
 
     private static void numbered(GardenCommand command, List<Missed> all, int most) {
         List<String> lines = Missed.lines(all, most);
         List<String> tasks = Missed.byKind(all).stream()
-                .map(alike -> alike.stream().map(Missed::task).collect(Collectors.joining(" ")))
-                .toList();
+                .map(alike -> alike.stream().map(Missed::task).collect(Collectors.joining(" "))).toList();
         int numbered = tasks.size() > most ? most - 1 : tasks.size();
         for (int i = 0; i < lines.size(); i++) {
             command.out().hanging(i < numbered ? "%3s  ".formatted(i + 1) : "     ", 5, lines.get(i));

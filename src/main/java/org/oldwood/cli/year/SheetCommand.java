@@ -55,12 +55,9 @@ public final class SheetCommand extends GardenCommand {
         GardenState state = state();
         bed.ifPresent(id -> known("bed", id, state.beds().keySet()));
         plant.ifPresent(id -> known("plant", id, state.plants().keySet()));
-        if (full && month.isPresent()) {
-            throw usage("--full is of the whole year; give it or --month, not both");
-        }
+        if (full && month.isPresent()) { throw usage("--full is of the whole year; give it or --month, not both"); }
         Scope scope = new Scope(bed, plant);
-        Optional<String> asked =
-                month.map(text -> text.equals(YEAR) ? YEAR : month(text).toString());
+        Optional<String> asked = month.map(text -> text.equals(YEAR) ? YEAR : month(text).toString());
         String page = page(ground(folder, state), scope, asked);
         stopOnProblems(folder);
         Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope, asked)));
@@ -72,39 +69,27 @@ public final class SheetCommand extends GardenCommand {
 
     private String page(Ground ground, Scope scope, Optional<String> asked) {
         RoundPages pages = new RoundPages(ground.world(), scope.part(ground.plan()));
-        List<RoundPage> chosen = asked.isEmpty()
-                ? List.of(pages.now())
+        List<RoundPage> chosen = asked.isEmpty() ? List.of(pages.now())
                 : asked.get().equals(YEAR) ? pages.year() : List.of(pages.month(YearMonth.parse(asked.get())));
         boolean all = full || (plant.isPresent() && asked.isEmpty());
-        return SheetPage.of(
-                ground,
-                chosen,
-                chosen.size() > 1 ? "The year ahead" : chosen.get(0).title(),
+        return SheetPage.of(ground, chosen, chosen.size() > 1 ? "The year ahead" : chosen.get(0).title(),
                 all ? Optional.of(scope) : Optional.empty());
     }
 
     private Ground ground(GardenFolder folder, GardenState state) throws IOException {
         GardenPlan planned = GardenPlan.of(this, folder);
-        return new Ground(
-                planned.world(),
-                planned.plan(),
-                planned.planner().subjects(),
-                Planning.water(folder, state),
+        return new Ground(planned.world(), planned.plan(), planned.planner().subjects(), Planning.water(folder, state),
                 Sources.read(folder.documents()));
     }
 
     private void known(String kind, String id, Set<String> ids) {
-        if (!ids.contains(id)) {
-            throw notAmong(kind, id, ids);
-        }
+        if (!ids.contains(id)) { throw notAmong(kind, id, ids); }
     }
 
     /** A month by year and number, or by number alone: the next such month, today's included. */
     private YearMonth month(String text) {
         try {
-            if (text.length() > 2) {
-                return YearMonth.parse(text);
-            }
+            if (text.length() > 2) { return YearMonth.parse(text); }
             LocalDate today = today();
             YearMonth now = YearMonth.from(today);
             YearMonth same = YearMonth.of(today.getYear(), Integer.parseInt(text));

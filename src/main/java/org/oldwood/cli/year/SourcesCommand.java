@@ -37,33 +37,24 @@ public final class SourcesCommand extends GardenCommand {
     private Source one(Sources sources, String wanted) {
         return sources.find(wanted).orElseThrow(() -> {
             List<String> keys = sources.all().stream().map(Source::key).toList();
-            String hint = Nearest.to(wanted, keys)
-                    .map("Did you mean \"%s\"?"::formatted)
+            String hint = Nearest.to(wanted, keys).map("Did you mean \"%s\"?"::formatted)
                     .orElse("oldwood sources lists them all.");
             return usage("there is no source \"%s\". %s".formatted(wanted, hint));
         });
     }
 
     private void list(List<Source> sources) {
-        out().columns(
-                        0,
-                        sources.stream()
-                                .map(source -> List.of(
-                                        source.key(),
-                                        "%s (%s)"
-                                                .formatted(
-                                                        source.title(),
-                                                        source.seen().words())))
-                                .toList());
+        out().columns(0,
+                sources.stream().map(
+                        source -> List.of(source.key(), "%s (%s)".formatted(source.title(), source.seen().words())))
+                        .toList());
     }
 
     private void tellOf(Source source) {
         out().line(source.key());
         out().paragraph(2, source.inWords());
         out().paragraph(2, "Seen: " + source.seen().words() + grade(source));
-        if (!source.note().isEmpty()) {
-            out().paragraph(2, source.note());
-        }
+        if (!source.note().isEmpty()) { out().paragraph(2, source.note()); }
     }
 
     private static String grade(Source source) {

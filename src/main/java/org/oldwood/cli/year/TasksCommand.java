@@ -68,8 +68,7 @@ public final class TasksCommand extends GardenCommand {
     public int run() throws IOException {
         BedsAsked.check(this, bed, state());
         GardenPlan planned = GardenPlan.of(this, folder());
-        Set<String> crafts = planned.planner().rules().all().stream()
-                .map(Rule::craft)
+        Set<String> crafts = planned.planner().rules().all().stream().map(Rule::craft)
                 .collect(Collectors.toCollection(TreeSet::new));
         if (craft.isPresent() && !crafts.contains(craft.get())) {
             throw noSuch("craft", craft.get(), List.copyOf(crafts));
@@ -97,32 +96,26 @@ public final class TasksCommand extends GardenCommand {
     }
 
     private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
-        Optional<Round> one =
-                which.flatMap(asked -> ShownList.find(this, rounds, asked).or(() -> holding(asked, rounds)));
+        Optional<Round> one = which
+                .flatMap(asked -> ShownList.find(this, rounds, asked).or(() -> holding(asked, rounds)));
         if (one.isPresent() && !table.asked()) {
             tell(one.get());
             return;
         }
         boolean oneKind = which.filter(kinds::contains).isPresent();
-        List<Round> listed = rounds.stream()
-                .filter(round -> finished || round.open())
+        List<Round> listed = rounds.stream().filter(round -> finished || round.open())
                 .filter(round -> oneKind || round.wanted(wishes))
-                .filter(one.isPresent() ? one.get()::equals : asked(kinds))
-                .toList();
+                .filter(one.isPresent() ? one.get()::equals : asked(kinds)).toList();
         if (table.asked()) {
             table.print(this, listed.stream().map(this::cells).toList());
             return;
         }
         RoundLines lines = new RoundLines(this);
-        if (listed.isEmpty()) {
-            lines.say("Nothing is due.");
-        }
+        if (listed.isEmpty()) { lines.say("Nothing is due."); }
         lines.show("Rounds of work, by day", listed, which.isPresent() ? Integer.MAX_VALUE : MOST);
         lines.print();
-        Set<String> unwanted = rounds.stream()
-                .filter(round -> round.open() && !round.wanted(wishes))
-                .map(round -> round.kind().id())
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> unwanted = rounds.stream().filter(round -> round.open() && !round.wanted(wishes))
+                .map(round -> round.kind().id()).collect(Collectors.toCollection(TreeSet::new));
         if (which.isEmpty()) {
             String more = unwanted.isEmpty() ? "" : "; not asked for: %s".formatted(String.join(", ", unwanted));
             out().line("More: oldwood tasks 1, oldwood tasks year%s".formatted(more));
@@ -134,8 +127,7 @@ public final class TasksCommand extends GardenCommand {
     }
 
     private static Optional<Round> holding(String task, List<Round> rounds) {
-        return rounds.stream()
-                .filter(round -> round.all().stream().anyMatch(each -> each.id().equals(task)))
+        return rounds.stream().filter(round -> round.all().stream().anyMatch(each -> each.id().equals(task)))
                 .findFirst();
     }
 
@@ -150,13 +142,10 @@ public final class TasksCommand extends GardenCommand {
         cells.put("beds", String.join(", ", round.beds()));
         cells.put("bushes", round.bushes() == 0 ? "" : Integer.toString(round.bushes()));
         cells.put("minutes", round.minutes() == 0 ? "" : Long.toString(Math.round(round.minutes())));
-        cells.put(
-                "materials",
-                wording()
-                        .said(round.materials().stream()
-                                .map(all ->
-                                        "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
-                                .collect(Collectors.joining(", "))));
+        cells.put("materials",
+                wording().said(round.materials().stream()
+                        .map(all -> "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
+                        .collect(Collectors.joining(", "))));
         cells.put("state", round.open() ? "open" : "done");
         cells.put("tasks", round.all().stream().map(Task::id).collect(Collectors.joining(" ")));
         return cells;
@@ -169,18 +158,11 @@ public final class TasksCommand extends GardenCommand {
             return round -> text.equals("year") || round.kind().id().equals(text);
         }
         try {
-            if (text.equals("week")) {
-                return within(today(), today().plusDays(6));
-            }
-            if (text.equals("month")) {
-                return within(today(), today().plusMonths(1).minusDays(1));
-            }
+            if (text.equals("week")) { return within(today(), today().plusDays(6)); }
+            if (text.equals("month")) { return within(today(), today().plusMonths(1).minusDays(1)); }
             String[] days = text.split("\\.\\.", 2);
-            return days.length == 2
-                    ? within(LocalDate.parse(days[0]), LocalDate.parse(days[1]))
-                    : within(
-                            YearMonth.parse(text).atDay(1),
-                            YearMonth.parse(text).atEndOfMonth());
+            return days.length == 2 ? within(LocalDate.parse(days[0]), LocalDate.parse(days[1]))
+                    : within(YearMonth.parse(text).atDay(1), YearMonth.parse(text).atEndOfMonth());
         } catch (DateTimeParseException e) {
             List<String> known = new ArrayList<>(List.of("week", "month", "year", MISSED));
             known.addAll(kinds);
@@ -228,18 +210,12 @@ public final class TasksCommand extends GardenCommand {
     }
 
     private List<Missed> missed(Plan plan) {
-        return plan.missed().stream()
-                .filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
-                .filter(missed -> bed.isEmpty() || missed.bed().equals(bed))
-                .toList();
+        return plan.missed().stream().filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
+                .filter(missed -> bed.isEmpty() || missed.bed().equals(bed)).toList();
     }
 
     private boolean chosen(Task task) {
-        boolean here = bed.isEmpty()
-                || task.subject()
-                        .bed()
-                        .map(in -> in.bed().id().equals(bed.get()))
-                        .orElse(false);
+        boolean here = bed.isEmpty() || task.subject().bed().map(in -> in.bed().id().equals(bed.get())).orElse(false);
         boolean open = finished || json || !each || task.state() == Task.State.OPEN;
         return here && open && (craft.isEmpty() || task.rule().craft().equals(craft.get()));
     }

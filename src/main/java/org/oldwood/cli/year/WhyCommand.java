@@ -38,9 +38,8 @@ public final class WhyCommand extends GardenCommand {
     @Parameters(arity = "0..2", paramLabel = "TASK")
     List<String> named = List.of();
 
-    private static final String NO_CLIMATE =
-            "The stages are lowland Britain's by the month, moved by what was noted, since no climate is known here."
-                    + " For this garden's own: %s.";
+    private static final String NO_CLIMATE = "The stages are lowland Britain's by the month, moved by what was noted, since no climate is known here."
+            + " For this garden's own: %s.";
 
     @Option(names = "--not")
     boolean not;
@@ -49,18 +48,13 @@ public final class WhyCommand extends GardenCommand {
     public int run() throws IOException {
         GardenFolder folder = folder();
         Planner planner = Planning.planner(folder, state());
-        if (not) {
-            return notFired(planner, folder);
-        }
-        if (named.size() != 1) {
-            throw usage("name one task, or a round by its number, as oldwood tasks shows them");
-        }
+        if (not) { return notFired(planner, folder); }
+        if (named.size() != 1) { throw usage("name one task, or a round by its number, as oldwood tasks shows them"); }
         Plan plan = planner.plan();
         stopOnProblems(folder);
         List<Task> tasks = asked(plan);
         if (json) {
-            List<TaskJson.OneTask> told =
-                    tasks.stream().map(TaskJson.OneTask::of).toList();
+            List<TaskJson.OneTask> told = tasks.stream().map(TaskJson.OneTask::of).toList();
             out().json(told.size() == 1 ? told.get(0) : new Told(TaskWords.MINUTES_SEEN, told));
         } else {
             for (Task task : tasks) {
@@ -75,9 +69,7 @@ public final class WhyCommand extends GardenCommand {
     /** The task; of a round, by its number or id, the first task of each rule, since the others are there alike. */
     private List<Task> asked(Plan plan) throws IOException {
         Optional<Task> one = plan.find(named.get(0));
-        if (one.isPresent()) {
-            return List.of(one.get());
-        }
+        if (one.isPresent()) { return List.of(one.get()); }
         List<Round> rounds = Rounds.read(folder().documents()).of(plan, state());
         Round round = ShownList.find(this, rounds, named.get(0)).orElseThrow(() -> unknown(plan));
         Map<String, Task> byRule = new LinkedHashMap<>();
@@ -87,8 +79,7 @@ public final class WhyCommand extends GardenCommand {
 
     private RuntimeException unknown(Plan plan) {
         List<String> ids = plan.tasks().stream().map(Task::id).toList();
-        String hint = Nearest.to(named.get(0), ids)
-                .map("Did you mean \"%s\"?"::formatted)
+        String hint = Nearest.to(named.get(0), ids).map("Did you mean \"%s\"?"::formatted)
                 .orElse("oldwood tasks --each lists them; oldwood why --not RULE SUBJECT tells why one is not there.");
         return usage("there is no task \"%s\" in this plan. %s".formatted(named.get(0), hint));
     }
@@ -97,8 +88,7 @@ public final class WhyCommand extends GardenCommand {
         out().paragraph(0, TaskWords.headline(task));
         say(2, "On %s; good %s.", Dates.shortDay(task.day()), TaskWords.window(task));
         say(2, "The window %s.", task.window().words());
-        if (task.window().plusMinusDays() > 0
-                && Planning.climate(folder, state()).isEmpty()) {
+        if (task.window().plusMinusDays() > 0 && Planning.climate(folder, state()).isEmpty()) {
             say(2, NO_CLIMATE, GardenStages.lackingClimate());
         }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
@@ -108,14 +98,10 @@ public final class WhyCommand extends GardenCommand {
         section("How", how.isEmpty() ? List.of() : List.of(how));
         section("Take care", Cautions.lines(task.cautions()));
         Sources sources = Sources.read(folder.documents());
-        section(
-                "Sources",
-                task.sources().stream()
-                        .map(key -> sources.find(key)
-                                .map(it -> "%s: %s (%s)"
-                                        .formatted(key, it.inWords(), it.seen().words()))
-                                .orElse(key + ": ?"))
-                        .toList());
+        section("Sources", task
+                .sources().stream().map(key -> sources.find(key)
+                        .map(it -> "%s: %s (%s)".formatted(key, it.inWords(), it.seen().words())).orElse(key + ": ?"))
+                .toList());
     }
 
     private void section(String title, List<String> lines) {
@@ -126,17 +112,11 @@ public final class WhyCommand extends GardenCommand {
     }
 
     private int notFired(Planner planner, GardenFolder folder) {
-        if (named.size() != 2) {
-            throw usage("name a rule and a subject: oldwood why --not winter-cut bc-1");
-        }
-        Rule rule = planner.rules()
-                .find(named.get(0))
-                .orElseThrow(
-                        () -> notAmong("rule", named.get(0), planner.rules().ids()));
+        if (named.size() != 2) { throw usage("name a rule and a subject: oldwood why --not winter-cut bc-1"); }
+        Rule rule = planner.rules().find(named.get(0))
+                .orElseThrow(() -> notAmong("rule", named.get(0), planner.rules().ids()));
         Optional<Subject> found = planner.subjects().find(named.get(1), rule.subject());
-        List<String> ids = planner.subjects().ofKind(rule.subject()).stream()
-                .map(Subject::id)
-                .toList();
+        List<String> ids = planner.subjects().ofKind(rule.subject()).stream().map(Subject::id).toList();
         Subject subject = found.orElseThrow(() -> notAmong(rule.subject(), named.get(1), ids));
         List<Verdict> verdicts = planner.explain(rule, subject);
         stopOnProblems(folder);
@@ -165,34 +145,19 @@ public final class WhyCommand extends GardenCommand {
                 .orElse("");
         String season = verdict.situation().season().label();
         say(0, "Season %s%s: it %s.", season, when, verdict.due() ? "fires" : "does not fire");
-        if (!verdict.because().isEmpty()) {
-            out().hanging("  - ", 4, verdict.because());
-        }
+        if (!verdict.because().isEmpty()) { out().hanging("  - ", 4, verdict.because()); }
         verdict.reasons().forEach(reason -> out().hanging(reason.holds() ? "  yes: " : "  no:  ", 7, reason.words()));
     }
 
     /** The answer to {@code --not --json}. */
     private record Answer(List<Answered> verdicts) {}
 
-    private record Answered(
-            String rule,
-            String subject,
-            String season,
-            boolean due,
-            String because,
-            Optional<LocalDate> first,
-            Optional<LocalDate> last,
-            List<Reason> reasons) {
+    private record Answered(String rule, String subject, String season, boolean due, String because,
+            Optional<LocalDate> first, Optional<LocalDate> last, List<Reason> reasons) {
         static Answered of(Verdict verdict) {
-            return new Answered(
-                    verdict.rule().id(),
-                    verdict.situation().subject().id(),
-                    verdict.situation().season().label(),
-                    verdict.due(),
-                    verdict.because(),
-                    verdict.window().map(Window::first),
-                    verdict.window().map(Window::last),
-                    verdict.reasons());
+            return new Answered(verdict.rule().id(), verdict.situation().subject().id(),
+                    verdict.situation().season().label(), verdict.due(), verdict.because(),
+                    verdict.window().map(Window::first), verdict.window().map(Window::last), verdict.reasons());
         }
     }
 }

@@ -21,11 +21,10 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
      */
     public static Optional<Course> of(Crop crop, String form, Optional<String> method, Optional<String> cut) {
         Optional<Propagation> all = Propagation.of(crop);
-        Optional<Method> raised =
-                all.flatMap(known -> method.isPresent() ? known.method(method.get(), form) : known.methodFor(form));
+        Optional<Method> raised = all
+                .flatMap(known -> method.isPresent() ? known.method(method.get(), form) : known.methodFor(form));
         Optional<PlantingOut.Cut> planted = all.flatMap(known -> known.plantingOut().cutsFor(form).stream()
-                .filter(it -> cut.isEmpty() || it.id().equals(cut.get()))
-                .findFirst());
+                .filter(it -> cut.isEmpty() || it.id().equals(cut.get())).findFirst());
         Optional<CropCourse> yields = CropCourse.of(crop, form);
         return raised.isPresent() && planted.isPresent() && yields.isPresent()
                 ? Optional.of(new Course(raised.get(), planted.get(), yields.get()))
@@ -47,9 +46,7 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
         return Math.max(1, crop.fullCrop() - ahead());
     }
 
-    private int ahead() {
-        return (int) Math.round(cut.seasonsAhead().is());
-    }
+    private int ahead() { return (int) Math.round(cut.seasonsAhead().is()); }
 
     /**
      * How much a plant bears in each season after planting.
@@ -81,10 +78,7 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
         }
 
         private static double inRowM(Crop crop, String form) {
-            return crop.spacing(form)
-                    .map(Crop.Spacing::inRow)
-                    .map(figure -> figure.is())
-                    .orElse(1.0);
+            return crop.spacing(form).map(Crop.Spacing::inRow).map(figure -> figure.is()).orElse(1.0);
         }
 
         /** The share of a full crop, from 0 to 1, in a season after planting, the first being 1. */

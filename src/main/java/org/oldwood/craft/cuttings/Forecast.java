@@ -20,28 +20,21 @@ import org.oldwood.season.Season;
  * @param plants how many will stand where they are to stay
  * @param kg one season's full crop of them; its tenths are worked out when asked for
  */
-public record Forecast(
-        Timeline line, int alive, Position position, Spread rooted, Spread plants, Kilograms kg, Course course) {
+public record Forecast(Timeline line, int alive, Position position, Spread rooted, Spread plants, Kilograms kg,
+        Course course) {
 
     /** The forecast of a lot, by the survival of its crop and method. */
     public static Forecast of(LotCounts lot, Course course, Survival survival, Setting setting) {
         Timeline line = Timeline.of(lot, course, setting);
         Position position = Position.of(lot, line);
         Spread plants = survival.from(position.phase(), position.fraction()).from(lot.alive());
-        return new Forecast(
-                line,
-                lot.alive(),
-                position,
-                rooted(lot, survival, position),
-                plants,
-                new Kilograms(plants, new PlantYield(course.crop().perPlant())),
-                course);
+        return new Forecast(line, lot.alive(), position, rooted(lot, survival, position), plants,
+                new Kilograms(plants, new PlantYield(course.crop().perPlant())), course);
     }
 
     private static Spread rooted(LotCounts lot, Survival survival, Position position) {
         SurvivalChain rest = new SurvivalChain(
-                position.phase() == Phase.ROOTING
-                        ? List.of(survival.rate(Phase.ROOTING).late(position.fraction()))
+                position.phase() == Phase.ROOTING ? List.of(survival.rate(Phase.ROOTING).late(position.fraction()))
                         : List.of());
         return rest.from(lot.alive());
     }
@@ -58,12 +51,7 @@ public record Forecast(
 
     private SeasonCrop crop(Season season, SeasonCrop full) {
         double share = course.share(line.seasonInPlace(season));
-        return new SeasonCrop(
-                season,
-                share,
-                full.expectedKg() * share,
-                full.lowKg() * share,
-                full.middleKg() * share,
+        return new SeasonCrop(season, share, full.expectedKg() * share, full.lowKg() * share, full.middleKg() * share,
                 full.highKg() * share);
     }
 
@@ -91,8 +79,8 @@ public record Forecast(
      * @param middleKg kg; half bear less
      * @param highKg kg; one lot in ten bears more
      */
-    public record SeasonCrop(
-            Season season, double share, double expectedKg, double lowKg, double middleKg, double highKg) {}
+    public record SeasonCrop(Season season, double share, double expectedKg, double lowKg, double middleKg,
+            double highKg) {}
 
     /** How far a lot has come: the phase it is in, and the fraction of that phase that is over. */
     public record Position(Phase phase, double fraction) {
@@ -101,24 +89,14 @@ public record Forecast(
         static Position of(LotCounts lot, Timeline line) {
             LocalDate day = lot.countedOn();
             if (lot.plantedOutOn().isPresent()) {
-                LocalDate end = line.growth()
-                        .stages()
-                        .date(line.inPlace(), Stage.LEAF_FALL_BEGINS)
-                        .date();
-                return new Position(
-                        Phase.PLANTING_OUT, fraction(lot.plantedOutOn().get(), day, end));
+                LocalDate end = line.growth().stages().date(line.inPlace(), Stage.LEAF_FALL_BEGINS).date();
+                return new Position(Phase.PLANTING_OUT, fraction(lot.plantedOutOn().get(), day, end));
             }
-            if (lot.liftedOn().isPresent()) {
-                return new Position(Phase.PLANTING_OUT, 0);
-            }
+            if (lot.liftedOn().isPresent()) { return new Position(Phase.PLANTING_OUT, 0); }
             if (day.isBefore(line.rooted().date())) {
-                return new Position(
-                        Phase.ROOTING,
-                        fraction(line.tells().date(), day, line.rooted().date()));
+                return new Position(Phase.ROOTING, fraction(line.tells().date(), day, line.rooted().date()));
             }
-            return new Position(
-                    Phase.NURSERY,
-                    fraction(line.rooted().date(), day, line.liftFrom().date()));
+            return new Position(Phase.NURSERY, fraction(line.rooted().date(), day, line.liftFrom().date()));
         }
 
         private static double fraction(LocalDate start, LocalDate day, LocalDate end) {

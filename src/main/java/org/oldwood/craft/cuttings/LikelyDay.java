@@ -10,16 +10,11 @@ import org.oldwood.season.StageDate;
  */
 public record LikelyDay(LocalDate date, int plusMinusDays, String words) {
 
-    static LikelyDay of(StageDate stage) {
-        return new LikelyDay(stage.date(), stage.plusMinusDays(), stage.words());
-    }
+    static LikelyDay of(StageDate stage) { return new LikelyDay(stage.date(), stage.plusMinusDays(), stage.words()); }
 
     public LikelyDay plusDays(int days) {
-        return days == 0
-                ? this
-                : new LikelyDay(
-                        date.plusDays(days),
-                        plusMinusDays,
+        return days == 0 ? this
+                : new LikelyDay(date.plusDays(days), plusMinusDays,
                         Math.abs(days) + (days < 0 ? " days before " : " days after ") + words);
     }
 }

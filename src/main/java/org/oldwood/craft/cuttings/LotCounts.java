@@ -10,12 +10,7 @@ import java.util.Optional;
  * @param alive the last known number alive, from 0 to {@code struck}; {@code struck} where none was counted
  * @param countedOn when it was counted; the day of striking where it never was
  */
-public record LotCounts(
-        int struck,
-        LocalDate struckOn,
-        int alive,
-        LocalDate countedOn,
-        Optional<LocalDate> liftedOn,
+public record LotCounts(int struck, LocalDate struckOn, int alive, LocalDate countedOn, Optional<LocalDate> liftedOn,
         Optional<LocalDate> plantedOutOn) {
     public LotCounts {
         if (struck < 1 || alive < 0 || alive > struck) {
@@ -43,7 +38,5 @@ public record LotCounts(
         return new LotCounts(struck, struckOn, number, on, liftedOn.or(() -> Optional.of(on)), Optional.of(on));
     }
 
-    public boolean wasCounted() {
-        return alive < struck || countedOn.isAfter(struckOn);
-    }
+    public boolean wasCounted() { return alive < struck || countedOn.isAfter(struckOn); }
 }

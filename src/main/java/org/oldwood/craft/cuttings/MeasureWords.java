@@ -33,33 +33,21 @@ public final class MeasureWords {
         List<String> names = new ArrayList<>();
         boolean piece = List.of("shoot", "root").contains(method.from());
         add(names, "length", piece && all.lengthCm().isEmpty());
-        add(
-                names,
-                "buds above the soil",
-                method.from().equals("shoot") && all.budsAboveSoil().isEmpty());
+        add(names, "buds above the soil", method.from().equals("shoot") && all.budsAboveSoil().isEmpty());
         add(names, "depth", !method.inPlace() && all.depthCm().isEmpty());
         add(names, "distance", all.spacingCm().isEmpty() && piece);
         return names;
     }
 
-    private static void add(List<String> names, String name, boolean missing) {
-        if (missing) {
-            names.add(name);
-        }
-    }
+    private static void add(List<String> names, String name, boolean missing) { if (missing) { names.add(name); } }
 
     private static String words(Figure figure, String what) {
         List<String> more = new ArrayList<>();
         if (figure.low() < figure.high()) {
             more.add(Words.fixed(figure.low(), 6) + " to " + Words.fixed(figure.high(), 6));
         }
-        if (figure.seen() != Seen.READ) {
-            more.add(figure.seen().words());
-        }
-        return "%s %s%s"
-                .formatted(
-                        Words.fixed(figure.is(), 6),
-                        figure.is() == 1 ? what.replace("buds", "bud") : what,
-                        more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
+        if (figure.seen() != Seen.READ) { more.add(figure.seen().words()); }
+        return "%s %s%s".formatted(Words.fixed(figure.is(), 6), figure.is() == 1 ? what.replace("buds", "bud") : what,
+                more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
     }
 }

@@ -26,21 +26,12 @@ import org.oldwood.store.Fields;
  * @param steps what to do and look for, one line each
  * @param cautions what to beware of, one line each
  */
-public record Method(
-        @Key(words = {"hardwood", "disbudded", "tip-layer", "layer", "sucker", "root", "softwood", "division"})
-                String id,
-        String name,
-        List<String> forms,
-        boolean inPlace,
+public record Method(@Key(words = {
+        "hardwood", "disbudded", "tip-layer", "layer", "sucker", "root", "softwood", "division"}) String id,
+        String name, List<String> forms, boolean inPlace,
         @Key(words = {"shoot", "tip", "branch", "root", "sucker", "crown"}) String from,
-        @Key(Key.HERE) Measures measures,
-        Window window,
-        Rooted rooted,
-        Window lift,
-        @Key("survival") Map<Phase, PhaseFigures> phases,
-        List<String> steps,
-        List<String> cautions)
-        implements Checked {
+        @Key(Key.HERE) Measures measures, Window window, Rooted rooted, Window lift,
+        @Key("survival") Map<Phase, PhaseFigures> phases, List<String> steps, List<String> cautions) implements Checked{
 
     @Override
     public void check(Fields fields) {
@@ -49,9 +40,7 @@ public record Method(
         }
     }
 
-    public boolean suits(String form) {
-        return forms.isEmpty() || forms.contains(form);
-    }
+    public boolean suits(String form) { return forms.isEmpty() || forms.contains(form); }
 
     /**
      * The measures of a cutting; each is absent where it has no meaning or no figure was found.
@@ -63,13 +52,8 @@ public record Method(
      * @param rowGapCm distance between rows of the nursery bed, cm
      * @param softTipPercent share of a shoot, at its tip, that is too soft to use, %
      */
-    public record Measures(
-            Optional<Figure> lengthCm,
-            Optional<Figure> budsKept,
-            Optional<Figure> budsAboveSoil,
-            Optional<Figure> depthCm,
-            Optional<Figure> spacingCm,
-            Optional<Figure> rowGapCm,
+    public record Measures(Optional<Figure> lengthCm, Optional<Figure> budsKept, Optional<Figure> budsAboveSoil,
+            Optional<Figure> depthCm, Optional<Figure> spacingCm, Optional<Figure> rowGapCm,
             Optional<Figure> softTipPercent) {}
 
     /** From one day to another. */
@@ -83,11 +67,8 @@ public record Method(
     /** The rates to reckon with. */
     public Survival survival() {
         Map<Phase, UncertainRate> rates = new EnumMap<>(Phase.class);
-        phases.forEach((phase, figures) -> rates.put(
-                phase,
-                UncertainRate.of(
-                        Math.min(100, Math.max(1e-6, figures.rate().is())) / 100,
-                        Math.max(1e-6, figures.weight().is()))));
+        phases.forEach((phase, figures) -> rates.put(phase, UncertainRate
+                .of(Math.min(100, Math.max(1e-6, figures.rate().is())) / 100, Math.max(1e-6, figures.weight().is()))));
         return new Survival(rates);
     }
 
@@ -98,9 +79,7 @@ public record Method(
             if (!(rate.is() > 0 && rate.is() <= 100)) {
                 fields.wrong("rate", "rate-out-of-range", "must be above 0 and at most 100 %", "");
             }
-            if (!(weight.is() > 0)) {
-                fields.wrong("weight", "weight-out-of-range", "must be above 0 plants", "");
-            }
+            if (!(weight.is() > 0)) { fields.wrong("weight", "weight-out-of-range", "must be above 0 plants", ""); }
         }
     }
 }

@@ -39,13 +39,9 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
         List<Milestone> steps = new ArrayList<>();
         PlantingOut.Cut cut = course.cut();
         Season inPlace = line.inPlace();
-        if (!cut.id().equals("none")) {
-            steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources()));
-        }
+        if (!cut.id().equals("none")) { steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources())); }
         for (int season = 0; season < flowersOff(cut); season++) {
-            steps.add(new Milestone(
-                    Step.FLOWERS_OFF,
-                    inPlace.plus(season),
+            steps.add(new Milestone(Step.FLOWERS_OFF, inPlace.plus(season),
                     stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
                     stage(line, inPlace.plus(season), Stage.PETAL_FALL),
                     cut.flowersOff().map(Figure::sources).orElse(List.of())));
@@ -62,9 +58,7 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
         return cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
     }
 
-    private static LikelyDay struck(Timeline line) {
-        return new LikelyDay(line.struckOn(), 0, "struck");
-    }
+    private static LikelyDay struck(Timeline line) { return new LikelyDay(line.struckOn(), 0, "struck"); }
 
     private static LikelyDay stage(Timeline line, Season season, Stage stage) {
         return LikelyDay.of(line.growth().stages().date(season, stage));
@@ -88,13 +82,9 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
 
         private final String words;
 
-        Step(String words) {
-            this.words = words;
-        }
+        Step(String words) { this.words = words; }
 
-        public String words() {
-            return words;
-        }
+        public String words() { return words; }
 
         /** For programs: {@code plant-out}. */
         public String key() {

@@ -19,7 +19,5 @@ public record NurseryBed(double rowM, Optional<Double> areaM2) {
         });
     }
 
-    private static double area(double rowM, Figure rowGap) {
-        return rowM * rowGap.is() / 100;
-    }
+    private static double area(double rowM, Figure rowGap) { return rowM * rowGap.is() / 100; }
 }

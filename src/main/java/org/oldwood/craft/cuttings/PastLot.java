@@ -10,5 +10,5 @@ import java.util.OptionalInt;
  * @param plantedOut planted out, if that was noted
  * @param established alive one growing season after planting out, if that was counted
  */
-public record PastLot(
-        int struck, OptionalInt rooted, OptionalInt lifted, OptionalInt plantedOut, OptionalInt established) {}
+public record PastLot(int struck, OptionalInt rooted, OptionalInt lifted, OptionalInt plantedOut,
+        OptionalInt established) {}

@@ -17,12 +17,8 @@ public record PlantYield(Range kg) {
 
     /** The chance that a plant's full crop is less than {@code limit}, kg. */
     public double chanceBelow(double limit) {
-        if (limit <= kg.low()) {
-            return 0;
-        }
-        if (limit <= kg.is()) {
-            return 0.5 * (limit - kg.low()) / (kg.is() - kg.low());
-        }
+        if (limit <= kg.low()) { return 0; }
+        if (limit <= kg.is()) { return 0.5 * (limit - kg.low()) / (kg.is() - kg.low()); }
         return limit > kg.high() ? 1 : 0.5 + 0.5 * (limit - kg.is()) / (kg.high() - kg.is());
     }
 }

@@ -26,16 +26,9 @@ public record PlantingOut(List<Cut> cuts) {
      * @param seasonsAhead by how many seasons the crop comes sooner than the yield series says
      */
     @Notes("seen")
-    public record Cut(
-            @Key(words = {"hard", "light", "none"}) String id,
-            String words,
-            List<String> forms,
-            Optional<Figure> deeperCm,
-            @Key("flowersOffSeasons") Optional<Figure> flowersOff,
-            Figure seasonsAhead,
-            List<String> sources) {
-        boolean suits(String form) {
-            return forms.isEmpty() || forms.contains(form);
-        }
+    public record Cut(@Key(words = {
+            "hard", "light", "none"}) String id, String words, List<String> forms, Optional<Figure> deeperCm,
+            @Key("flowersOffSeasons") Optional<Figure> flowersOff, Figure seasonsAhead, List<String> sources){
+        boolean suits(String form) { return forms.isEmpty() || forms.contains(form); }
     }
 }

@@ -23,21 +23,14 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
 
     /** The method of an id, the one that suits the form first. */
     public Optional<Method> method(String id, String form) {
-        List<Method> named =
-                methods.stream().filter(method -> method.id().equals(id)).toList();
-        return named.stream().filter(method -> method.suits(form)).findFirst().or(() -> named.stream()
-                .findFirst());
+        List<Method> named = methods.stream().filter(method -> method.id().equals(id)).toList();
+        return named.stream().filter(method -> method.suits(form)).findFirst().or(() -> named.stream().findFirst());
     }
 
     /** The forms that a method makes; empty where it makes all, or is not known. */
     public List<String> formsOf(String id) {
-        List<Method> named =
-                methods.stream().filter(method -> method.id().equals(id)).toList();
-        return named.stream().anyMatch(method -> method.forms().isEmpty())
-                ? List.of()
-                : named.stream()
-                        .flatMap(method -> method.forms().stream())
-                        .distinct()
-                        .toList();
+        List<Method> named = methods.stream().filter(method -> method.id().equals(id)).toList();
+        return named.stream().anyMatch(method -> method.forms().isEmpty()) ? List.of()
+                : named.stream().flatMap(method -> method.forms().stream()).distinct().toList();
     }
 }

@@ -13,9 +13,7 @@ import org.oldwood.season.StageDate;
  */
 public record Setting(Hemisphere hemisphere, StageDates stages, LocalDate asOf) {
 
-    Season season(LocalDate day) {
-        return Season.containing(day, hemisphere);
-    }
+    Season season(LocalDate day) { return Season.containing(day, hemisphere); }
 
     /** The date of each stage of one crop in one garden. The same question gives the same answer. */
     @FunctionalInterface

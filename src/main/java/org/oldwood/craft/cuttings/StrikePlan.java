@@ -20,29 +20,20 @@ import org.oldwood.season.Season;
  *     nothing can be borne by then
  * @param chance the chance that this number gives; 0 where there is none
  */
-public record StrikePlan(
-        LikelyDay strikeFrom,
-        LikelyDay strikeBy,
-        Optional<LikelyDay> latest,
-        Timeline line,
-        Season earliest,
-        OptionalInt number,
-        double chance) {
+public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<LikelyDay> latest, Timeline line,
+        Season earliest, OptionalInt number, double chance) {
     /** More than this many cuttings are never advised. */
     public static final int MOST = 3000;
 
     private static final int WINDOWS_AHEAD = 40;
 
-    public boolean isTooLate() {
-        return latest.isEmpty();
-    }
+    public boolean isTooLate() { return latest.isEmpty(); }
 
     /** The plan for a want, from the setting's day on. */
     public static StrikePlan of(Want want, Course course, Survival survival, Setting setting) {
         Windows windows = new Windows(course, setting);
         Timeline now = windows.next(setting.asOf());
-        LikelyDay from = now.opens().date().isAfter(setting.asOf())
-                ? now.opens()
+        LikelyDay from = now.opens().date().isAfter(setting.asOf()) ? now.opens()
                 : new LikelyDay(setting.asOf(), 0, "at once: the window is open");
         Optional<LikelyDay> latest = windows.last(now, want.by());
         OptionalInt number = latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
@@ -60,9 +51,7 @@ public record StrikePlan(
     }
 
     private static double success(int plants, Want want, Course course, Timeline line) {
-        if (want.plants().isPresent()) {
-            return plants >= want.plants().getAsInt() ? 1 : 0;
-        }
+        if (want.plants().isPresent()) { return plants >= want.plants().getAsInt() ? 1 : 0; }
         double share = course.share(line.seasonInPlace(want.by()));
         PlantYield yield = new PlantYield(course.crop().perPlant().times(share));
         return Kilograms.chance(plants, yield, want.kg().getAsDouble());
@@ -99,9 +88,7 @@ public record StrikePlan(
             Season season = from.growth().first();
             for (int ahead = 0; ahead < WINDOWS_AHEAD; ahead++) {
                 Timeline line = at(season.plus(ahead));
-                if (line.firstPick().compareTo(by) > 0) {
-                    break;
-                }
+                if (line.firstPick().compareTo(by) > 0) { break; }
                 last = Optional.of(line.closes());
             }
             return last;
@@ -113,8 +100,8 @@ public record StrikePlan(
         }
 
         private Timeline struck(LocalDate day) {
-            return Timeline.of(
-                    LotCounts.struck(1, day), course, new Setting(setting.hemisphere(), setting.stages(), day));
+            return Timeline.of(LotCounts.struck(1, day), course,
+                    new Setting(setting.hemisphere(), setting.stages(), day));
         }
     }
 

@@ -20,8 +20,8 @@ public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List
         Timeline.Growth growth = new Timeline.Growth(first, setting.stages());
         Method.Window window = course.method().window();
         LocalDate struck = first.start();
-        return new StrikeWindow(
-                first, window.from().day(struck, growth, 0), window.to().day(struck, growth, 0), window.sources());
+        return new StrikeWindow(first, window.from().day(struck, growth, 0), window.to().day(struck, growth, 0),
+                window.sources());
     }
 
     /**

@@ -18,18 +18,8 @@ import org.oldwood.season.StageDate;
  * @param firstPick the first season that bears
  * @param fullCrop the first season that bears a full crop
  */
-public record Timeline(
-        Growth growth,
-        LocalDate struckOn,
-        LikelyDay opens,
-        LikelyDay closes,
-        LikelyDay tells,
-        LikelyDay rooted,
-        LikelyDay liftFrom,
-        LikelyDay liftBy,
-        LikelyDay plantOut,
-        Season inPlace,
-        Season firstPick,
+public record Timeline(Growth growth, LocalDate struckOn, LikelyDay opens, LikelyDay closes, LikelyDay tells,
+        LikelyDay rooted, LikelyDay liftFrom, LikelyDay liftBy, LikelyDay plantOut, Season inPlace, Season firstPick,
         Season fullCrop) {
 
     public static Timeline of(LotCounts lot, Course course, Setting setting) {
@@ -38,23 +28,13 @@ public record Timeline(
         Method method = course.method();
         Days days = new Days(lot.struckOn(), growth);
         int later = seasonsLater(lot, course, days, setting.asOf());
-        LikelyDay liftFrom = noted(lot.liftedOn(), "lifted")
-                .orElseGet(() -> days.of(method.lift().from(), later));
+        LikelyDay liftFrom = noted(lot.liftedOn(), "lifted").orElseGet(() -> days.of(method.lift().from(), later));
         LikelyDay plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
         Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
-        return new Timeline(
-                growth,
-                lot.struckOn(),
-                days.of(method.window().from(), 0),
-                days.of(method.window().to(), 0),
-                days.of(method.rooted().tellsFrom(), 0),
-                days.of(method.rooted().at(), 0),
-                liftFrom,
-                days.of(method.lift().to(), later),
-                plantOut,
-                inPlace,
-                inPlace.plus(course.firstPick() - 1),
-                inPlace.plus(course.fullCrop() - 1));
+        return new Timeline(growth, lot.struckOn(), days.of(method.window().from(), 0),
+                days.of(method.window().to(), 0), days.of(method.rooted().tellsFrom(), 0),
+                days.of(method.rooted().at(), 0), liftFrom, days.of(method.lift().to(), later), plantOut, inPlace,
+                inPlace.plus(course.firstPick() - 1), inPlace.plus(course.fullCrop() - 1));
     }
 
     /** A lot that was not lifted when its time came waits for the next. */
@@ -69,9 +49,7 @@ public record Timeline(
     }
 
     private record Days(LocalDate struck, Growth growth) {
-        LikelyDay of(Anchor anchor, int later) {
-            return anchor.day(struck, growth, later);
-        }
+        LikelyDay of(Anchor anchor, int later) { return anchor.day(struck, growth, later); }
     }
 
     private static Optional<LikelyDay> noted(Optional<LocalDate> day, String what) {
@@ -112,9 +90,7 @@ public record Timeline(
     public long daysOutside() {
         LocalDate earliest = opens.date().minusDays(opens.plusMinusDays());
         LocalDate latest = closes.date().plusDays(closes.plusMinusDays());
-        if (struckOn.isBefore(earliest)) {
-            return -ChronoUnit.DAYS.between(struckOn, opens.date());
-        }
+        if (struckOn.isBefore(earliest)) { return -ChronoUnit.DAYS.between(struckOn, opens.date()); }
         return struckOn.isAfter(latest) ? ChronoUnit.DAYS.between(closes.date(), struckOn) : 0;
     }
 
@@ -130,9 +106,7 @@ public record Timeline(
     }
 
     /** The season in which it first grows leaves of its own. */
-    public Season firstSeason() {
-        return growth.first();
-    }
+    public Season firstSeason() { return growth.first(); }
 
     /** The fruit's first ripe day in a season. */
     public LikelyDay ripe(Season season) {
@@ -151,8 +125,6 @@ public record Timeline(
      */
     record Growth(Season first, Setting.StageDates stages) {
 
-        StageDate date(int season, Stage stage) {
-            return stages.date(first.plus(season), stage);
-        }
+        StageDate date(int season, Stage stage) { return stages.date(first.plus(season), stage); }
     }
 }

@@ -24,15 +24,8 @@ import java.util.stream.Stream;
  * @param missing what stays undone and why, a line each; for a shopping list
  * @param notes what else to know of the year's amounts
  */
-public record Budget(
-        Need need,
-        Counting counting,
-        Choice choice,
-        NeedCase.Ground ground,
-        Timing timing,
-        List<FeedPlan> dressings,
-        List<String> missing,
-        List<String> notes) {
+public record Budget(Need need, Counting counting, Choice choice, NeedCase.Ground ground, Timing timing,
+        List<FeedPlan> dressings, List<String> missing, List<String> notes) {
 
     /**
      * What counts towards a season's need, g/m².
@@ -51,15 +44,12 @@ public record Budget(
         /** With a dressing that is given first. */
         private Counting and(FeedPlan dressing) {
             Map<String, Double> all = new HashMap<>(materials);
-            dressing.parts()
-                    .forEach(part -> all.merge(
-                            part.feed().id(), part.amount() / dressing.ground().areaM2(), Double::sum));
+            dressing.parts().forEach(
+                    part -> all.merge(part.feed().id(), part.amount() / dressing.ground().areaM2(), Double::sum));
             return new Counting(left, mulch, given.plus(dressing.gives()), all);
         }
 
-        public Nutrients all() {
-            return left.plus(mulch).plus(given);
-        }
+        public Nutrients all() { return left.plus(mulch).plus(given); }
     }
 
     /**
@@ -68,21 +58,12 @@ public record Budget(
      * @param texture the soil: on light sand and on peat dressings are smaller
      * @param from the first dressing that is still to come, 0 for the year's first
      */
-    public static Budget of(
-            FeedingTables tables,
-            Need need,
-            Counting counting,
-            Timing timing,
-            Optional<String> texture,
-            int from,
-            Choice choice,
-            NeedCase.Ground ground) {
+    public static Budget of(FeedingTables tables, Need need, Counting counting, Timing timing, Optional<String> texture,
+            int from, Choice choice, NeedCase.Ground ground) {
         FeedLimits limits = new FeedLimits(tables, need, counting.materials());
         Nutrients due = need.gPerM2().minus(counting.all()).atLeastZero();
         Recipe recipe = recipe(tables, limits, due, choice.allowed());
-        if (from > 0) {
-            recipe = quicker(tables, limits, due, choice.allowed(), recipe);
-        }
+        if (from > 0) { recipe = quicker(tables, limits, due, choice.allowed(), recipe); }
         Dressings split = new Dressings(tables, timing, texture, recipe);
         List<FeedPlan> dressings = split.of(need.gPerM2().n(), counting.all().n(), from, ground);
         if (from == 0 && dressings.size() > 1) {
@@ -93,26 +74,19 @@ public record Budget(
             }
         }
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
-        List<String> notes = Stream.concat(limits.notes(year).stream(), choice.refused().stream())
-                .toList();
-        return new Budget(
-                need, counting, choice, ground, timing, dressings, limits.missing(year, recipe, split.most()), notes);
+        List<String> notes = Stream.concat(limits.notes(year).stream(), choice.refused().stream()).toList();
+        return new Budget(need, counting, choice, ground, timing, dressings, limits.missing(year, recipe, split.most()),
+                notes);
     }
 
     private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
         FeedingTables.Limits all = tables.limits();
-        return Recipe.best(
-                limits.worthGiving(due),
-                kept,
-                limits::left,
-                all.nitrogenWeight().is(),
+        return Recipe.best(limits.worthGiving(due), kept, limits::left, all.nitrogenWeight().is(),
                 all.smallest().p2o5());
     }
 
     private static Set<Feed> materials(List<FeedPlan> dressings) {
-        return dressings.stream()
-                .flatMap(dressing -> dressing.parts().stream())
-                .map(Recipe.Part::feed)
+        return dressings.stream().flatMap(dressing -> dressing.parts().stream()).map(Recipe.Part::feed)
                 .collect(Collectors.toSet());
     }
 
@@ -120,17 +94,12 @@ public record Budget(
      * After the first dressing slow nitrogen comes too late for the wood to ripen: quick feeds bring it, if kept. Raw
      * manure comes too late before picking.
      */
-    private static Recipe quicker(
-            FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept, Recipe recipe) {
+    private static Recipe quicker(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept,
+            Recipe recipe) {
         boolean quickKept = kept.stream().anyMatch(feed -> feed.givesNitrogen() && !feed.slow());
-        Set<Feed> late = recipe.parts().stream()
-                .filter(part -> part.isLate(tables.limits().smallest().n()))
-                .map(Recipe.Part::feed)
-                .filter(feed -> quickKept || feed.is("manure"))
-                .collect(Collectors.toSet());
-        if (late.isEmpty()) {
-            return recipe;
-        }
+        Set<Feed> late = recipe.parts().stream().filter(part -> part.isLate(tables.limits().smallest().n()))
+                .map(Recipe.Part::feed).filter(feed -> quickKept || feed.is("manure")).collect(Collectors.toSet());
+        if (late.isEmpty()) { return recipe; }
         List<Feed> others = kept.stream().filter(feed -> !late.contains(feed)).toList();
         return quicker(tables, limits, due, others, recipe(tables, limits, due, others));
     }
@@ -146,9 +115,7 @@ public record Budget(
     }
 
     /** What stays undone, g/m². */
-    public Nutrients undone() {
-        return due().minus(dressed()).atLeastZero();
-    }
+    public Nutrients undone() { return due().minus(dressed()).atLeastZero(); }
 
     /** What there is beyond the need once the dressings are given, g/m². */
     public Nutrients beyond() {
@@ -156,9 +123,7 @@ public record Budget(
     }
 
     /** What of that the dressings bring. */
-    Nutrients comesWithIt() {
-        return dressed().minus(due()).atLeastZero();
-    }
+    Nutrients comesWithIt() { return dressed().minus(due()).atLeastZero(); }
 
     /** The next dressing; empty where nothing is to be given. */
     public Optional<FeedPlan> next() {
@@ -170,8 +135,7 @@ public record Budget(
      * without nitrogen, whose time does not matter.
      */
     public Optional<MonthDay> latest(FeedPlan dressing) {
-        return dressing.parts().stream().noneMatch(part -> part.feed().givesNitrogen())
-                ? Optional.empty()
+        return dressing.parts().stream().noneMatch(part -> part.feed().givesNitrogen()) ? Optional.empty()
                 : Optional.of(dressing.slow() ? timing.latestSlow() : timing.latestQuick());
     }
 
@@ -186,9 +150,7 @@ public record Budget(
         all.put("undone", undone());
         all.put("beyond the need", beyond());
         all.forEach((what, nutrients) -> {
-            if (!FeedPlan.isNothing(nutrients)) {
-                parts.add(what + " " + FeedPlan.inWords(nutrients));
-            }
+            if (!FeedPlan.isNothing(nutrients)) { parts.add(what + " " + FeedPlan.inWords(nutrients)); }
         });
         return String.join("; ", parts) + " g/m²";
     }
@@ -206,8 +168,6 @@ public record Budget(
     }
 
     private static void line(List<String> lines, String what, Nutrients nutrients) {
-        if (!FeedPlan.isNothing(nutrients)) {
-            lines.add("%s: %s g/m²".formatted(what, FeedPlan.inWords(nutrients)));
-        }
+        if (!FeedPlan.isNothing(nutrients)) { lines.add("%s: %s g/m²".formatted(what, FeedPlan.inWords(nutrients))); }
     }
 }

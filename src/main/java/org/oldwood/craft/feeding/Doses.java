@@ -12,9 +12,7 @@ public final class Doses {
 
     /** As few equal doses as keep each at {@code most} or below; none where the total is nothing. */
     public static List<Double> equal(double total, double most) {
-        if (total <= 0) {
-            return List.of();
-        }
+        if (total <= 0) { return List.of(); }
         int count = Math.max(1, (int) Math.ceil(total / most - HAIR));
         return Collections.nCopies(count, total / count);
     }

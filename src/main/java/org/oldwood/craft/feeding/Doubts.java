@@ -16,20 +16,14 @@ import org.oldwood.words.Words;
  * @param mostLime most of a lime, g/m²
  * @param leastLime least of a lime, g/m²
  */
-public record Doubts(
-        @Key("mostNGPerM2") double mostN,
-        @Key("mostGPerM2") double most,
-        @Key("mostBulkyGPerM2") double mostBulky,
-        @Key("leastGPerM2") double least,
-        @Key("mostLimeGPerM2") double mostLime,
-        @Key("leastLimeGPerM2") double leastLime) {
+public record Doubts(@Key("mostNGPerM2") double mostN, @Key("mostGPerM2") double most,
+        @Key("mostBulkyGPerM2") double mostBulky, @Key("leastGPerM2") double least,
+        @Key("mostLimeGPerM2") double mostLime, @Key("leastLimeGPerM2") double leastLime) {
     /** A question about so much of a feed on so much ground; empty where it is likely. */
     public Optional<String> about(Feed feed, double grams, double areaM2) {
         double gPerM2 = grams / areaM2;
         double n = feed.gives(gPerM2).n();
-        if (n > mostN) {
-            return question(grams, gPerM2, "that would be " + Words.amount(n) + " g N/m²", grams / 1000);
-        }
+        if (n > mostN) { return question(grams, gPerM2, "that would be " + Words.amount(n) + " g N/m²", grams / 1000); }
         return question(grams, gPerM2, feed.bulky() ? mostBulky : most, least);
     }
 
@@ -39,9 +33,7 @@ public record Doubts(
     }
 
     private static Optional<String> question(double grams, double gPerM2, double most, double least) {
-        if (gPerM2 > most) {
-            return question(grams, gPerM2, "more than anybody gives", grams / 1000);
-        }
+        if (gPerM2 > most) { return question(grams, gPerM2, "more than anybody gives", grams / 1000); }
         return gPerM2 < least ? question(grams, gPerM2, "next to nothing", grams * 1000) : Optional.empty();
     }
 

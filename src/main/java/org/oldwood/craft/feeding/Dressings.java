@@ -34,15 +34,10 @@ final class Dressings {
     }
 
     /** The most nitrogen of one dressing, g/m². */
-    double most() {
-        return most;
-    }
+    double most() { return most; }
 
     private boolean allNitrogen(Predicate<Feed> is) {
-        List<Feed> withN = recipe.parts().stream()
-                .map(Recipe.Part::feed)
-                .filter(Feed::givesNitrogen)
-                .toList();
+        List<Feed> withN = recipe.parts().stream().map(Recipe.Part::feed).filter(Feed::givesNitrogen).toList();
         return !withN.isEmpty() && withN.stream().allMatch(is);
     }
 
@@ -58,9 +53,7 @@ final class Dressings {
                 parts.add(new Recipe.Part(part.feed(), part.amount() * share));
             }
             FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, smallest(), ground);
-            if (!plan.parts().isEmpty()) {
-                dressings.add(plan);
-            }
+            if (!plan.parts().isEmpty()) { dressings.add(plan); }
         }
         return dressings;
     }
@@ -73,29 +66,19 @@ final class Dressings {
      * The share of a material that a dressing takes; one with too little nitrogen for two weighings is weighed once.
      */
     private double share(Recipe.Part part, List<Double> nitrogen, int dressing, double all) {
-        if (!isSplit(part)) {
-            return dressing == 0 ? 1 : 0;
-        }
-        double split = recipe.parts().stream()
-                .filter(this::isSplit)
-                .mapToDouble(each -> each.feed().gives(each.amount()).n())
-                .sum();
+        if (!isSplit(part)) { return dressing == 0 ? 1 : 0; }
+        double split = recipe.parts().stream().filter(this::isSplit)
+                .mapToDouble(each -> each.feed().gives(each.amount()).n()).sum();
         double whole = recipe.gives().n() - split;
         double first = Math.max(0, nitrogen.get(0) - whole);
         double later = Math.max(0, all - whole) - first;
-        if (later < smallest()) {
-            return dressing == 0 ? (first + later) / split : 0;
-        }
+        if (later < smallest()) { return dressing == 0 ? (first + later) / split : 0; }
         return (dressing == 0 ? first : later * nitrogen.get(dressing) / (all - nitrogen.get(0))) / split;
     }
 
-    private boolean isSplit(Recipe.Part part) {
-        return part.feed().gives(part.amount()).n() >= smallest();
-    }
+    private boolean isSplit(Recipe.Part part) { return part.feed().gives(part.amount()).n() >= smallest(); }
 
-    private double smallest() {
-        return tables.limits().smallest().n();
-    }
+    private double smallest() { return tables.limits().smallest().n(); }
 
     /** Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². */
     private List<Double> nitrogen(double brings, double needN, double givenN, int from) {
@@ -117,10 +100,7 @@ final class Dressings {
     }
 
     private double shareUntil(int which) {
-        return which >= times.size() - 1
-                ? 1
-                : times.subList(0, which + 1).stream()
-                        .mapToDouble(Timing.Dressing::share)
-                        .sum();
+        return which >= times.size() - 1 ? 1
+                : times.subList(0, which + 1).stream().mapToDouble(Timing.Dressing::share).sum();
     }
 }

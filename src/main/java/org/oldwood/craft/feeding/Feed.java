@@ -34,18 +34,10 @@ import org.oldwood.words.Words;
  * @param cautions ids of cautions to show
  */
 @Notes("lbCaCO3Per100Lb")
-public record Feed(
-        String id,
-        String name,
-        List<String> tags,
-        Map<Nutrient, Figure> analysis,
-        Map<Nutrient, Figure> firstYear,
-        Optional<Figure> density,
-        @Key("handfulG") Map<String, Figure> handfuls,
-        Optional<Figure> pack,
-        @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
-        List<String> cautions)
-        implements Checked {
+public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figure> analysis,
+        Map<Nutrient, Figure> firstYear, Optional<Figure> density, @Key("handfulG") Map<String, Figure> handfuls,
+        Optional<Figure> pack, @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
+        List<String> cautions) implements Checked {
     /** What percentages are of. */
     static final double WHOLE = 100;
 
@@ -59,9 +51,7 @@ public record Feed(
     public void check(Fields fields) {
         double sum = percent().sum();
         if (sum > WHOLE) {
-            fields.wrong(
-                    "analysis",
-                    "analysis-over-100",
+            fields.wrong("analysis", "analysis-over-100",
                     "adds up to " + Math.round(sum) + " %; no material holds more than 100 %",
                     "Copy the percentages of N, P2O5, K2O and MgO from the label.");
         }
@@ -76,34 +66,21 @@ public record Feed(
     public static Feed ofLabel(Nutrients percent) {
         double least = Math.min(Math.min(percent.n(), percent.p2o5()), percent.k2o());
         if (percent.sum() > WHOLE || Math.min(least, percent.mgo()) < 0 || percent.sum() == 0) {
-            throw new RecordException(new Problem(
-                    "analysis-over-100",
-                    Place.of("analysis"),
+            throw new RecordException(new Problem("analysis-over-100", Place.of("analysis"),
                     "must add up to more than 0 and at most 100 % but adds up to " + Words.amount(percent.sum()) + " %",
-                    "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for" + " example; MgO may follow."));
+                    "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for example; MgO may follow."));
         }
         Map<Nutrient, Figure> analysis = new EnumMap<>(Nutrient.class);
         for (Nutrient nutrient : Nutrient.values()) {
             double is = percent.of(nutrient);
             analysis.put(nutrient, new Figure(is, is, is, "%", List.of(), Seen.READ, "from the grower's label"));
         }
-        return new Feed(
-                "own",
-                "your feed",
-                List.of(),
-                analysis,
-                Map.of(),
-                Optional.empty(),
-                Map.of(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of("dust", "lime-and-ammonium"));
+        return new Feed("own", "your feed", List.of(), analysis, Map.of(), Optional.empty(), Map.of(), Optional.empty(),
+                Optional.empty(), List.of("dust", "lime-and-ammonium"));
     }
 
     /** Each nutrient, % by weight. */
-    public Nutrients percent() {
-        return all(analysis, 0);
-    }
+    public Nutrients percent() { return all(analysis, 0); }
 
     /** Share of each nutrient that counts in the first year, 0 to 1. */
     public Nutrients shares() {
@@ -129,9 +106,7 @@ public record Feed(
         return holds(grams).times(shares());
     }
 
-    public boolean is(String tag) {
-        return tags.contains(tag);
-    }
+    public boolean is(String tag) { return tags.contains(tag); }
 
     /** True of manures, meals and composts, whose nutrients are not all free at once. */
     public boolean organic() {
@@ -161,8 +136,7 @@ public record Feed(
         List<String> words = new ArrayList<>();
         analysis.forEach((nutrient, figure) -> mark(figure)
                 .ifPresent(mark -> words.add(Words.amount(figure.is()) + " % " + nutrient.symbol() + mark)));
-        firstYear.forEach((nutrient, figure) -> mark(figure)
-                .filter(mark -> percent().of(nutrient) > 0)
+        firstYear.forEach((nutrient, figure) -> mark(figure).filter(mark -> percent().of(nutrient) > 0)
                 .ifPresent(mark -> words.add("%s %% of its %s counts in the first year%s"
                         .formatted(Words.amount(figure.is() * WHOLE), nutrient.symbol(), mark))));
         return words;

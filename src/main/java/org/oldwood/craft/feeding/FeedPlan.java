@@ -15,8 +15,8 @@ import org.oldwood.words.Words;
  * @param gives what the rounded amounts give in the first year, g/m²
  * @param slow whether slow nitrogen worth a weighing is in it
  */
-public record FeedPlan(
-        int number, String when, List<Recipe.Part> parts, Nutrients gives, boolean slow, NeedCase.Ground ground) {
+public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrients gives, boolean slow,
+        NeedCase.Ground ground) {
     private static final double SHOWN_FROM = 0.05;
 
     /** A dressing of materials in g/m²; less than a gram of one is left out. */
@@ -24,30 +24,19 @@ public record FeedPlan(
         List<Recipe.Part> parts = new ArrayList<>();
         for (Recipe.Part part : gPerM2) {
             double grams = Portion.rounded(part.amount() * ground.areaM2());
-            if (grams >= 1) {
-                parts.add(new Recipe.Part(part.feed(), grams));
-            }
+            if (grams >= 1) { parts.add(new Recipe.Part(part.feed(), grams)); }
         }
-        return new FeedPlan(
-                number,
-                when,
-                List.copyOf(parts),
-                Recipe.of(parts).gives().times(1 / ground.areaM2()),
-                gPerM2.stream().anyMatch(part -> part.slowly(smallestN)),
-                ground);
+        return new FeedPlan(number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()),
+                gPerM2.stream().anyMatch(part -> part.slowly(smallestN)), ground);
     }
 
     /** The arithmetic, a line for each material. */
     public List<String> lines() {
         return parts.stream()
-                .map(part -> "%s, %s: %s on %s m² = %s g/m², giving %s g/m² this season"
-                        .formatted(
-                                when,
-                                part.feed().name(),
-                                Words.weight(part.amount()),
-                                Words.amount(ground.areaM2()),
-                                Words.amount(part.amount() / ground.areaM2()),
-                                inWords(part.feed().gives(part.amount() / ground.areaM2()))))
+                .map(part -> "%s, %s: %s on %s m² = %s g/m², giving %s g/m² this season".formatted(when,
+                        part.feed().name(), Words.weight(part.amount()), Words.amount(ground.areaM2()),
+                        Words.amount(part.amount() / ground.areaM2()),
+                        inWords(part.feed().gives(part.amount() / ground.areaM2()))))
                 .toList();
     }
 
@@ -72,9 +61,7 @@ public record FeedPlan(
         return inWords(nutrients).equals("nothing");
     }
 
-    public double totalGrams() {
-        return parts.stream().mapToDouble(Recipe.Part::amount).sum();
-    }
+    public double totalGrams() { return parts.stream().mapToDouble(Recipe.Part::amount).sum(); }
 
     /** {@code 160 g of dried blood and 100 g of sulphate of potash}. */
     public String words() {
@@ -94,13 +81,10 @@ public record FeedPlan(
             Household.inWords(part.amount(), part.feed().density()).ifPresent(way -> ways.add(way + " in all"));
             part.feed().handfuls().forEach((hand, grams) -> {
                 if (hand.endsWith("open")) {
-                    Household.inHandfuls(part.amount(), hand.replace('-', ' '), grams)
-                            .ifPresent(ways::add);
+                    Household.inHandfuls(part.amount(), hand.replace('-', ' '), grams).ifPresent(ways::add);
                 }
             });
-            if (!ways.isEmpty()) {
-                lines.add(part.feed().name() + ": " + String.join("; ", ways));
-            }
+            if (!ways.isEmpty()) { lines.add(part.feed().name() + ": " + String.join("; ", ways)); }
         }
         return lines;
     }
@@ -109,8 +93,7 @@ public record FeedPlan(
         if (ground.bushes() > 1) {
             return Optional.of(Words.weight(Portion.rounded(grams / ground.bushes())) + " a bush");
         }
-        return ground.rowM() > 0
-                ? Optional.of(Words.weight(Portion.rounded(grams / ground.rowM())) + " a metre of row")
+        return ground.rowM() > 0 ? Optional.of(Words.weight(Portion.rounded(grams / ground.rowM())) + " a metre of row")
                 : Optional.empty();
     }
 

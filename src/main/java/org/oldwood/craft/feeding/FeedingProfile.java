@@ -25,17 +25,9 @@ import org.oldwood.store.Fields;
  * @param exclude tags of materials that it must not get, with the reason
  */
 @Notes("perAge")
-public record FeedingProfile(
-        Figure targetPh,
-        boolean acidSoil,
-        Optional<Figure> limeOnlyBelow,
-        Optional<Figure> ureaBelowPh,
-        List<School> schools,
-        List<Cultivars> cultivars,
-        Map<Nutrient, String> planting,
-        String timing,
-        Optional<Figure> chlorideFreeAbove,
-        List<Excluded> exclude) {
+public record FeedingProfile(Figure targetPh, boolean acidSoil, Optional<Figure> limeOnlyBelow,
+        Optional<Figure> ureaBelowPh, List<School> schools, List<Cultivars> cultivars, Map<Nutrient, String> planting,
+        String timing, Optional<Figure> chlorideFreeAbove, List<Excluded> exclude) {
 
     /**
      * One published way to reckon the need.
@@ -58,10 +50,8 @@ public record FeedingProfile(
 
     static FeedingProfile read(Fields fields) {
         fields.count("format", 1, 1);
-        List<School> schools =
-                fields.objects("schools").stream().map(FeedingProfile::school).toList();
-        Map<Nutrient, String> planting =
-                fields.object("planting").map(FeedingProfile::tables).orElse(Map.of());
+        List<School> schools = fields.objects("schools").stream().map(FeedingProfile::school).toList();
+        Map<Nutrient, String> planting = fields.object("planting").map(FeedingProfile::tables).orElse(Map.of());
         return RecordReader.read(fields, FeedingProfile.class, Map.of("schools", schools, "planting", planting));
     }
 
@@ -89,9 +79,7 @@ public record FeedingProfile(
 
     /** The table of nitrogen for a cultivar of its own kind. */
     Optional<String> nitrogenTableFor(String cultivar) {
-        return cultivars.stream()
-                .filter(group -> group.starts().stream().anyMatch(cultivar::startsWith))
-                .map(Cultivars::nitrogenTable)
-                .findFirst();
+        return cultivars.stream().filter(group -> group.starts().stream().anyMatch(cultivar::startsWith))
+                .map(Cultivars::nitrogenTable).findFirst();
     }
 }

@@ -23,20 +23,10 @@ import org.oldwood.store.Fields;
  * @param humus what ground rich in humus needs less
  * @param tub what plants in tubs get
  */
-public record FeedingTables(
-        @Key("soilClasses") SoilClasses soils,
-        SoilIndex index,
-        Figure targetIndex,
-        Map<String, NeedTable> tables,
-        Map<String, Timing> timings,
-        @Key(least = 0, most = 3) Map<String, Double> vigour,
-        Young young,
-        @Key(Key.HERE) Limits limits,
-        Usual usual,
-        Winter winter,
-        @Key("doubt") Doubts doubts,
-        Humus humus,
-        Tub tub) {
+public record FeedingTables(@Key("soilClasses") SoilClasses soils, SoilIndex index, Figure targetIndex,
+        Map<String, NeedTable> tables, Map<String, Timing> timings,
+        @Key(least = 0, most = 3) Map<String, Double> vigour, Young young, @Key(Key.HERE) Limits limits, Usual usual,
+        Winter winter, @Key("doubt") Doubts doubts, Humus humus, Tub tub) {
 
     /**
      * Feeds to reckon with where the grower names none.
@@ -45,9 +35,7 @@ public record FeedingTables(
      * @param acidSoilFeeds ids for crops of acid soils
      */
     public record Usual(List<String> feeds, List<String> acidSoilFeeds) {
-        public List<String> forCrop(boolean acidSoil) {
-            return acidSoil ? acidSoilFeeds : feeds;
-        }
+        public List<String> forCrop(boolean acidSoil) { return acidSoil ? acidSoilFeeds : feeds; }
     }
 
     /**
@@ -87,21 +75,10 @@ public record FeedingTables(
      * @param carried share of a surplus that the next season still finds; none of nitrogen
      * @param smallest smallest dressing worth weighing out, g/m²
      */
-    public record Limits(
-            Figure residualShare,
-            Figure organicShareMost,
-            Figure dressingMostN,
-            Figure dressingMostNOnPeat,
-            Figure plantingYearMostN,
-            Figure potashToMagnesiumMost,
-            Figure soilTestEvery,
-            Figure retestAfter,
-            @Key(Key.HERE) ManureWait manure,
-            Figure nitrogenWeight,
-            Figure overdoneMost,
-            Figure organicNMost,
-            Nutrients carried,
-            Nutrients smallest) {}
+    public record Limits(Figure residualShare, Figure organicShareMost, Figure dressingMostN,
+            Figure dressingMostNOnPeat, Figure plantingYearMostN, Figure potashToMagnesiumMost, Figure soilTestEvery,
+            Figure retestAfter, @Key(Key.HERE) ManureWait manure, Figure nitrogenWeight, Figure overdoneMost,
+            Figure organicNMost, Nutrients carried, Nutrients smallest) {}
 
     public static FeedingTables read(Documents documents) {
         Fields fields = documents.fields("feeding.json");

@@ -12,7 +12,5 @@ public final class FieldUnits {
 
     private FieldUnits() {}
 
-    public static double gPerM2FromLbPerAcre(double lbPerAcre) {
-        return lbPerAcre * GRAMS_PER_POUND / M2_PER_ACRE;
-    }
+    public static double gPerM2FromLbPerAcre(double lbPerAcre) { return lbPerAcre * GRAMS_PER_POUND / M2_PER_ACRE; }
 }

@@ -32,15 +32,12 @@ public final class Household {
     }
 
     private static Optional<String> ofVolume(double ml) {
-        if (ml >= LITRES_FROM_ML) {
-            return Optional.of("about %s l".formatted(Words.fixed(ml / ML_PER_LITRE, 1)));
-        }
+        if (ml >= LITRES_FROM_ML) { return Optional.of("about %s l".formatted(Words.fixed(ml / ML_PER_LITRE, 1))); }
         double halves = Math.rint(ml / SPOON_ML * 2) / 2;
         if (halves > MOST) {
             return Optional.of("about %s ml in a measuring jug".formatted(Words.fixed(Math.rint(ml / 10) * 10, 0)));
         }
-        return halves == 0
-                ? Optional.empty()
+        return halves == 0 ? Optional.empty()
                 : Optional.of("about %s level 10 ml spoon%s".formatted(Words.fixed(halves, 2), halves <= 1 ? "" : "s"));
     }
 
@@ -48,13 +45,8 @@ public final class Household {
     public static Optional<String> inHandfuls(double grams, String hand, Figure gramsEach) {
         double count = grams / gramsEach.is();
         long rounded = Math.round(count);
-        return count < LEAST_HANDFUL || rounded > MOST
-                ? Optional.empty()
-                : Optional.of("about %s (%s hand, %s g%s)"
-                        .formatted(
-                                Words.count(rounded, "handful", "handfuls"),
-                                hand,
-                                Words.amount(gramsEach.is()),
-                                gramsEach.seen().beside()));
+        return count < LEAST_HANDFUL || rounded > MOST ? Optional.empty()
+                : Optional.of("about %s (%s hand, %s g%s)".formatted(Words.count(rounded, "handful", "handfuls"), hand,
+                        Words.amount(gramsEach.is()), gramsEach.seen().beside()));
     }
 }

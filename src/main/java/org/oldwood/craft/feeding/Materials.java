@@ -33,38 +33,22 @@ public final class Materials {
         acidifiers.putAll(RecordReader.byId(document, "acidifiers", Acidifier.class, Acidifier::id));
     }
 
-    public Optional<Feed> feed(String id) {
-        return Optional.ofNullable(feeds.get(id));
-    }
+    public Optional<Feed> feed(String id) { return Optional.ofNullable(feeds.get(id)); }
 
-    public Optional<Lime> lime(String id) {
-        return Optional.ofNullable(limes.get(id));
-    }
+    public Optional<Lime> lime(String id) { return Optional.ofNullable(limes.get(id)); }
 
-    public Optional<Acidifier> acidifier(String id) {
-        return Optional.ofNullable(acidifiers.get(id));
-    }
+    public Optional<Acidifier> acidifier(String id) { return Optional.ofNullable(acidifiers.get(id)); }
 
-    public List<Feed> feeds() {
-        return List.copyOf(feeds.values());
-    }
+    public List<Feed> feeds() { return List.copyOf(feeds.values()); }
 
-    public List<Lime> limes() {
-        return List.copyOf(limes.values());
-    }
+    public List<Lime> limes() { return List.copyOf(limes.values()); }
 
-    public List<Acidifier> acidifiers() {
-        return List.copyOf(acidifiers.values());
-    }
+    public List<Acidifier> acidifiers() { return List.copyOf(acidifiers.values()); }
 
     /** The tags of a material by any of its ids; empty for one that is not known here. */
     public List<String> tags(String id) {
-        if (feeds.containsKey(id)) {
-            return feeds.get(id).tags();
-        }
-        if (limes.containsKey(id)) {
-            return limes.get(id).tags();
-        }
+        if (feeds.containsKey(id)) { return feeds.get(id).tags(); }
+        if (limes.containsKey(id)) { return limes.get(id).tags(); }
         return acidifiers.containsKey(id) ? acidifiers.get(id).tags() : List.of();
     }
 }

@@ -48,9 +48,7 @@ final class Mix {
         int size = rows.length;
         for (int column = 0; column < size; column++) {
             int pivot = largest(rows, column);
-            if (Math.abs(rows[pivot][column]) < NOTHING) {
-                return false;
-            }
+            if (Math.abs(rows[pivot][column]) < NOTHING) { return false; }
             double[] swap = rows[column];
             rows[column] = rows[pivot];
             rows[pivot] = swap;
@@ -58,9 +56,7 @@ final class Mix {
         }
         for (int row = 0; row < size; row++) {
             answer[row] = rows[row][size] / rows[row][row];
-            if (answer[row] < -NOTHING) {
-                return false;
-            }
+            if (answer[row] < -NOTHING) { return false; }
         }
         return true;
     }
@@ -68,9 +64,7 @@ final class Mix {
     private static int largest(double[][] rows, int column) {
         int best = column;
         for (int row = column + 1; row < rows.length; row++) {
-            if (Math.abs(rows[row][column]) > Math.abs(rows[best][column])) {
-                best = row;
-            }
+            if (Math.abs(rows[row][column]) > Math.abs(rows[best][column])) { best = row; }
         }
         return best;
     }

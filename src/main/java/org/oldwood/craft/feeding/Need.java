@@ -37,10 +37,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     public static Need inTub(FeedingTables tables, double litres, NeedCase.Ground ground) {
         Figure perLitre = tables.tub().nPerLitre();
         double n = perLitre.is() * litres / ground.areaM2();
-        return new Need(
-                Nutrients.NONE.withN(n),
-                EnumSet.of(Nutrient.N),
-                "a trial in pots",
+        return new Need(Nutrients.NONE.withN(n), EnumSet.of(Nutrient.N), "a trial in pots",
                 List.of("nitrogen %s g in %s l of mix: %s; read of blueberries only"
                         .formatted(Words.amount(perLitre.is() * litres), Words.amount(litres), perLitre.inWords())),
                 perLitre.sources());
@@ -48,48 +45,37 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
     /** Whether what a school reckons by is known of the ground: bushes, or metres of row. */
     static boolean fits(FeedingTables tables, FeedingProfile.School school, NeedCase.Ground ground) {
-        return school.tables().values().stream()
-                .map(id -> tables.table(id).unit())
-                .allMatch(unit -> switch (unit) {
-                    case "g/bush" -> ground.bushes() > 0;
-                    case "g/m row" -> ground.rowM() > 0;
-                    default -> true;
-                });
+        return school.tables().values().stream().map(id -> tables.table(id).unit()).allMatch(unit -> switch (unit) {
+            case "g/bush" -> ground.bushes() > 0;
+            case "g/m row" -> ground.rowM() > 0;
+            default -> true;
+        });
     }
 
     /** What the other schools of the crop ask for, of those that fit the ground, a line each. */
-    public static List<String> others(
-            FeedingTables tables, FeedingProfile profile, FeedingProfile.School school, NeedCase asked) {
-        return profile.schools().stream()
-                .filter(other -> !other.equals(school) && fits(tables, other, asked.ground()))
-                .map(other -> of(tables, profile, other, asked).inWords())
-                .toList();
+    public static List<String> others(FeedingTables tables, FeedingProfile profile, FeedingProfile.School school,
+            NeedCase asked) {
+        return profile.schools().stream().filter(other -> !other.equals(school) && fits(tables, other, asked.ground()))
+                .map(other -> of(tables, profile, other, asked).inWords()).toList();
     }
 
     /** {@code Cornell, per bush by age: N 4.2 g/m², nothing of potash}. */
     public String inWords() {
         List<String> untold = untold();
-        return "%s: %s g/m²%s"
-                .formatted(
-                        school,
-                        FeedPlan.inWords(gPerM2),
-                        untold.isEmpty() ? "" : "; of %s it tells nothing".formatted(Words.list(untold)));
+        return "%s: %s g/m²%s".formatted(school, FeedPlan.inWords(gPerM2),
+                untold.isEmpty() ? "" : "; of %s it tells nothing".formatted(Words.list(untold)));
     }
 
     /** The nutrients of which the school tells no need. */
     public List<String> untold() {
-        return Arrays.stream(Nutrient.values())
-                .filter(nutrient -> !known.contains(nutrient))
-                .map(Nutrient::words)
+        return Arrays.stream(Nutrient.values()).filter(nutrient -> !known.contains(nutrient)).map(Nutrient::words)
                 .toList();
     }
 
     /** What to work in before planting. Nitrogen is not among it. */
     public static Need beforePlanting(FeedingTables tables, FeedingProfile profile, NeedCase asked) {
         Reckoning reckoning = new Reckoning(tables, asked);
-        return reckoning.sum(
-                "before planting",
-                profile.planting().keySet(),
+        return reckoning.sum("before planting", profile.planting().keySet(),
                 nutrient -> tables.table(profile.planting().getOrDefault(nutrient, "")));
     }
 
@@ -113,23 +99,19 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         private NeedTable table(FeedingProfile profile, FeedingProfile.School school, Nutrient nutrient) {
             NeedTable usual = tables.table(school.tables().getOrDefault(nutrient, ""));
             return nutrient == Nutrient.N && usual.by().equals("soil")
-                    ? asked.cultivar()
-                            .flatMap(profile::nitrogenTableFor)
-                            .map(tables::table)
-                            .orElse(usual)
+                    ? asked.cultivar().flatMap(profile::nitrogenTableFor).map(tables::table).orElse(usual)
                     : usual;
         }
 
         private boolean nitrogenByAge(FeedingProfile profile, FeedingProfile.School school) {
-            return school.tables().containsKey(Nutrient.N)
-                    && table(profile, school, Nutrient.N).by().equals("age");
+            return school.tables().containsKey(Nutrient.N) && table(profile, school, Nutrient.N).by().equals("age");
         }
 
         Need sum(String school, Set<Nutrient> nutrients, Function<Nutrient, NeedTable> tableOf) {
             Set<Nutrient> known = EnumSet.noneOf(Nutrient.class);
             known.addAll(nutrients);
-            Nutrients need =
-                    Nutrients.each(nutrient -> known.contains(nutrient) ? read(nutrient, tableOf.apply(nutrient)) : 0);
+            Nutrients need = Nutrients
+                    .each(nutrient -> known.contains(nutrient) ? read(nutrient, tableOf.apply(nutrient)) : 0);
             return new Need(need, known, school, List.copyOf(lines), List.copyOf(sources));
         }
 
@@ -137,16 +119,11 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
             sources.addAll(table.sources());
             Looked looked = look(nutrient, table);
             double gPerM2 = perM2(looked.value, table.unit());
-            lines.add("%s %s g/m² %s: %s%s%s"
-                    .formatted(
-                            nutrient.words(),
-                            Words.amount(gPerM2),
-                            nutrient.symbol(),
-                            looked.words,
-                            table.unit().equals("g/m2")
-                                    ? ""
-                                    : ", " + Words.amount(looked.value) + " " + table.unit() + " in print",
-                            table.seen().beside()));
+            lines.add("%s %s g/m² %s: %s%s%s".formatted(nutrient.words(), Words.amount(gPerM2), nutrient.symbol(),
+                    looked.words,
+                    table.unit().equals("g/m2") ? ""
+                            : ", " + Words.amount(looked.value) + " " + table.unit() + " in print",
+                    table.seen().beside()));
             return gPerM2;
         }
 
@@ -164,8 +141,8 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         private Looked bySoil(NeedTable table) {
             if (asked.soil().texture().isPresent()) {
                 String texture = asked.soil().texture().get();
-                SoilClasses.Row row =
-                        tables.soils().of(texture).orElseThrow(() -> unknownTexture(tables.soils(), texture));
+                SoilClasses.Row row = tables.soils().of(texture)
+                        .orElseThrow(() -> unknownTexture(tables.soils(), texture));
                 double value = table.forSoil(row.nitrogen()).orElseThrow();
                 return new Looked(value, "soil " + texture + ", class " + row.nitrogen());
             }
@@ -173,8 +150,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         }
 
         private static Looked byStep(NeedTable table, String what, OptionalInt step) {
-            return step.isPresent()
-                    ? new Looked(table.forStep(step.getAsInt()), what + " " + step.getAsInt())
+            return step.isPresent() ? new Looked(table.forStep(step.getAsInt()), what + " " + step.getAsInt())
                     : new Looked(table.otherwise().orElseGet(table::forAll), what + " not known, taken as usual");
         }
 
@@ -189,23 +165,16 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         }
 
         private static double needed(double count, String what) {
-            if (count > 0) {
-                return count;
-            }
-            throw new RecordException(new Problem(
-                    "plants-not-known",
-                    Place.of(what),
+            if (count > 0) { return count; }
+            throw new RecordException(new Problem("plants-not-known", Place.of(what),
                     "must be given, because this school reckons by the plant",
-                    what.equals("bushes")
-                            ? "Say how many bushes share the ground, for example --bushes 4."
+                    what.equals("bushes") ? "Say how many bushes share the ground, for example --bushes 4."
                             : "Say how many metres of row there are, for example --row 5."));
         }
 
         private double adjusted(double n, boolean byAge) {
             double now = n;
-            if (!byAge
-                    && asked.age().isPresent()
-                    && asked.age().getAsInt() <= tables.young().seasons()) {
+            if (!byAge && asked.age().isPresent() && asked.age().getAsInt() <= tables.young().seasons()) {
                 now = times(now, tables.young().times(), "season " + asked.age().getAsInt() + ", young");
             }
             if (!byAge && asked.soil().organic()) {
@@ -213,9 +182,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
                 now = times(now, tables.humus().nitrogenShare().is(), "ground rich in humus");
             }
             double factor = tables.vigour().getOrDefault(asked.growth(), 1.0);
-            if (factor != 1.0) {
-                now = times(now, factor, "growth " + asked.growth());
-            }
+            if (factor != 1.0) { now = times(now, factor, "growth " + asked.growth()); }
             double most = tables.limits().plantingYearMostN().is();
             if (asked.age().isPresent() && asked.age().getAsInt() <= 1 && now > most) {
                 lines.add("nitrogen held at " + Words.amount(most) + " g/m² in the planting year");
@@ -226,17 +193,15 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
         private double times(double n, double factor, String why) {
             if (n > 0) {
-                lines.add("nitrogen %s × %s = %s g/m²: %s"
-                        .formatted(Words.amount(n), Words.amount(factor), Words.amount(n * factor), why));
+                lines.add("nitrogen %s × %s = %s g/m²: %s".formatted(Words.amount(n), Words.amount(factor),
+                        Words.amount(n * factor), why));
             }
             return n * factor;
         }
     }
 
     public static RecordException unknownTexture(SoilClasses soils, String texture) {
-        return new RecordException(new Problem(
-                "unknown-texture",
-                Place.of("texture"),
+        return new RecordException(new Problem("unknown-texture", Place.of("texture"),
                 "must be one of " + String.join(", ", soils.textures()) + " but is \"" + texture + "\"",
                 "Feel a moist pinch of the soil: gritty is sandy, silky is silty, one that"
                         + " rolls into a worm is clayey."));

@@ -25,14 +25,10 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
      * @param magnesium index of Mg
      * @param organic whether it is peat, or so rich in humus that it sets nitrogen free
      */
-    public record Soil(
-            Optional<String> texture,
-            OptionalInt phosphorus,
-            OptionalInt potassium,
-            OptionalInt magnesium,
+    public record Soil(Optional<String> texture, OptionalInt phosphorus, OptionalInt potassium, OptionalInt magnesium,
             boolean organic) {
-        public static final Soil UNKNOWN =
-                new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), false);
+        public static final Soil UNKNOWN = new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(),
+                OptionalInt.empty(), false);
 
         /** The index that the need of a nutrient is read by; empty for nitrogen. */
         OptionalInt index(Nutrient nutrient) {
@@ -55,9 +51,7 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
     public record Ground(double areaM2, int bushes, double rowM) {
         public Ground {
             if (!(areaM2 > 0) || bushes < 0 || rowM < 0) {
-                throw new RecordException(new Problem(
-                        "area-not-positive",
-                        Place.of("area"),
+                throw new RecordException(new Problem("area-not-positive", Place.of("area"),
                         "must be more than 0 m² with no negative number of plants, but is %s m² with %s bushes and %s m of row"
                                 .formatted(areaM2, bushes, rowM),
                         "Measure the bed: length times width in metres."));
@@ -69,19 +63,13 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
         return new NeedCase(Soil.UNKNOWN, OptionalInt.empty(), Optional.empty(), "normal", ground);
     }
 
-    public NeedCase withSoil(Soil other) {
-        return new NeedCase(other, age, cultivar, growth, ground);
-    }
+    public NeedCase withSoil(Soil other) { return new NeedCase(other, age, cultivar, growth, ground); }
 
     public NeedCase withAge(int seasons) {
         return new NeedCase(soil, OptionalInt.of(seasons), cultivar, growth, ground);
     }
 
-    public NeedCase withGrowth(String other) {
-        return new NeedCase(soil, age, cultivar, other, ground);
-    }
+    public NeedCase withGrowth(String other) { return new NeedCase(soil, age, cultivar, other, ground); }
 
-    public NeedCase withCultivar(Optional<String> other) {
-        return new NeedCase(soil, age, other, growth, ground);
-    }
+    public NeedCase withCultivar(Optional<String> other) { return new NeedCase(soil, age, other, growth, ground); }
 }

@@ -19,15 +19,10 @@ import org.oldwood.crop.Seen;
  * @param note what to know about it
  */
 @Notes({"low", "high"})
-public record NeedTable(
-        String id,
-        @Key(words = {"soil", "index", "age", "all"}) String by,
-        @Key(words = {"g/m2", "lb/acre", "g/bush", "g/m row"}) String unit,
-        @Key(least = 0, most = 1000) Map<String, Double> values,
-        @Key(least = 0, most = 1000) OptionalDouble otherwise,
-        List<String> sources,
-        Seen seen,
-        String note) {
+public record NeedTable(String id, @Key(words = {
+        "soil", "index", "age", "all"}) String by, @Key(words = {"g/m2", "lb/acre", "g/bush", "g/m row"}) String unit,
+        @Key(least = 0, most = 1000) Map<String, Double> values, @Key(least = 0, most = 1000) OptionalDouble otherwise,
+        List<String> sources, Seen seen, String note){
     /** The value for a soil class; empty where the table has no such class. */
     OptionalDouble forSoil(String soilClass) {
         return values.containsKey(soilClass) ? OptionalDouble.of(values.get(soilClass)) : OptionalDouble.empty();
@@ -40,15 +35,11 @@ public record NeedTable(
     double forStep(int step) {
         double found = values.values().iterator().next();
         for (Map.Entry<String, Double> row : values.entrySet()) {
-            if (Integer.parseInt(row.getKey()) <= step) {
-                found = row.getValue();
-            }
+            if (Integer.parseInt(row.getKey()) <= step) { found = row.getValue(); }
         }
         return found;
     }
 
     /** The one value of a table for all. */
-    double forAll() {
-        return values.values().iterator().next();
-    }
+    double forAll() { return values.values().iterator().next(); }
 }

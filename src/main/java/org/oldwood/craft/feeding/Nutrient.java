@@ -19,12 +19,8 @@ public enum Nutrient {
     }
 
     /** As on a label and in the data: {@code P2O5}. */
-    public String symbol() {
-        return symbol;
-    }
+    public String symbol() { return symbol; }
 
     /** For people: {@code phosphate}. */
-    public String words() {
-        return words;
-    }
+    public String words() { return words; }
 }

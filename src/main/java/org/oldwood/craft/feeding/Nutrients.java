@@ -22,19 +22,15 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
     }
 
     static Nutrients read(Fields figures) {
-        Nutrients read =
-                each(nutrient -> Figure.read(figures, nutrient.symbol()).is());
+        Nutrients read = each(nutrient -> Figure.read(figures, nutrient.symbol()).is());
         figures.done();
         return read;
     }
 
     /** The amounts that {@code each} gives. */
     public static Nutrients each(ToDoubleFunction<Nutrient> each) {
-        return new Nutrients(
-                each.applyAsDouble(Nutrient.N),
-                each.applyAsDouble(Nutrient.P2O5),
-                each.applyAsDouble(Nutrient.K2O),
-                each.applyAsDouble(Nutrient.MGO));
+        return new Nutrients(each.applyAsDouble(Nutrient.N), each.applyAsDouble(Nutrient.P2O5),
+                each.applyAsDouble(Nutrient.K2O), each.applyAsDouble(Nutrient.MGO));
     }
 
     public double of(Nutrient nutrient) {
@@ -74,7 +70,5 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
     }
 
     /** The sum of all four. */
-    public double sum() {
-        return n + p2o5 + k2o + mgo;
-    }
+    public double sum() { return n + p2o5 + k2o + mgo; }
 }

@@ -24,9 +24,7 @@ public final class Portion {
 
     private static double step(double grams) {
         for (int i = 0; i < UP_TO.length; i++) {
-            if (grams < UP_TO[i]) {
-                return STEP[i];
-            }
+            if (grams < UP_TO[i]) { return STEP[i]; }
         }
         return LARGEST_STEP;
     }

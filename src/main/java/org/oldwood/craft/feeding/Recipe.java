@@ -34,10 +34,7 @@ public record Recipe(List<Part> parts, Nutrients gives) {
 
     /** How much of a feed is in it. */
     double amount(Feed feed) {
-        return parts.stream()
-                .filter(part -> part.feed.equals(feed))
-                .mapToDouble(Part::amount)
-                .sum();
+        return parts.stream().filter(part -> part.feed.equals(feed)).mapToDouble(Part::amount).sum();
     }
 
     /** A material at hand, what a gram of it gives, and the most of it. */
@@ -61,11 +58,8 @@ public record Recipe(List<Part> parts, Nutrients gives) {
      */
     static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most, double weight, double fourth) {
         return new Search(due, weight, fourth)
-                .best(kept.stream()
-                        .distinct()
-                        .map(feed -> new Kept(feed, feed.gives(1), most.applyAsDouble(feed)))
-                        .filter(each -> each.ofOne.sum() > 0 && each.most > HAIR)
-                        .toList());
+                .best(kept.stream().distinct().map(feed -> new Kept(feed, feed.gives(1), most.applyAsDouble(feed)))
+                        .filter(each -> each.ofOne.sum() > 0 && each.most > HAIR).toList());
     }
 
     private static final class Search {
@@ -89,9 +83,7 @@ public record Recipe(List<Part> parts, Nutrients gives) {
                 for (List<Kept> materials : choices(kept, size)) {
                     choices(wanted, size).forEach(exactly -> tryOut(materials, List.of(), exactly));
                     for (Kept full : materials) {
-                        List<Kept> others = materials.stream()
-                                .filter(each -> !each.equals(full))
-                                .toList();
+                        List<Kept> others = materials.stream().filter(each -> !each.equals(full)).toList();
                         choices(wanted, size - 1).forEach(exactly -> tryOut(others, List.of(full), exactly));
                     }
                 }
@@ -104,21 +96,15 @@ public record Recipe(List<Part> parts, Nutrients gives) {
             List<Part> parts = new ArrayList<>();
             Nutrients gives = Nutrients.NONE;
             for (Kept each : full) {
-                if (Double.isInfinite(each.most)) {
-                    return;
-                }
+                if (Double.isInfinite(each.most)) { return; }
                 parts.add(new Part(each.feed, each.most));
                 gives = gives.plus(each.ofOne.times(each.most));
             }
             double[] amounts = Mix.exact(materials.stream().map(Kept::ofOne).toList(), exactly, due.minus(gives))
                     .orElse(new double[0]);
-            if (amounts.length < materials.size()) {
-                return;
-            }
+            if (amounts.length < materials.size()) { return; }
             for (int i = 0; i < amounts.length; i++) {
-                if (amounts[i] > materials.get(i).most + HAIR) {
-                    return;
-                }
+                if (amounts[i] > materials.get(i).most + HAIR) { return; }
                 if (amounts[i] > HAIR) {
                     parts.add(new Part(materials.get(i).feed, amounts[i]));
                     gives = gives.plus(materials.get(i).ofOne.times(amounts[i]));
@@ -134,17 +120,13 @@ public record Recipe(List<Part> parts, Nutrients gives) {
         /** What is left undone, nitrogen by its weight, and what is overdone. */
         private double penalty(Nutrients gives) {
             Nutrients undone = due.minus(gives).atLeastZero();
-            return undone.sum()
-                    + (weight - 1) * undone.n()
-                    + gives.minus(due).atLeastZero().sum();
+            return undone.sum() + (weight - 1) * undone.n() + gives.minus(due).atLeastZero().sum();
         }
     }
 
     /** All choices of {@code size} of them, in their order. */
     private static <T> List<List<T>> choices(List<T> of, int size) {
-        if (size == 0) {
-            return List.of(List.of());
-        }
+        if (size == 0) { return List.of(List.of()); }
         List<List<T>> all = new ArrayList<>();
         for (int i = 0; i + size <= of.size(); i++) {
             for (List<T> rest : choices(of.subList(i + 1, of.size()), size - 1)) {

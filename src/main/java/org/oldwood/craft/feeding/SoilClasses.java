@@ -16,8 +16,8 @@ public record SoilClasses(List<Row> soils) {
      * @param gardenLime class of the American garden table of lime
      * @param organic whether it is no mineral soil but peat
      */
-    public record Row(
-            String texture, String nitrogen, String lime, String sulphur, String gardenLime, boolean organic) {}
+    public record Row(String texture, String nitrogen, String lime, String sulphur, String gardenLime,
+            boolean organic) {}
 
     /** Its class in the nitrogen tables; empty where the texture is not known. */
     public Optional<String> nitrogen(Optional<String> texture) {

@@ -13,19 +13,13 @@ import org.oldwood.crop.Key;
  * @param potassium least mg/l of index 0, 1, 2 …
  * @param magnesium least mg/l of index 0, 1, 2 …
  */
-public record SoilIndex(
-        @Key("P") List<Double> phosphorus, @Key("K") List<Double> potassium, @Key("Mg") List<Double> magnesium) {
-    public int ofPhosphorus(double mgPerLitre) {
-        return index(phosphorus, mgPerLitre);
-    }
+public record SoilIndex(@Key("P") List<Double> phosphorus, @Key("K") List<Double> potassium,
+        @Key("Mg") List<Double> magnesium) {
+    public int ofPhosphorus(double mgPerLitre) { return index(phosphorus, mgPerLitre); }
 
-    public int ofPotassium(double mgPerLitre) {
-        return index(potassium, mgPerLitre);
-    }
+    public int ofPotassium(double mgPerLitre) { return index(potassium, mgPerLitre); }
 
-    public int ofMagnesium(double mgPerLitre) {
-        return index(magnesium, mgPerLitre);
-    }
+    public int ofMagnesium(double mgPerLitre) { return index(magnesium, mgPerLitre); }
 
     /** The bounds are printed as whole numbers, so the measured value is rounded first. */
     private static int index(List<Double> bounds, double mgPerLitre) {

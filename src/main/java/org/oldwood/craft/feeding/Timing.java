@@ -16,14 +16,8 @@ import org.oldwood.crop.Notes;
  * @param note what to know about it
  */
 @Notes("seen")
-public record Timing(
-        String id,
-        List<Dressing> dressings,
-        List<Dressing> onSand,
-        MonthDay latestQuick,
-        MonthDay latestSlow,
-        List<String> sources,
-        String note) {
+public record Timing(String id, List<Dressing> dressings, List<Dressing> onSand, MonthDay latestQuick,
+        MonthDay latestSlow, List<String> sources, String note) {
 
     /**
      * One dressing of the year.
@@ -33,7 +27,5 @@ public record Timing(
      */
     public record Dressing(String id, String words, @Key(least = 0.01, most = 1) double share) {}
 
-    public List<Dressing> on(boolean sand) {
-        return sand && !onSand.isEmpty() ? onSand : dressings;
-    }
+    public List<Dressing> on(boolean sand) { return sand && !onSand.isEmpty() ? onSand : dressings; }
 }

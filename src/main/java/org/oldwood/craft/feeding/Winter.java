@@ -22,13 +22,8 @@ import org.oldwood.season.Season;
  * @param note whose figures these are
  */
 @Notes("seen")
-public record Winter(
-        MonthDay feedingFirst,
-        MonthDay feedingLast,
-        MonthDay lossFirst,
-        MonthDay lossLast,
-        @Key(least = 0, most = 1) Map<String, Double> left,
-        @Key(least = 0, most = 1) double leftElsewhere,
+public record Winter(MonthDay feedingFirst, MonthDay feedingLast, MonthDay lossFirst, MonthDay lossLast,
+        @Key(least = 0, most = 1) Map<String, Double> left, @Key(least = 0, most = 1) double leftElsewhere,
         String note) {
 
     /** The season whose time of feeding the day lies nearest to; of two as near the earlier one. */
@@ -38,9 +33,7 @@ public record Winter(
         LocalDate next = on(feedingFirst, season.plus(1));
         LocalDate before = on(feedingLast, season.plus(-1));
         LocalDate first = on(feedingFirst, season);
-        if (day.isAfter(last)) {
-            return days(day, next) < days(last, day) ? season.plus(1) : season;
-        }
+        if (day.isAfter(last)) { return days(day, next) < days(last, day) ? season.plus(1) : season; }
         return day.isBefore(first) && days(before, day) <= days(day, first) ? season.plus(-1) : season;
     }
 
@@ -57,9 +50,7 @@ public record Winter(
     public double keeps(Feed feed, LocalDate day, Season season, Optional<String> soil) {
         LocalDate from = on(lossFirst, season);
         LocalDate until = on(lossLast, season);
-        if (feed.slow() || !feed.givesNitrogen() || !day.isBefore(until)) {
-            return 1;
-        }
+        if (feed.slow() || !feed.givesNitrogen() || !day.isBefore(until)) { return 1; }
         double whole = soil.map(left::get).orElse(leftElsewhere);
         double through = Math.min(1, (double) days(day, until) / days(from, until));
         return 1 - (1 - whole) * through;
@@ -69,7 +60,5 @@ public record Winter(
         return season.day(northern.getMonthValue(), northern.getDayOfMonth());
     }
 
-    private static long days(LocalDate from, LocalDate to) {
-        return ChronoUnit.DAYS.between(from, to);
-    }
+    private static long days(LocalDate from, LocalDate to) { return ChronoUnit.DAYS.between(from, to); }
 }

@@ -26,21 +26,9 @@ import org.oldwood.crop.Seen;
  * @param cautions ids of cautions to show
  */
 @Notes("barrow")
-public record Mulch(
-        String id,
-        String name,
-        List<String> tags,
-        Figure depth,
-        Figure density,
-        Figure layFactor,
-        Figure decayCmPerYear,
-        Optional<Bale> bale,
-        Optional<String> asFeed,
-        boolean nitrogenDrawdown,
-        boolean acidSoil,
-        @Key("ph") Optional<String> warning,
-        Optional<Poison> poison,
-        List<String> cautions) {
+public record Mulch(String id, String name, List<String> tags, Figure depth, Figure density, Figure layFactor,
+        Figure decayCmPerYear, Optional<Bale> bale, Optional<String> asFeed, boolean nitrogenDrawdown, boolean acidSoil,
+        @Key("ph") Optional<String> warning, Optional<Poison> poison, List<String> cautions) {
 
     /**
      * A bale.
@@ -81,8 +69,6 @@ public record Mulch(
     }
 
     private static void mark(String what, Figure figure, List<String> words) {
-        if (figure.seen() != Seen.READ) {
-            words.add(what + figure.inWords());
-        }
+        if (figure.seen() != Seen.READ) { words.add(what + figure.inWords()); }
     }
 }

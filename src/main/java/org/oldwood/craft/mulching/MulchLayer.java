@@ -15,9 +15,7 @@ public record MulchLayer(Mulch mulch, double laidCm, LocalDate laid) {
     private static final double DAYS_PER_YEAR = 365.25;
 
     /** Its depth once settled, cm. */
-    public double settledCm() {
-        return laidCm / mulch.layFactor().is();
-    }
+    public double settledCm() { return laidCm / mulch.layFactor().is(); }
 
     /** Its depth on a day at or after it was laid, cm; never less than nothing. */
     public double depthOn(LocalDate day) {
@@ -28,9 +26,7 @@ public record MulchLayer(Mulch mulch, double laidCm, LocalDate laid) {
     /** The day when it has shrunk to {@code depthCm}; empty where it never does. */
     public Optional<LocalDate> reaches(double depthCm) {
         double pace = mulch.decayCmPerYear().is();
-        if (pace <= 0) {
-            return Optional.empty();
-        }
+        if (pace <= 0) { return Optional.empty(); }
         double years = Math.max(0, settledCm() - depthCm) / pace;
         return Optional.of(laid.plusDays((long) Math.ceil(years * DAYS_PER_YEAR)));
     }

@@ -18,14 +18,8 @@ import org.oldwood.words.Words;
  * @param cubicMetres its volume as laid, m³
  * @param lines the arithmetic, a line for each step
  */
-public record MulchPlan(
-        Mulch mulch,
-        double coveredM2,
-        double depthNowCm,
-        double depthWantedCm,
-        double layCm,
-        double cubicMetres,
-        List<String> lines) {
+public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double depthWantedCm, double layCm,
+        double cubicMetres, List<String> lines) {
     private static final double MOST_DEPTH_CM = 60;
     private static final double LITRES_PER_M3 = 1000;
     private static final double CM_PER_M = 100;
@@ -45,20 +39,15 @@ public record MulchPlan(
      * @param depthNowCm depth that lies there, cm
      * @param depthWantedCm depth wanted once settled, cm
      */
-    public record Asked(
-            double areaM2, int bushes, double gapCm, String gapMark, double depthNowCm, double depthWantedCm) {
+    public record Asked(double areaM2, int bushes, double gapCm, String gapMark, double depthNowCm,
+            double depthWantedCm) {
         public Asked {
             if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) {
-                throw wrong(
-                        "area-not-positive",
-                        "area",
-                        "must be more than 0 m² but is " + areaM2,
+                throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2,
                         "Measure the bed: length times width in metres.");
             }
             if (!(depthWantedCm > 0 && depthWantedCm <= MOST_DEPTH_CM && depthNowCm >= 0)) {
-                throw wrong(
-                        "depth-out-of-range",
-                        "depth",
+                throw wrong("depth-out-of-range", "depth",
                         "must be more than 0 and at most 60 cm but is " + depthWantedCm,
                         "Most mulches lie 5 to 10 cm deep; the depth is in centimetres.");
             }
@@ -76,51 +65,33 @@ public record MulchPlan(
         double volume = MulchVolume.cubicMetres(covered, lay);
         List<String> lines = new ArrayList<>();
         lines.add(coveredLine(asked, covered));
-        lines.add("%s cm wanted − %s cm there now = %s cm%s"
-                .formatted(
-                        Words.amount(asked.depthWantedCm),
-                        Words.amount(asked.depthNowCm),
-                        Words.amount(missing),
-                        mulch.layFactor().is() > 1
-                                ? ", laid " + Words.amount(lay) + " cm deep because it settles"
-                                : ""));
+        lines.add("%s cm wanted − %s cm there now = %s cm%s".formatted(Words.amount(asked.depthWantedCm),
+                Words.amount(asked.depthNowCm), Words.amount(missing),
+                mulch.layFactor().is() > 1 ? ", laid " + Words.amount(lay) + " cm deep because it settles" : ""));
         lines.add(Words.amount(covered) + " m² × " + Words.amount(lay) + " cm = " + Words.amount(volume) + " m³");
         return new MulchPlan(mulch, covered, asked.depthNowCm, asked.depthWantedCm, lay, volume, List.copyOf(lines));
     }
 
     private static String coveredLine(Asked asked, double covered) {
-        return asked.bushes == 0 || asked.gapCm == 0
-                ? Words.amount(asked.areaM2) + " m² to cover"
-                : "%s m² − %s%s%s cm%s round the stems = %s m² to cover"
-                        .formatted(
-                                Words.amount(asked.areaM2),
-                                asked.bushes,
-                                asked.bushes == 1 ? " collar of " : " collars of ",
-                                Words.amount(asked.gapCm),
-                                asked.gapMark,
-                                Words.amount(covered));
+        return asked.bushes == 0 || asked.gapCm == 0 ? Words.amount(asked.areaM2) + " m² to cover"
+                : "%s m² − %s%s%s cm%s round the stems = %s m² to cover".formatted(Words.amount(asked.areaM2),
+                        asked.bushes, asked.bushes == 1 ? " collar of " : " collars of ", Words.amount(asked.gapCm),
+                        asked.gapMark, Words.amount(covered));
     }
 
     /** Its weight as laid, kg. */
-    public double kg() {
-        return cubicMetres * mulch.density().is();
-    }
+    public double kg() { return cubicMetres * mulch.density().is(); }
 
     /** The weight of what is missing of its depth, once settled, kg/m². */
     public double kgPerM2() {
-        return Math.max(0, depthWantedCm - depthNowCm)
-                / CM_PER_M
-                * mulch.density().is();
+        return Math.max(0, depthWantedCm - depthNowCm) / CM_PER_M * mulch.density().is();
     }
 
-    public double litres() {
-        return cubicMetres * LITRES_PER_M3;
-    }
+    public double litres() { return cubicMetres * LITRES_PER_M3; }
 
     /** {@code 850 l}, {@code 2.3 m³}. */
     public String volumeWords() {
-        return litres() < LITRES_PER_M3
-                ? Math.round(litres() / STEP) * STEP + " l"
+        return litres() < LITRES_PER_M3 ? Math.round(litres() / STEP) * STEP + " l"
                 : Words.amount(Math.round(cubicMetres * 10) / 10.0) + " m³";
     }
 
@@ -144,9 +115,7 @@ public record MulchPlan(
         return bales().map(MulchPlan::whole);
     }
 
-    private static long whole(double loads) {
-        return (long) Math.ceil(loads - TRACE);
-    }
+    private static long whole(double loads) { return (long) Math.ceil(loads - TRACE); }
 
     /** Sheets of paper or card under it, rounded up. */
     public long sheets(Underlay underlay) {

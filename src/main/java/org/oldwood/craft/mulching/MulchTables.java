@@ -18,16 +18,8 @@ public final class MulchTables {
     private static final double DOG_KG = 10;
 
     private static final String ANY_GROUP = "otherwise";
-    private static final List<String> FIGURES = List.of(
-            "barrow",
-            "bag",
-            "extraNitrogen",
-            "extraNitrogenBlueberry",
-            "extraNitrogenSeasons",
-            "richTimes",
-            "compostMost",
-            "topUpAt",
-            "layMost");
+    private static final List<String> FIGURES = List.of("barrow", "bag", "extraNitrogen", "extraNitrogenBlueberry",
+            "extraNitrogenSeasons", "richTimes", "compostMost", "topUpAt", "layMost");
 
     private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay", "laidUntil");
 
@@ -55,17 +47,11 @@ public final class MulchTables {
         underlays.putAll(RecordReader.byId(document, "underlays", Underlay.class, Underlay::id));
     }
 
-    public Optional<Mulch> mulch(String id) {
-        return Optional.ofNullable(mulches.get(id));
-    }
+    public Optional<Mulch> mulch(String id) { return Optional.ofNullable(mulches.get(id)); }
 
-    public Optional<Underlay> underlay(String id) {
-        return Optional.ofNullable(underlays.get(id));
-    }
+    public Optional<Underlay> underlay(String id) { return Optional.ofNullable(underlays.get(id)); }
 
-    public List<Mulch> mulches() {
-        return List.copyOf(mulches.values());
-    }
+    public List<Mulch> mulches() { return List.copyOf(mulches.values()); }
 
     /** What to know of a layer: nitrogen that it takes, and a heap too deep. */
     public List<String> remarks(MulchPlan plan) {
@@ -91,19 +77,14 @@ public final class MulchTables {
     }
 
     private static String harm(Mulch.Poison poison) {
-        return "Not where dogs go: one of %s kg may fall ill from %s g%s."
-                .formatted(
-                        Math.round(DOG_KG),
-                        Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high())),
-                        poison.percent().seen().beside());
+        return "Not where dogs go: one of %s kg may fall ill from %s g%s.".formatted(Math.round(DOG_KG),
+                Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high())), poison.percent().seen().beside());
     }
 
     /** The bare ring to leave round a stem, cm, by botanical group. */
     public Figure collarGap(String group) {
         Figure gap = gaps.getOrDefault(group, gaps.get(ANY_GROUP));
-        if (gap == null) {
-            throw new IllegalStateException("mulching.json has no collarGap for " + group);
-        }
+        if (gap == null) { throw new IllegalStateException("mulching.json has no collarGap for " + group); }
         return gap;
     }
 
@@ -113,9 +94,7 @@ public final class MulchTables {
      */
     public String usual(String what) {
         String id = usual.get(what);
-        if (id == null) {
-            throw new IllegalArgumentException("mulching.json has no usual " + what);
-        }
+        if (id == null) { throw new IllegalArgumentException("mulching.json has no usual " + what); }
         return id;
     }
 
@@ -127,9 +106,7 @@ public final class MulchTables {
     /** A single figure by its name in the document. */
     public Figure figure(String name) {
         Figure figure = figures.get(name);
-        if (figure == null) {
-            throw new IllegalArgumentException("mulching.json has no figure " + name);
-        }
+        if (figure == null) { throw new IllegalArgumentException("mulching.json has no figure " + name); }
         return figure;
     }
 }

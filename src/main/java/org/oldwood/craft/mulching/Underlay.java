@@ -17,28 +17,16 @@ import org.oldwood.words.Words;
  * @param cautions ids of cautions to show
  */
 @Notes("tags")
-public record Underlay(
-        String id,
-        String name,
-        Figure layers,
-        Sheet sheetCm,
-        Figure overlap,
-        Optional<Figure> gramsPerM2,
-        List<String> cautions) {
+public record Underlay(String id, String name, Figure layers, Sheet sheetCm, Figure overlap,
+        Optional<Figure> gramsPerM2, List<String> cautions) {
     /** Width and height of a sheet, cm. */
     record Sheet(@Key(least = 1, most = 500) double width, @Key(least = 1, most = 500) double height) {}
 
     /** {@code 40 sheets of newspaper, 6 on one another, overlapping 10 cm, wetted}. */
     public String inWords(long sheets) {
-        return "%s of %s, %s%s%s, overlapping %s cm%s, wetted"
-                .formatted(
-                        Words.count(sheets, "sheet", "sheets"),
-                        name,
-                        Words.amount(layers.is()),
-                        layers.is() == 1 ? " thick" : " on one another",
-                        layers.seen().beside(),
-                        Words.amount(overlap.is()),
-                        overlap.seen().beside());
+        return "%s of %s, %s%s%s, overlapping %s cm%s, wetted".formatted(Words.count(sheets, "sheet", "sheets"), name,
+                Words.amount(layers.is()), layers.is() == 1 ? " thick" : " on one another", layers.seen().beside(),
+                Words.amount(overlap.is()), overlap.seen().beside());
     }
 
     /** Sheets for one square metre, all layers. */

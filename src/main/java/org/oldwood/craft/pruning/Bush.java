@@ -32,9 +32,7 @@ public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int
         return new Bush(stems, Stems.NONE, Stems.NONE, OptionalInt.empty(), 1, 1);
     }
 
-    Bush with(Stems other) {
-        return new Bush(other, sick, weak, seasons, renovationWinter, metres);
-    }
+    Bush with(Stems other) { return new Bush(other, sick, weak, seasons, renovationWinter, metres); }
 
     public Bush after(int completedSeasons) {
         return new Bush(stems, sick, weak, OptionalInt.of(completedSeasons), renovationWinter, metres);
@@ -44,13 +42,9 @@ public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int
         return new Bush(stems, sickStems, weakStems, seasons, renovationWinter, metres);
     }
 
-    public Bush inRenovationWinter(int winter) {
-        return new Bush(stems, sick, weak, seasons, winter, metres);
-    }
+    public Bush inRenovationWinter(int winter) { return new Bush(stems, sick, weak, seasons, winter, metres); }
 
-    public Bush along(double rowMetres) {
-        return new Bush(stems, sick, weak, seasons, renovationWinter, rowMetres);
-    }
+    public Bush along(double rowMetres) { return new Bush(stems, sick, weak, seasons, renovationWinter, rowMetres); }
 
     /** True where it is known that fewer than {@code completed} seasons are completed. */
     boolean isBefore(int completed) {

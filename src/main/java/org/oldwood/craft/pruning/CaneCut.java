@@ -16,9 +16,7 @@ final class CaneCut {
     }
 
     static Cut cut(Bush bush, CaneSchool school) {
-        if (bush.isBefore(1)) {
-            return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems());
-        }
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
         Cut.Builder cut = new Cut.Builder(bush.stems());
         StageOfLife life = bush.isBefore(2) ? StageOfLife.YOUNG : StageOfLife.BEARING;
         if (school.all()) {
@@ -27,9 +25,7 @@ final class CaneCut {
             }
             return cut.build(life, 0, 0);
         }
-        if (!bush.stems().isComplete()) {
-            cut.remark(Cut.Remark.NOT_ALL_COUNTED);
-        }
+        if (!bush.stems().isComplete()) { cut.remark(Cut.Remark.NOT_ALL_COUNTED); }
         cut.take(1, bush.sick().at(1), Why.SICK);
         for (int age = cut.left().oldest(); age >= 2; age--) {
             cut.take(age, cut.left().at(age), Why.FRUITED);

@@ -13,8 +13,8 @@ import org.oldwood.store.Fields;
  * @param keep new canes that stay, on a metre of row or on a plant; empty where all go
  * @param all true where every cane goes to the ground each winter
  */
-public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep, boolean all)
-        implements School, Checked {
+public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep,
+        boolean all) implements School, Checked {
     static final String PER_METRE = "canes/m";
     static final String PER_PLANT = "canes/plant";
 
@@ -29,9 +29,7 @@ public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep
     }
 
     @Override
-    public Cut winter(Bush bush) {
-        return CaneCut.cut(bush, this);
-    }
+    public Cut winter(Bush bush) { return CaneCut.cut(bush, this); }
 
     /** New canes to keep on this plant or row. */
     int canes(Bush bush) {
@@ -39,17 +37,11 @@ public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep
     }
 
     @Override
-    public Stems target(Bush bush) {
-        return Stems.of(canes(bush));
-    }
+    public Stems target(Bush bush) { return Stems.of(canes(bush)); }
 
     @Override
-    public int bearing(Stems stems) {
-        return all ? stems.total() : stems.at(1);
-    }
+    public int bearing(Stems stems) { return all ? stems.total() : stems.at(1); }
 
     @Override
-    public int fold() {
-        return 2;
-    }
+    public int fold() { return 2; }
 }

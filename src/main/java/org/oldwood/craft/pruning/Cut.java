@@ -16,15 +16,8 @@ import java.util.function.Predicate;
  *     counted
  * @param staged this winter's part, where a crowded plant is brought back over some winters
  */
-public record Cut(
-        StageOfLife life,
-        Stems before,
-        List<Taken> taken,
-        Stems after,
-        int heldBack,
-        int youngToLeave,
-        Set<Remark> remarks,
-        Optional<StagedRenovation.Part> staged) {
+public record Cut(StageOfLife life, Stems before, List<Taken> taken, Stems after, int heldBack, int youngToLeave,
+        Set<Remark> remarks, Optional<StagedRenovation.Part> staged) {
 
     /** Something to tell with the cut list. */
     public enum Remark {
@@ -56,28 +49,20 @@ public record Cut(
     }
 
     /** How many stems come out. */
-    public int number() {
-        return sum(one -> true);
-    }
+    public int number() { return sum(one -> true); }
 
     /** How many stems of a class come out. */
-    public int of(int age) {
-        return sum(one -> one.age() == age);
-    }
+    public int of(int age) { return sum(one -> one.age() == age); }
 
     /** How many stems come out for a reason. */
-    public int of(Why why) {
-        return sum(one -> one.why() == why);
-    }
+    public int of(Why why) { return sum(one -> one.why() == why); }
 
     /** Sound stems of two years and more that come out: those that a limit of a season counts. */
     public int older() {
         return sum(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK);
     }
 
-    private int sum(Predicate<Taken> which) {
-        return taken.stream().filter(which).mapToInt(Taken::number).sum();
-    }
+    private int sum(Predicate<Taken> which) { return taken.stream().filter(which).mapToInt(Taken::number).sum(); }
 
     /**
      * Which winter of bringing it back the next one is, after this one was the {@code winter}-th; 1 where nothing is
@@ -86,9 +71,7 @@ public record Cut(
      * @param school the way by which this cut was decided
      */
     int nextRenovationWinter(School school, int winter) {
-        if (staged.isPresent()) {
-            return staged.get().next();
-        }
+        if (staged.isPresent()) { return staged.get().next(); }
         boolean goesOn = life == StageOfLife.NEGLECTED && heldBack > 0;
         return goesOn && school.staged().isEmpty() ? winter + 1 : 1;
     }
@@ -105,9 +88,7 @@ public record Cut(
             this.left = before;
         }
 
-        Stems left() {
-            return left;
-        }
+        Stems left() { return left; }
 
         /** Takes up to {@code most} of a class, as many as there are; returns how many. */
         int take(int age, int most, Why why) {
@@ -133,27 +114,21 @@ public record Cut(
             for (int age = bush.sick().oldest(); age >= 1; age--) {
                 take(age, bush.sick().at(age), Why.SICK);
             }
-            if (before.total() > 0 && left.total() == 0) {
-                remark(Remark.NONE_SOUND);
-            }
+            if (before.total() > 0 && left.total() == 0) { remark(Remark.NONE_SOUND); }
         }
 
         /** Takes the weak, damaged and low stems, but not the last older stem nor the last shoot to follow one. */
         void takeWeak(Bush bush) {
             int older = bush.weak().from(2);
             int going = Math.min(older, Math.max(0, left.from(2) - 1));
-            if (going < older) {
-                remark(Remark.LAST_BEARING_WOOD);
-            }
+            if (going < older) { remark(Remark.LAST_BEARING_WOOD); }
             for (int age = bush.weak().oldest(); age >= 2; age--) {
                 going -= take(age, Math.min(bush.weak().at(age), going), Why.WEAK);
             }
             take(1, Math.min(bush.weak().at(1), left.at(1) - 1), Why.WEAK);
         }
 
-        void remark(Remark remark) {
-            remarks.add(remark);
-        }
+        void remark(Remark remark) { remarks.add(remark); }
 
         Cut build(StageOfLife life, int heldBack, int youngToLeave) {
             return build(life, heldBack, youngToLeave, Optional.empty());

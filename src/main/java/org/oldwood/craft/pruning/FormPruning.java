@@ -19,40 +19,27 @@ import org.oldwood.store.Fields;
  * @param newShoots new stems from the base in a year; on a metre for rows
  * @param regrowth how new shoots go with the cut; empty where as many come every year
  */
-public record FormPruning(
-        String form,
-        String craft,
-        List<School> schools,
-        String why,
-        List<Step> steps,
-        Optional<Figure> newShoots,
-        Optional<Regrowth> regrowth,
-        @Key("labour") Optional<Labour> minutes)
-        implements Checked {
+public record FormPruning(String form, String craft, List<School> schools, String why, List<Step> steps,
+        Optional<Figure> newShoots, Optional<Regrowth> regrowth,
+        @Key("labour") Optional<Labour> minutes) implements Checked {
 
     private static final List<String> CRAFTS = List.of("renewal", "spur", "canes");
 
     static FormPruning read(String form, Fields fields) {
         String craft = fields.oneOf("craft", CRAFTS);
-        Class<? extends School> kind = craft.equals("spur")
-                ? SpurSchool.class
+        Class<? extends School> kind = craft.equals("spur") ? SpurSchool.class
                 : craft.equals("canes") ? CaneSchool.class : RenewalSchool.class;
         List<School> schools = fields.objects("schools").stream()
-                .<School>map(school -> kind.cast(RecordReader.read(school, kind.asSubclass(Record.class))))
-                .toList();
+                .<School>map(school -> kind.cast(RecordReader.read(school, kind.asSubclass(Record.class)))).toList();
         return RecordReader.read(fields, FormPruning.class, Map.of("form", form, "craft", craft, "schools", schools));
     }
 
     @Override
     public void check(Fields fields) {
-        if (schools.isEmpty()) {
-            fields.wrong("schools", "no-school", "must hold at least one way of pruning", "");
-        }
+        if (schools.isEmpty()) { fields.wrong("schools", "no-school", "must hold at least one way of pruning", ""); }
     }
 
-    public Labour labour() {
-        return minutes.orElse(Labour.NONE);
-    }
+    public Labour labour() { return minutes.orElse(Labour.NONE); }
 
     /**
      * The work in words for a time of year and a stage of life: the school's own first. Where all canes go in winter
@@ -62,9 +49,7 @@ public record FormPruning(
         List<Step> all = new ArrayList<>(school.teaching().steps(time, life));
         boolean none = time.equals("canes") && school instanceof CaneSchool canes && canes.all();
         for (Step step : steps) {
-            if (step.suits(time, life) && !none) {
-                all.add(step);
-            }
+            if (step.suits(time, life) && !none) { all.add(step); }
         }
         return all;
     }
@@ -89,17 +74,13 @@ public record FormPruning(
     }
 
     /** The default way. */
-    public School school() {
-        return schools.get(0);
-    }
+    public School school() { return schools.get(0); }
 
     public Optional<School> school(String id) {
         return schools.stream().filter(school -> school.id().equals(id)).findFirst();
     }
 
-    public List<String> schoolIds() {
-        return schools.stream().map(School::id).toList();
-    }
+    public List<String> schoolIds() { return schools.stream().map(School::id).toList(); }
 
     /**
      * Minutes that a piece of pruning takes, until the grower's own minutes are known.

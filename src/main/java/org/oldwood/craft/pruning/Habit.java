@@ -33,9 +33,7 @@ public interface Habit {
             boolean openHere = bush.stems().isOpen() && age == bush.stems().oldest();
             int here = openHere ? taken.between(age, lumped - 1) : age < lumped ? taken.at(age) : 0;
             cut.take(age, here, Why.OLDEST);
-            if (age >= lumped || openHere) {
-                old -= cut.take(age, old, Why.OLDEST);
-            }
+            if (age >= lumped || openHere) { old -= cut.take(age, old, Why.OLDEST); }
         }
         return cut.build(StageOfLife.BEARING, 0, cut.left().at(1));
     }

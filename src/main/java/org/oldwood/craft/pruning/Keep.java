@@ -10,18 +10,10 @@ import org.oldwood.store.Fields;
  *
  * @param stems the number aimed at
  * @param least the fewest that print allows
- * @param most the most
  * @param total the fewest and the most of all ages together; empty for the sums of each
  */
-public record Keep(
-        List<Integer> stems,
-        List<Integer> least,
-        List<Integer> most,
-        List<Integer> total,
-        List<String> sources,
-        Seen seen,
-        String note)
-        implements Checked {
+public record Keep(List<Integer> stems, List<Integer> least, List<Integer> most, List<Integer> total,
+        List<String> sources, Seen seen, String note) implements Checked {
 
     public Keep {
         least = least.isEmpty() ? stems : least;
@@ -35,11 +27,8 @@ public record Keep(
             even = least.get(i) <= stems.get(i) && stems.get(i) <= most.get(i);
         }
         if (!even || stems.isEmpty()) {
-            fields.wrong(
-                    "stems",
-                    "stems-outside-range",
-                    "must have one number for each age, from \"least\" to \"most\"",
-                    "");
+            fields.wrong("stems", "stems-outside-range",
+                    "must have one number for each age, from \"least\" to \"most\"", "");
         }
     }
 

@@ -10,20 +10,16 @@ public final class Measures {
     /** {@code 2 buds (1 to 3)}; shares as {@code a quarter}. */
     public static String inWords(Figure figure) {
         if (figure.unit().equals("share")) {
-            return share(figure.is())
-                    + range(figure, Measures::share)
-                    + figure.seen().beside();
+            return share(figure.is()) + range(figure, Measures::share) + figure.seen().beside();
         }
         boolean one = figure.is() == 1 && figure.unit().endsWith("s");
         String words = figure.plain();
-        return (one ? words.substring(0, words.length() - 1) : words)
-                + range(figure, Measures::number)
+        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, Measures::number)
                 + figure.seen().beside();
     }
 
     private static String range(Figure figure, DoubleFunction<String> word) {
-        return figure.low() == figure.high()
-                ? ""
+        return figure.low() == figure.high() ? ""
                 : " (%s to %s)".formatted(word.apply(figure.low()), word.apply(figure.high()));
     }
 
@@ -35,9 +31,7 @@ public final class Measures {
     /** A share as people say it: {@code a third}, {@code 20 %}. */
     public static String share(double share) {
         for (int parts = 2; parts < NAMES.length; parts++) {
-            if (Math.abs(share - 1.0 / parts) < 0.004) {
-                return NAMES[parts];
-            }
+            if (Math.abs(share - 1.0 / parts) < 0.004) { return NAMES[parts]; }
         }
         return Math.round(share * 100) + " %";
     }

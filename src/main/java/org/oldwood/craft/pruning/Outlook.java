@@ -28,12 +28,7 @@ public record Outlook(List<Winter> winters) {
      * @param kg the same in kilograms a plant, or of the whole row
      * @param berry weight of a berry and speed of picking, of those of a pruned bush; empty where none were weighed
      */
-    public record Winter(
-            Cut cut,
-            int bearing,
-            double bearingShare,
-            Optional<Range> share,
-            Optional<Range> kg,
+    public record Winter(Cut cut, int bearing, double bearingShare, Optional<Range> share, Optional<Range> kg,
             Optional<UnprunedBush.Berry> berry) {}
 
     /**
@@ -57,21 +52,15 @@ public record Outlook(List<Winter> winters) {
         List<Winter> all = new ArrayList<>();
         for (int i = 0; i < seasons; i++) {
             Winter winter = expected.get(i);
-            all.add(new Winter(
-                    winter.cut,
-                    winter.bearing,
-                    winter.bearingShare,
+            all.add(new Winter(winter.cut, winter.bearing, winter.bearingShare,
                     wider(winter.share, few.get(i).share, many.get(i).share),
-                    wider(winter.kg, few.get(i).kg, many.get(i).kg),
-                    winter.berry));
+                    wider(winter.kg, few.get(i).kg, many.get(i).kg), winter.berry));
         }
         return new Outlook(List.copyOf(all));
     }
 
     private static Optional<Range> wider(Optional<Range> expected, Optional<Range> few, Optional<Range> many) {
-        return expected.map(it -> new Range(
-                Math.min(it.low(), few.orElse(it).low()),
-                it.is(),
+        return expected.map(it -> new Range(Math.min(it.low(), few.orElse(it).low()), it.is(),
                 Math.max(it.high(), many.orElse(it).high())));
     }
 
@@ -95,10 +84,9 @@ public record Outlook(List<Winter> winters) {
         double share = after.total() == 0 ? 0 : (double) bearing / after.total();
         Optional<Range> borne = basis.yield.map(it -> share(after, bush, basis, it, alone));
         Optional<Range> kg = borne.flatMap(it -> kg(it, bush, basis));
-        Optional<UnprunedBush.Berry> berry =
-                basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
-        return new Winter(
-                cut, bearing, share, kg.isPresent() ? borne.map(WoodCrop::banded) : Optional.empty(), kg, berry);
+        Optional<UnprunedBush.Berry> berry = basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
+        return new Winter(cut, bearing, share, kg.isPresent() ? borne.map(WoodCrop::banded) : Optional.empty(), kg,
+                berry);
     }
 
     /**
@@ -108,16 +96,12 @@ public record Outlook(List<Winter> winters) {
      * @param alone winters in a row in which the bush was not pruned, though old enough for it
      */
     private static Range share(Stems after, Bush bush, Basis basis, Yield yield, int alone) {
-        if (after.total() == 0 && basis.form.craft().equals("renewal")) {
-            return new Range(0, 0, 0);
-        }
+        if (after.total() == 0 && basis.form.craft().equals("renewal")) { return new Range(0, 0, 0); }
         String form = basis.form.form();
-        Range wood =
-                WoodCrop.share(after, basis.form.inOrder(bush), bush.seasons().orElse(GROWN), form, yield);
+        Range wood = WoodCrop.share(after, basis.form.inOrder(bush), bush.seasons().orElse(GROWN), form, yield);
         boolean weighed = yield.unpruned().filter(it -> it.crop().isPresent()).isPresent();
         return weighed && alone > 0
-                ? wood.times(1 / Math.max(1, wood.is()))
-                        .times(yield.unpruned().orElseThrow().share(alone))
+                ? wood.times(1 / Math.max(1, wood.is())).times(yield.unpruned().orElseThrow().share(alone))
                 : wood;
     }
 
@@ -125,8 +109,7 @@ public record Outlook(List<Winter> winters) {
         Yield yield = basis.yield.orElseThrow();
         String form = basis.form.form();
         int year = bush.seasons().orElse(GROWN) + 1;
-        boolean perMetre = Optional.ofNullable(yield.mature().get(form))
-                .map(figure -> figure.unit().equals("kg/m"))
+        boolean perMetre = Optional.ofNullable(yield.mature().get(form)).map(figure -> figure.unit().equals("kg/m"))
                 .orElse(false);
         return yield.expected(form, year)
                 .map(full -> WoodCrop.banded(full.times(share).times(perMetre ? bush.metres() : 1)));
@@ -140,8 +123,7 @@ public record Outlook(List<Winter> winters) {
         Stems sound = cut.after();
         for (int age = 1; age <= sound.oldest(); age++) {
             int taken = bush.stems().at(age) - cut.after().at(age);
-            sound = sound.without(
-                    age, Math.min(sound.at(age), Math.max(0, bush.sick().at(age) - taken)));
+            sound = sound.without(age, Math.min(sound.at(age), Math.max(0, bush.sick().at(age) - taken)));
         }
         return sound;
     }
@@ -155,19 +137,10 @@ public record Outlook(List<Winter> winters) {
         int shoots = regrowth.map(it -> it.shoots(usualShoots, cut, room)).orElse((int) Math.round(usualShoots));
         Stems left = sound(cut, bush);
         boolean canes = basis.form.craft().equals("canes"); // a fruited cane dies
-        Stems living = canes
-                ? Stems.of(left.at(1))
-                : regrowth.map(it -> it.living(left)).orElse(left);
-        OptionalInt seasons =
-                bush.seasons().isPresent() ? OptionalInt.of(bush.seasons().getAsInt() + 1) : OptionalInt.empty();
-        return new Bush(
-                living.aged(
-                        shoots,
-                        Math.max(basis.school.fold(), basis.form.school().fold())),
-                Stems.NONE,
-                Stems.NONE,
-                seasons,
-                cut.nextRenovationWinter(basis.school, bush.renovationWinter()),
-                bush.metres());
+        Stems living = canes ? Stems.of(left.at(1)) : regrowth.map(it -> it.living(left)).orElse(left);
+        OptionalInt seasons = bush.seasons().isPresent() ? OptionalInt.of(bush.seasons().getAsInt() + 1)
+                : OptionalInt.empty();
+        return new Bush(living.aged(shoots, Math.max(basis.school.fold(), basis.form.school().fold())), Stems.NONE,
+                Stems.NONE, seasons, cut.nextRenovationWinter(basis.school, bush.renovationWinter()), bush.metres());
     }
 }

@@ -26,9 +26,7 @@ public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
         return RecordReader.read(fields, Pruning.class, Map.of("forms", forms));
     }
 
-    public Optional<FormPruning> form(String form) {
-        return Optional.ofNullable(forms.get(form));
-    }
+    public Optional<FormPruning> form(String form) { return Optional.ofNullable(forms.get(form)); }
 
     /** How wood of that kind looks: {@code spent}, {@code bearing} or {@code new}. */
     public List<WoodLook> looks(String of) {
@@ -40,6 +38,6 @@ public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
      *
      * @param of {@code spent}, {@code bearing} or {@code new}
      */
-    public record WoodLook(
-            @Key(words = {"spent", "bearing", "new"}) String of, String words, List<String> sources, Seen seen) {}
+    public record WoodLook(@Key(words = {"spent", "bearing", "new"}) String of, String words, List<String> sources,
+            Seen seen){}
 }

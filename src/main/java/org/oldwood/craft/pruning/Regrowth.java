@@ -19,9 +19,7 @@ public record Regrowth(Figure response, Figure most, Figure die) {
      * @param room stems that a bush in order has; with more of them fewer shoots come
      */
     int shoots(double usual, Cut cut, int room) {
-        double share = cut.before().total() == 0
-                ? 0
-                : (double) cut.number() / cut.before().total();
+        double share = cut.before().total() == 0 ? 0 : (double) cut.number() / cut.before().total();
         double crowded = Math.min(1, (double) room / Math.max(1, cut.after().total()));
         return (int) Math.round(Math.min(most.is(), usual * (1 + response.is() * share) * crowded));
     }

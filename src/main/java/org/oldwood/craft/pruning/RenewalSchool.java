@@ -21,42 +21,28 @@ import org.oldwood.store.Fields;
  * @param hard true where the school itself does not keep to the limit of a season
  * @param cutsDown true where the whole bush is cut to the ground at once
  */
-public record RenewalSchool(
-        @Key(Key.HERE) Teaching teaching,
-        Optional<Figure> spentAge,
-        Optional<Keep> keep,
-        @Key("limit") Optional<SeasonLimit> seasonLimit,
-        @Key("oldestShares") List<Figure> shares,
-        List<Keep> buildUp,
+public record RenewalSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> spentAge, Optional<Keep> keep,
+        @Key("limit") Optional<SeasonLimit> seasonLimit, @Key("oldestShares") List<Figure> shares, List<Keep> buildUp,
         @Key(least = 1, most = 10, otherwise = 1) int firstPruning,
-        @Key(value = "oldestFrom", least = 2, most = 10, otherwise = 2) int sharesFrom,
-        Optional<Renovation> renovation,
-        boolean hard,
-        boolean cutsDown)
-        implements School, Checked {
+        @Key(value = "oldestFrom", least = 2, most = 10, otherwise = 2) int sharesFrom, Optional<Renovation> renovation,
+        boolean hard, boolean cutsDown) implements School, Checked {
     static final String OF_BUSH = "of the bush";
     static final String OF_OLDER = "of the older stems";
 
     @Override
     public void check(Fields fields) {
         if (seasonLimit.isPresent() == cutsDown) {
-            fields.wrong(
-                    "limit",
-                    cutsDown ? "unknown-key" : "missing-key",
-                    cutsDown
-                            ? "is not for a way that cuts all down"
+            fields.wrong("limit", cutsDown ? "unknown-key" : "missing-key",
+                    cutsDown ? "is not for a way that cuts all down"
                             : "is missing; it must say how much may go in one winter",
                     cutsDown ? "" : "Write for example: \"limit\": {\"share\": 0.5, …}");
         }
-        if (!Set.of(OF_BUSH, OF_OLDER)
-                .containsAll(shares.stream().map(Figure::unit).toList())) {
+        if (!Set.of(OF_BUSH, OF_OLDER).containsAll(shares.stream().map(Figure::unit).toList())) {
             fields.wrong("oldestShares", "share-of-what", "must be \"%s\" or \"%s\"".formatted(OF_BUSH, OF_OLDER), "");
         }
     }
 
-    SeasonLimit limit() {
-        return seasonLimit.orElse(SeasonLimit.NONE);
-    }
+    SeasonLimit limit() { return seasonLimit.orElse(SeasonLimit.NONE); }
 
     /** The age from which a stem is spent; beyond every class where the school has none. */
     int spent() {
@@ -64,40 +50,28 @@ public record RenewalSchool(
     }
 
     @Override
-    public Cut winter(Bush bush) {
-        return StoolRenewal.cut(bush, this);
-    }
+    public Cut winter(Bush bush) { return StoolRenewal.cut(bush, this); }
 
     /** What stays on a bush of that age: the build-up in its first seasons, then the grown bush. */
     Optional<Keep> keep(Bush bush) {
         if (bush.seasons().isPresent()) {
             int season = bush.seasons().getAsInt();
-            if (season >= 1 && season <= buildUp.size()) {
-                return Optional.of(buildUp.get(season - 1));
-            }
+            if (season >= 1 && season <= buildUp.size()) { return Optional.of(buildUp.get(season - 1)); }
         }
         return keep;
     }
 
     @Override
-    public Optional<StagedRenovation> staged() {
-        return renovation.flatMap(Renovation::staged);
-    }
+    public Optional<StagedRenovation> staged() { return renovation.flatMap(Renovation::staged); }
 
     @Override
-    public boolean isTooYoung(Bush bush) {
-        return bush.isBefore(firstPruning);
-    }
+    public boolean isTooYoung(Bush bush) { return bush.isBefore(firstPruning); }
 
     @Override
-    public Stems target(Bush bush) {
-        return keep(bush).map(Keep::target).orElse(Stems.NONE);
-    }
+    public Stems target(Bush bush) { return keep(bush).map(Keep::target).orElse(Stems.NONE); }
 
     @Override
-    public int bearing(Stems stems) {
-        return stems.between(bearsFrom(), spent() - 1);
-    }
+    public int bearing(Stems stems) { return stems.between(bearsFrom(), spent() - 1); }
 
     /** The age from which a stem counts as bearing: one year where all that has fruited goes. */
     int bearsFrom() {
@@ -106,8 +80,6 @@ public record RenewalSchool(
 
     @Override
     public int fold() {
-        return spentAge.map(age -> (int) age.is())
-                .or(() -> keep.map(it -> it.stems().size() + 1))
-                .orElse(4);
+        return spentAge.map(age -> (int) age.is()).or(() -> keep.map(it -> it.stems().size() + 1)).orElse(4);
     }
 }

@@ -18,14 +18,9 @@ import org.oldwood.crop.Seen;
  * @param staged how a bush is brought back that is too crowded for all that; empty where the school has nothing of the
  *     kind
  */
-public record Renovation(
-        @Key(least = 1, most = 6) OptionalInt winters,
-        @Key(least = 0.01, most = 1) OptionalDouble share,
-        @Key(least = 1, most = 20) OptionalInt stems,
-        @Key(least = 1, most = 20, otherwise = 4) int fromSpent,
-        List<String> sources,
-        Seen seen,
-        String note,
+public record Renovation(@Key(least = 1, most = 6) OptionalInt winters,
+        @Key(least = 0.01, most = 1) OptionalDouble share, @Key(least = 1, most = 20) OptionalInt stems,
+        @Key(least = 1, most = 20, otherwise = 4) int fromSpent, List<String> sources, Seen seen, String note,
         Optional<StagedRenovation> staged) {
 
     /** This winter's part of {@code spent} stems, on a bush of {@code living} stems. */

@@ -32,7 +32,5 @@ public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
         return bush.isBefore(1);
     }
 
-    default String id() {
-        return teaching().id();
-    }
+    default String id() { return teaching().id(); }
 }

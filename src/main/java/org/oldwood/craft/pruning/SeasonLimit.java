@@ -12,12 +12,8 @@ import org.oldwood.crop.Seen;
  * @param share of all living stems, over 0 to 1
  * @param most the most stems, where print names a number
  */
-public record SeasonLimit(
-        @Key(least = 0.01, most = 1) double share,
-        @Key(least = 1, most = 100) OptionalInt most,
-        List<String> sources,
-        Seen seen,
-        String note) {
+public record SeasonLimit(@Key(least = 0.01, most = 1) double share, @Key(least = 1, most = 100) OptionalInt most,
+        List<String> sources, Seen seen, String note) {
 
     /** No limit: of a way that takes the whole bush at once. */
     static final SeasonLimit NONE = new SeasonLimit(1, OptionalInt.empty(), List.of("oldwood"), Seen.ASSUMED, "");

@@ -28,18 +28,12 @@ final class SpurCut {
         this.lifeYears = school.branchLife().map(age -> (int) age.is()).orElse(Stems.OLDEST_CLASS + 1);
     }
 
-    static Cut cut(Bush bush, SpurSchool school) {
-        return new SpurCut(bush, school).decide();
-    }
+    static Cut cut(Bush bush, SpurSchool school) { return new SpurCut(bush, school).decide(); }
 
     private Cut decide() {
-        if (bush.isBefore(1)) {
-            return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems());
-        }
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
         cut.takeSick(bush);
-        if (school.permanent()) {
-            return cut.build(life(0), 0, cut.left().at(1));
-        }
+        if (school.permanent()) { return cut.build(life(0), 0, cut.left().at(1)); }
         cut.takeWeak(bush);
         int branches = cut.left().from(2);
         int past = cut.left().from(lifeYears);
@@ -65,9 +59,7 @@ final class SpurCut {
         return Math.max(0, cut.left().from(2) - most());
     }
 
-    private int most() {
-        return (int) school.branches().high();
-    }
+    private int most() { return (int) school.branches().high(); }
 
     private Optional<StagedRenovation.Part> told(int surplus) {
         int now = surplus - surplus();
@@ -79,24 +71,16 @@ final class SpurCut {
         int going = Math.min(Math.min(past, successors), mayGo);
         if (going < Math.min(past, mayGo)) {
             cut.remark(Cut.Remark.NO_SUCCESSOR);
-        } else if (mayGo < past) {
-            limited();
-        }
+        } else if (mayGo < past) { limited(); }
         return take(going, Why.SPENT);
     }
 
     private void takeSurplus(int surplus) {
-        if (surplus > mayGo) {
-            limited();
-        }
+        if (surplus > mayGo) { limited(); }
         take(Math.min(surplus, mayGo), Why.CROWDED);
     }
 
-    private void limited() {
-        if (!staged) {
-            cut.remark(Cut.Remark.LIMITED);
-        }
-    }
+    private void limited() { if (!staged) { cut.remark(Cut.Remark.LIMITED); } }
 
     private int take(int number, Why why) {
         int taken = cut.takeOldest(number, 2, why);
@@ -110,9 +94,7 @@ final class SpurCut {
     }
 
     private StageOfLife life(int due) {
-        if (bush.isBefore(school.buildYears() + 1)) {
-            return StageOfLife.YOUNG;
-        }
+        if (bush.isBefore(school.buildYears() + 1)) { return StageOfLife.YOUNG; }
         return due > limit ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
     }
 }

@@ -13,38 +13,22 @@ import org.oldwood.crop.Key;
  * @param branchLife age at which a branch is replaced; empty where it is never replaced
  * @param buildYears seasons until the frame stands
  */
-public record SpurSchool(
-        @Key(Key.HERE) Teaching teaching,
-        Figure branches,
-        boolean permanent,
-        Optional<Figure> branchLife,
-        SeasonLimit limit,
-        @Key(least = 1, most = 10) int buildYears,
-        Optional<Renovation> renovation)
-        implements School {
+public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, boolean permanent,
+        Optional<Figure> branchLife, SeasonLimit limit, @Key(least = 1, most = 10) int buildYears,
+        Optional<Renovation> renovation) implements School {
 
     @Override
-    public Cut winter(Bush bush) {
-        return SpurCut.cut(bush, this);
-    }
+    public Cut winter(Bush bush) { return SpurCut.cut(bush, this); }
 
     @Override
-    public Optional<StagedRenovation> staged() {
-        return renovation.flatMap(Renovation::staged);
-    }
+    public Optional<StagedRenovation> staged() { return renovation.flatMap(Renovation::staged); }
 
     @Override
-    public Stems target(Bush bush) {
-        return Stems.ofOpen(0, (int) branches.is());
-    }
+    public Stems target(Bush bush) { return Stems.ofOpen(0, (int) branches.is()); }
 
     @Override
-    public int bearing(Stems stems) {
-        return stems.from(2);
-    }
+    public int bearing(Stems stems) { return stems.from(2); }
 
     @Override
-    public int fold() {
-        return branchLife.map(age -> (int) age.is()).orElse(2);
-    }
+    public int fold() { return branchLife.map(age -> (int) age.is()).orElse(2); }
 }

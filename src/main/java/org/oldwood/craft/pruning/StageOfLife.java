@@ -15,9 +15,7 @@ public enum StageOfLife {
 
     private final String words;
 
-    StageOfLife(String words) {
-        this.words = words;
-    }
+    StageOfLife(String words) { this.words = words; }
 
     /** {@code planting-year}, {@code young}, {@code bearing}, {@code neglected}, {@code ageing}. */
     public String words() {

@@ -18,9 +18,8 @@ import org.oldwood.store.Fields;
  * @param first share of the surplus that goes in the first of them, over 0 to 1
  * @param meanwhile what it costs, a sentence or two
  */
-public record StagedRenovation(
-        String id, String words, Figure from, Figure winters, Figure first, String meanwhile, List<Instead> instead)
-        implements Checked {
+public record StagedRenovation(String id, String words, Figure from, Figure winters, Figure first, String meanwhile,
+        List<Instead> instead) implements Checked {
 
     /** A way of pruning to choose instead. */
     public record Instead(String way, String words) {}
@@ -43,26 +42,18 @@ public record StagedRenovation(
     public void check(Fields fields) {
         boolean sound = from.is() >= 1 && number() >= 2 && number() <= 6 && first.is() > 0 && first.is() <= 1;
         if (!sound) {
-            fields.wrong(
-                    "first",
-                    "staged-unclear",
-                    "must be a share over 0 to 1, over 2 to 6 winters, from 1 stem or more",
-                    "");
+            fields.wrong("first", "staged-unclear",
+                    "must be a share over 0 to 1, over 2 to 6 winters, from 1 stem or more", "");
         }
     }
 
     /** Where its figures come from. */
     public List<String> sources() {
-        return Stream.of(from, winters, first)
-                .flatMap(figure -> figure.sources().stream())
-                .distinct()
-                .toList();
+        return Stream.of(from, winters, first).flatMap(figure -> figure.sources().stream()).distinct().toList();
     }
 
     /** Over how many winters. */
-    public int number() {
-        return (int) winters.is();
-    }
+    public int number() { return (int) winters.is(); }
 
     /**
      * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer, so crowded. In the
@@ -74,9 +65,7 @@ public record StagedRenovation(
      */
     Optional<Integer> part(int due, int renovationWinter, int usual) {
         int winter = winter(renovationWinter);
-        if (winter == 1 ? due < from.is() : due == 0) {
-            return Optional.empty();
-        }
+        if (winter == 1 ? due < from.is() : due == 0) { return Optional.empty(); }
         double share = winter == 1 ? first.is() : 1.0 / (number() - winter + 1);
         int part = (int) Math.ceil(share * due - 1e-9);
         int grown = (int) (first.is() * from.is() / 3) + due - (int) from.is();

@@ -26,8 +26,8 @@ public final class StemClass {
             String name = part.trim().substring(0, equals).trim();
             boolean lumped = name.endsWith("+");
             int count = whole(part.trim().substring(equals + 1).trim(), 0, 10_000, "the number of stems");
-            int age = whole(
-                    lumped ? name.substring(0, name.length() - 1) : name, 1, Stems.OLDEST_CLASS, "an age of stems");
+            int age = whole(lumped ? name.substring(0, name.length() - 1) : name, 1, Stems.OLDEST_CLASS,
+                    "an age of stems");
             if (byAge.put(age, count) != null) {
                 throw new IllegalArgumentException("age " + name + " is given twice" + REMEDY);
             }
@@ -43,9 +43,7 @@ public final class StemClass {
     private static int whole(String digits, int least, int most, String what) {
         try {
             int value = Integer.parseInt(digits);
-            if (value >= least && value <= most) {
-                return value;
-            }
+            if (value >= least && value <= most) { return value; }
         } catch (NumberFormatException e) {
             // told below, together with numbers out of range
         }

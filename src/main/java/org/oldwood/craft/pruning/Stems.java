@@ -40,9 +40,7 @@ public final class Stems {
         boolean[] known = new boolean[counts.length];
         Arrays.fill(known, true);
         for (int count : counts) {
-            if (count < 0) {
-                throw new IllegalArgumentException("a count of stems cannot be " + count);
-            }
+            if (count < 0) { throw new IllegalArgumentException("a count of stems cannot be " + count); }
         }
         return new Stems(counts.clone(), known, open);
     }
@@ -60,22 +58,16 @@ public final class Stems {
     }
 
     private void put(int age, int count) {
-        if (count < 0) {
-            throw new IllegalArgumentException("a count of stems cannot be " + count);
-        }
+        if (count < 0) { throw new IllegalArgumentException("a count of stems cannot be " + count); }
         counts[age - 1] = count;
         known[age - 1] = true;
     }
 
     /** The oldest class; 0 where there are none. */
-    public int oldest() {
-        return counts.length;
-    }
+    public int oldest() { return counts.length; }
 
     /** True where the oldest class stands for its age and all older. */
-    public boolean isOpen() {
-        return open;
-    }
+    public boolean isOpen() { return open; }
 
     /** True where that age was counted; ages beyond the oldest class are none, and known. */
     public boolean knows(int age) {
@@ -83,16 +75,12 @@ public final class Stems {
     }
 
     /** True where every class was counted. */
-    public boolean isComplete() {
-        return firstUnknown().isEmpty();
-    }
+    public boolean isComplete() { return firstUnknown().isEmpty(); }
 
     /** The youngest class that was not counted. */
     public OptionalInt firstUnknown() {
         for (int age = 1; age <= counts.length; age++) {
-            if (!known[age - 1]) {
-                return OptionalInt.of(age);
-            }
+            if (!known[age - 1]) { return OptionalInt.of(age); }
         }
         return OptionalInt.empty();
     }
@@ -112,23 +100,17 @@ public final class Stems {
     }
 
     /** Stems counted of that age or older. */
-    public int from(int youngest) {
-        return between(youngest, counts.length);
-    }
+    public int from(int youngest) { return between(youngest, counts.length); }
 
     /** All stems counted. */
-    public int total() {
-        return from(1);
-    }
+    public int total() { return from(1); }
 
     /** These without {@code number} of a class; the class must have as many. */
     public Stems without(int age, int number) {
         if (number < 0 || number > at(age)) {
             throw new IllegalArgumentException("cannot take " + number + " stems of age " + age + " from " + this);
         }
-        if (number == 0) {
-            return this;
-        }
+        if (number == 0) { return this; }
         Stems left = new Stems(counts.clone(), known, open);
         left.counts[age - 1] -= number;
         return left;
@@ -155,9 +137,7 @@ public final class Stems {
 
     /** These with every class counted: {@code young} of age 1 where unknown, none of the others. */
     Stems reckoned(int young) {
-        if (isComplete()) {
-            return this;
-        }
+        if (isComplete()) { return this; }
         Stems all = new Stems(counts.clone(), known.clone(), open);
         Arrays.fill(all.known, true);
         all.counts[0] = known[0] ? counts[0] : young;
@@ -171,16 +151,12 @@ public final class Stems {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Stems stems
-                && open == stems.open
-                && Arrays.equals(counts, stems.counts)
+        return other instanceof Stems stems && open == stems.open && Arrays.equals(counts, stems.counts)
                 && Arrays.equals(known, stems.known);
     }
 
     @Override
-    public int hashCode() {
-        return 31 * Arrays.hashCode(counts) + Arrays.hashCode(known);
-    }
+    public int hashCode() { return 31 * Arrays.hashCode(counts) + Arrays.hashCode(known); }
 
     /** As on the command line: {@code 1=5,2=4,4+=3}; unknown classes are left out. */
     @Override

@@ -17,14 +17,10 @@ import org.oldwood.store.Fields;
  * @param text what to do; {@code {}} stands for the figure
  * @param ownSources where a step without a figure comes from
  */
-public record Step(
-        @Key(words = {"planting", "winter", "summer", "canes", "renovation"}) String at,
-        List<String> lives,
-        @Key("words") String text,
-        Optional<Figure> figure,
-        @Key("source") List<String> ownSources,
-        @Key("seen") Optional<Seen> ownSeen)
-        implements Checked {
+public record Step(@Key(words = {
+        "planting", "winter", "summer", "canes", "renovation"}) String at, List<String> lives,
+        @Key("words") String text, Optional<Figure> figure, @Key("source") List<String> ownSources,
+        @Key("seen") Optional<Seen> ownSeen) implements Checked{
 
     @Override
     public void check(Fields fields) {
@@ -32,21 +28,14 @@ public record Step(
             fields.wrong("words", "step-without-figure", "must hold {} where there is a figure", "");
         }
         if (sources().isEmpty() || ownSeen.isPresent() == figure.isPresent()) {
-            fields.wrong(
-                    "source",
-                    "missing-source",
-                    "must stand with \"seen\" here, or both with the figure and only there",
-                    "");
+            fields.wrong("source", "missing-source",
+                    "must stand with \"seen\" here, or both with the figure and only there", "");
         }
     }
 
-    public List<String> sources() {
-        return figure.map(Figure::sources).orElse(ownSources);
-    }
+    public List<String> sources() { return figure.map(Figure::sources).orElse(ownSources); }
 
-    public Seen seen() {
-        return figure.map(Figure::seen).or(() -> ownSeen).orElse(Seen.ASSUMED);
-    }
+    public Seen seen() { return figure.map(Figure::seen).or(() -> ownSeen).orElse(Seen.ASSUMED); }
 
     boolean suits(String time, StageOfLife life) {
         return at.equals(time) && (lives.isEmpty() || lives.contains(life.words()));
@@ -54,7 +43,6 @@ public record Step(
 
     /** What to do, with its measure and range: {@code Cut side shoots to 2 buds (1 to 3).} */
     public String inWords() {
-        return figure.map(measure -> text.replace("{}", Measures.inWords(measure)))
-                .orElse(text);
+        return figure.map(measure -> text.replace("{}", Measures.inWords(measure))).orElse(text);
     }
 }

@@ -35,30 +35,21 @@ final class StoolRenewal {
         this.keep = school.keep(bush);
         this.cut = new Cut.Builder(bush.stems());
         // A class that is open below the spent age holds stems of several ages.
-        this.spentFrom =
-                bush.stems().isOpen() ? Math.min(school.spent(), bush.stems().oldest()) : school.spent();
+        this.spentFrom = bush.stems().isOpen() ? Math.min(school.spent(), bush.stems().oldest()) : school.spent();
     }
 
-    static Cut cut(Bush bush, RenewalSchool school) {
-        return new StoolRenewal(bush, school).decide();
-    }
+    static Cut cut(Bush bush, RenewalSchool school) { return new StoolRenewal(bush, school).decide(); }
 
     private Cut decide() {
-        if (bush.isBefore(1)) {
-            return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems());
-        }
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
         cut.takeSick(bush);
-        if (school.cutsDown()) {
-            return cutDown();
-        }
+        if (school.cutsDown()) { return cutDown(); }
         cut.takeWeak(bush);
         if (school.isTooYoung(bush)) {
             cut.remark(Cut.Remark.TOO_YOUNG);
             return cut.build(StageOfLife.YOUNG, 0, cut.left().at(1));
         }
-        if (!bush.stems().isComplete()) {
-            cut.remark(Cut.Remark.NOT_ALL_COUNTED);
-        }
+        if (!bush.stems().isComplete()) { cut.remark(Cut.Remark.NOT_ALL_COUNTED); }
         weigh();
         int heldBack = spent - takeSpent();
         takeShares();
@@ -82,9 +73,7 @@ final class StoolRenewal {
     private void weigh() {
         Stems stems = cut.left();
         spent = Math.max(0, stems.from(spentFrom) - stillGood());
-        if (spent > 0 && spentFrom < school.spent()) {
-            cut.remark(Cut.Remark.OPEN_CLASS);
-        }
+        if (spent > 0 && spentFrom < school.spent()) { cut.remark(Cut.Remark.OPEN_CLASS); }
         int older = stems.from(2);
         bearing = older - spent;
         due = spent + surplus(bearing);
@@ -114,9 +103,7 @@ final class StoolRenewal {
 
     /** Stems of an open class that are not spent yet, as far as the school has room for them. */
     private int stillGood() {
-        if (spentFrom >= school.spent()) {
-            return 0;
-        }
+        if (spentFrom >= school.spent()) { return 0; }
         return keep.map(it -> it.between(spentFrom, school.spent() - 1)).orElse(Stems.OLDEST_CLASS * 1000);
     }
 
@@ -136,9 +123,7 @@ final class StoolRenewal {
      * parts.
      */
     private int partOfSpent() {
-        if (school.hard() || staged || school.renovation().isEmpty()) {
-            return spent;
-        }
+        if (school.hard() || staged || school.renovation().isEmpty()) { return spent; }
         Renovation renovation = school.renovation().get();
         int part = renovation.part(spent, living, bush.renovationWinter());
         boolean underWay = bush.renovationWinter() > 1 && renovation.winters().isPresent();
@@ -147,12 +132,8 @@ final class StoolRenewal {
 
     private void takeShares() {
         for (Figure share : school.shares()) {
-            int of = share.unit().equals(RenewalSchool.OF_BUSH)
-                    ? cut.left().total()
-                    : cut.left().from(2);
-            int from = cut.left().isOpen()
-                    ? Math.min(school.sharesFrom(), cut.left().oldest())
-                    : school.sharesFrom();
+            int of = share.unit().equals(RenewalSchool.OF_BUSH) ? cut.left().total() : cut.left().from(2);
+            int from = cut.left().isOpen() ? Math.min(school.sharesFrom(), cut.left().oldest()) : school.sharesFrom();
             int wanted = Math.min((int) Math.round(share.is() * of), cut.left().from(from));
             int gone = cut.takeOldest(bearingToGo(wanted, (cameUp + 1) / 2), from, Why.OLDEST);
             mayGo -= gone;
@@ -185,9 +166,7 @@ final class StoolRenewal {
 
     /** Older stems that are not spent, above the number of their age and not needed for the printed total. */
     private int surplus(int ofBearing) {
-        if (keep.isEmpty()) {
-            return 0;
-        }
+        if (keep.isEmpty()) { return 0; }
         Keep target = keep.get();
         int all = 0;
         for (int age = 2; age <= oldestToThin(target); age++) {
@@ -198,9 +177,7 @@ final class StoolRenewal {
         return Math.min(all, Math.max(0, young + ofBearing - target.totalLeast()));
     }
 
-    private int oldestToThin(Keep target) {
-        return Math.min(spentFrom - 1, target.stems().size());
-    }
+    private int oldestToThin(Keep target) { return Math.min(spentFrom - 1, target.stems().size()); }
 
     /**
      * Thins last summer's shoots; returns how many are to stay. Spent stems that wait for their part of some winters
@@ -209,17 +186,13 @@ final class StoolRenewal {
     private int thinYoung(Keep target, int heldBack) {
         int older = cut.left().from(2);
         int young = youngToKeep(target, inParts() ? older : Math.max(Math.min(1, older), older - heldBack));
-        if (cut.left().at(1) > target.of(1) && young > target.of(1)) {
-            cut.remark(Cut.Remark.FILLED_UP);
-        }
+        if (cut.left().at(1) > target.of(1) && young > target.of(1)) { cut.remark(Cut.Remark.FILLED_UP); }
         cut.take(1, cut.left().at(1) - young, Why.CROWDED);
         return young;
     }
 
     private boolean inParts() {
-        return school.renovation()
-                .map(it -> school.limit().share() > it.share().orElse(0))
-                .orElse(false);
+        return school.renovation().map(it -> school.limit().share() > it.share().orElse(0)).orElse(false);
     }
 
     /** A bush that is short of bearing stems keeps more new ones, up to its printed total. */
@@ -228,13 +201,10 @@ final class StoolRenewal {
     }
 
     private StageOfLife life(int heldBack) {
-        boolean manySpent = spent > bearing
-                && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
+        boolean manySpent = spent > bearing && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
         boolean underWay = bush.renovationWinter() > 1 && heldBack > 0;
         boolean young = bush.isBefore(Math.max(school.buildUp().size() + 1, school.firstPruning()));
-        if (behind || staged || (!young && (manySpent || underWay))) {
-            return StageOfLife.NEGLECTED;
-        }
+        if (behind || staged || (!young && (manySpent || underWay))) { return StageOfLife.NEGLECTED; }
         return young ? StageOfLife.YOUNG : StageOfLife.BEARING;
     }
 }

@@ -11,14 +11,12 @@ import org.oldwood.store.Fields;
  * @param id short name, {@code half-young}
  * @param note what to know about it; may be empty
  */
-public record Teaching(String id, String words, List<String> sources, Seen seen, String note, List<Step> steps)
-        implements Checked {
+public record Teaching(String id, String words, List<String> sources, Seen seen, String note,
+        List<Step> steps) implements Checked {
 
     @Override
     public void check(Fields fields) {
-        if (sources.isEmpty()) {
-            fields.wrong("source", "missing-source", "is missing; a way names its source", "");
-        }
+        if (sources.isEmpty()) { fields.wrong("source", "missing-source", "is missing; a way names its source", ""); }
     }
 
     /** The steps for a time of year and a stage of life. */

@@ -33,24 +33,18 @@ public final class WoodCrop {
         double[] shares = new double[9];
         for (int i = 0; i < 9; i++) {
             double full = weighed(reference, seasons, form, yield, i / 3);
-            if (full == 0) {
-                return new Range(1, 1, 1);
-            }
+            if (full == 0) { return new Range(1, 1, 1); }
             double most = seasons < reference.oldest() ? 1 : MOST;
             double x = weighed(stems, Stems.OLDEST_CLASS, form, yield, i / 3) / full;
             shares[i] = Math.min(most, crowded(x, yield.crowding(i % 3)));
         }
-        return new Range(
-                Arrays.stream(shares).min().orElseThrow(),
-                shares[4],
+        return new Range(Arrays.stream(shares).min().orElseThrow(), shares[4],
                 Arrays.stream(shares).max().orElseThrow());
     }
 
     /** The same, at least a quarter of the middle wide to either side. */
     public static Range banded(Range range) {
-        return new Range(
-                Math.min(range.low(), (1 - BAND) * range.is()),
-                range.is(),
+        return new Range(Math.min(range.low(), (1 - BAND) * range.is()), range.is(),
                 Math.max(range.high(), (1 + BAND) * range.is()));
     }
 

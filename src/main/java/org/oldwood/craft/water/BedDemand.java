@@ -43,8 +43,8 @@ public final class BedDemand {
      * @param laid when it was laid, oldest first
      * @param shadeFactor share of the demand that the bed's light leaves
      */
-    public static double[] series(
-            CropCurves curves, List<Planting> plantings, MulchCover mulch, List<Laid> laid, double shadeFactor) {
+    public static double[] series(CropCurves curves, List<Planting> plantings, MulchCover mulch, List<Laid> laid,
+            double shadeFactor) {
         double[] sum = new double[curves.weather().days()];
         double[] open = open(sum.length, mulch, laid);
         double weights = plantings.stream().mapToDouble(Planting::weight).sum();
@@ -67,9 +67,7 @@ public final class BedDemand {
         }
     }
 
-    private static double cover(Planting one, int season) {
-        return one.water().cover(season - one.firstSeason() + 1);
-    }
+    private static double cover(Planting one, int season) { return one.water().cover(season - one.firstSeason() + 1); }
 
     private static double[] open(int days, MulchCover mulch, List<Laid> laid) {
         double[] open = new double[days];
@@ -105,7 +103,5 @@ public final class BedDemand {
      * @param shade share of the day's sun that the bed misses, 0 to 1
      * @param cut share of the demand that goes with all of the sun
      */
-    public static double shadeFactor(double shade, double cut) {
-        return 1 - cut * shade;
-    }
+    public static double shadeFactor(double shade, double cut) { return 1 - cut * shade; }
 }

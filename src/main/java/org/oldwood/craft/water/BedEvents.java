@@ -12,9 +12,7 @@ public final class BedEvents {
 
     /** Adds a watering, mm; several on a day add up. */
     public void water(int day, double mm) {
-        if (!(mm >= 0)) {
-            throw new IllegalArgumentException("a watering cannot be below 0 mm but is " + mm);
-        }
+        if (!(mm >= 0)) { throw new IllegalArgumentException("a watering cannot be below 0 mm but is " + mm); }
         watered.merge(day, mm, Double::sum);
         reaches(day);
     }
@@ -35,11 +33,7 @@ public final class BedEvents {
         return day >= first && day <= last;
     }
 
-    double wateredMm(int day) {
-        return isAmong(day) ? watered.getOrDefault(day, 0.0) : 0;
-    }
+    double wateredMm(int day) { return isAmong(day) ? watered.getOrDefault(day, 0.0) : 0; }
 
-    MoistureNote note(int day) {
-        return isAmong(day) ? notes.getOrDefault(day, MoistureNote.NONE) : MoistureNote.NONE;
-    }
+    MoistureNote note(int day) { return isAmong(day) ? notes.getOrDefault(day, MoistureNote.NONE) : MoistureNote.NONE; }
 }

@@ -10,8 +10,8 @@ package org.oldwood.craft.water;
  * @param competing share of what is drawn from the bed that goes to roots of neighbours, 0 to 0.9
  * @param open share of the rain that falls on it, 0 under a roof, 1 in the open
  */
-public record BedWater(
-        double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing, double open) {
+public record BedWater(double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing,
+        double open) {
     /** Beyond this share a bed is the neighbour's. */
     public static final double MOST_COMPETING = 0.9;
 

@@ -11,9 +11,7 @@ import org.oldwood.crop.Key;
  * @param mid in full leaf
  * @param end at leaf fall
  */
-public record CropCoefficient(
-        @Key(least = 0, most = 2) double initial,
-        @Key(least = 0, most = 2) double mid,
+public record CropCoefficient(@Key(least = 0, most = 2) double initial, @Key(least = 0, most = 2) double mid,
         @Key(least = 0, most = 2) double end) {
     /** Wind at 2 m for which the tables hold, m/s (FAO-56, p. 114). */
     public static final double TABLE_WIND = 2;
@@ -26,22 +24,15 @@ public record CropCoefficient(
     /**
      * The coefficient on a day. Days are counted from any one day; the four ends must not run backwards.
      *
-     * @param day the day
      * @param begins first day of growth
      * @param full first day of full leaf
      * @param declines last day of full leaf
      * @param ends leaf fall; afterwards the plants are bare again
      */
     public double on(double day, double begins, double full, double declines, double ends) {
-        if (day <= begins || day > ends) {
-            return initial;
-        }
-        if (day < full) {
-            return initial + (mid - initial) * (day - begins) / (full - begins);
-        }
-        if (day <= declines) {
-            return mid;
-        }
+        if (day <= begins || day > ends) { return initial; }
+        if (day < full) { return initial + (mid - initial) * (day - begins) / (full - begins); }
+        if (day <= declines) { return mid; }
         return mid + (end - mid) * (day - declines) / (ends - declines);
     }
 
@@ -57,7 +48,7 @@ public record CropCoefficient(
         double byWind = 0.04 * (Math.max(1, Math.min(6, wind)) - TABLE_WIND);
         double byHumidity = 0.004 * (Math.max(20, Math.min(80, rhMin)) - TABLE_LOWEST_HUMIDITY);
         double change = (byWind - byHumidity) * Math.pow(heightM / 3, 0.3);
-        return new CropCoefficient(
-                initial, mid >= LEAST_ADJUSTED ? mid + change : mid, end >= LEAST_ADJUSTED ? end + change : end);
+        return new CropCoefficient(initial, mid >= LEAST_ADJUSTED ? mid + change : mid,
+                end >= LEAST_ADJUSTED ? end + change : end);
     }
 }

@@ -72,24 +72,15 @@ public final class CropCurves {
     }
 
     /** The weather that the curves go with. */
-    public WeatherSeries weather() {
-        return weather;
-    }
+    public WeatherSeries weather() { return weather; }
 
     /** The year that names the season of a day. */
-    public int seasonYear(int day) {
-        return seasons[day];
-    }
+    public int seasonYear(int day) { return seasons[day]; }
 
-    public Curve of(Crop crop, CropWater water) {
-        return curves.computeIfAbsent(crop.id(), id -> curve(crop, water));
-    }
+    public Curve of(Crop crop, CropWater water) { return curves.computeIfAbsent(crop.id(), id -> curve(crop, water)); }
 
     private Curve curve(Crop crop, CropWater water) {
-        Curve curve = new Curve(
-                weather.days(),
-                water.group().single().initial(),
-                water.group().basal().initial());
+        Curve curve = new Curve(weather.days(), water.group().single().initial(), water.group().basal().initial());
         Season season = Season.containing(weather.first(), hemisphere).plus(-1);
         Season last = Season.containing(weather.last(), hemisphere);
         for (; season.compareTo(last) <= 0; season = season.plus(1)) {
@@ -113,10 +104,7 @@ public final class CropCurves {
     }
 
     private CropCoefficient inWind(CropCoefficient table, CropWater water) {
-        return table.adjusted(
-                wind,
-                CropCoefficient.TABLE_LOWEST_HUMIDITY,
-                water.group().heightM().is());
+        return table.adjusted(wind, CropCoefficient.TABLE_LOWEST_HUMIDITY, water.group().heightM().is());
     }
 
     /** Stages of a freak season may overlap; a phase is then a day long. */

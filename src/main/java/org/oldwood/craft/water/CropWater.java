@@ -26,16 +26,8 @@ import org.oldwood.store.Fields;
  * @param trialDeficit deficit at which a trial watered it, mm
  * @param splits when ripe fruit splits if soaked after drought
  */
-public record CropWater(
-        WaterFigures.Group group,
-        Growth growth,
-        Figure rootDepth,
-        Figure yearsToFullRoots,
-        Cover coverByYear,
-        Figure weeklyNeed,
-        List<Period> critical,
-        StandsWet standsWet,
-        Optional<Figure> trialDeficit,
+public record CropWater(WaterFigures.Group group, Growth growth, Figure rootDepth, Figure yearsToFullRoots,
+        Cover coverByYear, Figure weeklyNeed, List<Period> critical, StandsWet standsWet, Optional<Figure> trialDeficit,
         Optional<Period> splits) {
 
     /**
@@ -87,8 +79,8 @@ public record CropWater(
     private static CropWater read(Fields fields, WaterFigures figures) {
         fields.count("format", 1, 1);
         WaterFigures.Group group = figures.group(fields.text("coefficients"));
-        Optional<Period> splits =
-                fields.object("splits").map(one -> RecordReader.read(one, Period.class, Map.of("name", "ripe fruit")));
+        Optional<Period> splits = fields.object("splits")
+                .map(one -> RecordReader.read(one, Period.class, Map.of("name", "ripe fruit")));
         return RecordReader.read(fields, CropWater.class, Map.of("group", group, "splits", splits));
     }
 

@@ -21,9 +21,7 @@ public record Dose(double mm, double litres, double litresEach) {
     }
 
     /** Minutes that a tap needs. */
-    public double minutes(double litresPerMinute) {
-        return litres / litresPerMinute;
-    }
+    public double minutes(double litresPerMinute) { return litres / litresPerMinute; }
 
     /** Hours over which to spread it so that the soil takes it in, at its intake in mm an hour. */
     public double hours(double intakeMmPerHour) {

@@ -25,9 +25,7 @@ public record MoistureTrend(int notes, double mmPerWeek, int days) {
         while (first > 0 && sameWay(corrections.get(first - 1), corrections.get(last))) {
             first--;
         }
-        if (last - first + 1 < leastNotes) {
-            return Optional.empty();
-        }
+        if (last - first + 1 < leastNotes) { return Optional.empty(); }
         double pull = 0;
         double fresh = 0;
         for (int i = first; i <= last; i++) {
@@ -36,9 +34,7 @@ public record MoistureTrend(int notes, double mmPerWeek, int days) {
         }
         int notes = last - first + 1;
         int days = corrections.get(last).day() - corrections.get(first).day();
-        if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) {
-            return Optional.empty();
-        }
+        if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) { return Optional.empty(); }
         return Optional.of(new MoistureTrend(notes, 7 * fresh / days, days));
     }
 
@@ -52,7 +48,5 @@ public record MoistureTrend(int notes, double mmPerWeek, int days) {
     }
 
     /** Whether the bed is drier than modelled. */
-    public boolean drier() {
-        return mmPerWeek > 0;
-    }
+    public boolean drier() { return mmPerWeek > 0; }
 }

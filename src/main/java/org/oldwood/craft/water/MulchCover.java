@@ -10,9 +10,7 @@ package org.oldwood.craft.water;
 public record MulchCover(double cut, double fullDepthCm, double lastsDays) {
     /** The mulch by the figures of {@code water.json}. */
     public static MulchCover of(WaterFigures figures) {
-        return new MulchCover(
-                figures.figure("mulchCut").is(),
-                figures.figure("mulchDepth").is(),
+        return new MulchCover(figures.figure("mulchCut").is(), figures.figure("mulchDepth").is(),
                 figures.figure("mulchLasts").is());
     }
 
@@ -23,9 +21,7 @@ public record MulchCover(double cut, double fullDepthCm, double lastsDays) {
      * @param daysSince days since then; below 0 before it was laid
      */
     public double factor(double depthCm, long daysSince) {
-        if (daysSince < 0 || daysSince >= lastsDays) {
-            return 1;
-        }
+        if (daysSince < 0 || daysSince >= lastsDays) { return 1; }
         double cover = Math.min(1, depthCm / fullDepthCm) * (1 - daysSince / lastsDays);
         return 1 - cut * cover;
     }

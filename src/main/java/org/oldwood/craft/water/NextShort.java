@@ -24,21 +24,16 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
      * @param start depletion on the evening before the first of these days
      * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
      */
-    public static NextShort of(
-            BedWater bed, WeatherSeries ahead, double[] coefficient, Depletion start, double rainSpread) {
+    public static NextShort of(BedWater bed, WeatherSeries ahead, double[] coefficient, Depletion start,
+            double rainSpread) {
         DoubleBinaryOperator run = (rain, depletion) -> {
-            WaterDays days = new WaterAccount(bed)
-                    .run(ahead.withRainTimes(rain, day -> true), coefficient, new BedEvents(), depletion);
-            return IntStream.range(0, days.days())
-                    .filter(days::isShort)
-                    .findFirst()
-                    .orElse(NEVER);
+            WaterDays days = new WaterAccount(bed).run(ahead.withRainTimes(rain, day -> true), coefficient,
+                    new BedEvents(), depletion);
+            return IntStream.range(0, days.days()).filter(days::isShort).findFirst().orElse(NEVER);
         };
-        return new NextShort(
-                day(run.applyAsDouble(1, start.mm())),
+        return new NextShort(day(run.applyAsDouble(1, start.mm())),
                 day(run.applyAsDouble(1 - rainSpread, start.driestMm())),
-                day(run.applyAsDouble(1 + rainSpread, start.wettestMm())),
-                day(run.applyAsDouble(0, start.mm())));
+                day(run.applyAsDouble(1 + rainSpread, start.wettestMm())), day(run.applyAsDouble(0, start.mm())));
     }
 
     /**
@@ -58,9 +53,7 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
      * the bed going. Empty where the likely day is not known.
      */
     public OptionalInt plusMinusDays() {
-        if (likely.isEmpty() || sooner.isEmpty()) {
-            return OptionalInt.empty();
-        }
+        if (likely.isEmpty() || sooner.isEmpty()) { return OptionalInt.empty(); }
         int before = likely.getAsInt() - sooner.getAsInt();
         int after = later.orElse(likely.getAsInt()) - likely.getAsInt();
         return OptionalInt.of(Math.max(1, Math.max(before, after)));

@@ -33,17 +33,13 @@ public final class RootZone {
     public static double fraction(double tableFraction, double demandMm) {
         // Not by Math.min and Math.max: the short compiler tier calls them, a million times a run.
         double fraction = tableFraction + 0.04 * (5 - demandMm);
-        if (fraction > MOST_FRACTION) {
-            return MOST_FRACTION;
-        }
+        if (fraction > MOST_FRACTION) { return MOST_FRACTION; }
         return fraction < LEAST_FRACTION ? LEAST_FRACTION : fraction;
     }
 
     /** Share of their demand that the plants can still draw at a depletion (84). */
     public static double stress(double depletionMm, double totalAvailableMm, double fraction) {
-        if (depletionMm <= fraction * totalAvailableMm) {
-            return 1;
-        }
+        if (depletionMm <= fraction * totalAvailableMm) { return 1; }
         return Math.max(0, (totalAvailableMm - depletionMm) / ((1 - fraction) * totalAvailableMm));
     }
 

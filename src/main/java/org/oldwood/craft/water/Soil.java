@@ -27,9 +27,7 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
     }
 
     /** Available water, m³/m³. */
-    public double availableShare() {
-        return fieldCapacity.is() - wiltingPoint.is();
-    }
+    public double availableShare() { return fieldCapacity.is() - wiltingPoint.is(); }
 
     /**
      * What the root zone can hold, mm.
@@ -49,19 +47,11 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
     }
 
     /** A class of the feel-and-appearance guide. */
-    public record FeelClass(
-            String word,
-            @Key(least = 0, most = 1) double low,
-            @Key(least = 0, most = 1) double high,
-            String text,
-            String source,
-            Seen seen)
-            implements Checked {
+    public record FeelClass(String word, @Key(least = 0, most = 1) double low, @Key(least = 0, most = 1) double high,
+            String text, String source, Seen seen) implements Checked {
         @Override
         public void check(Fields fields) {
-            if (high < low) {
-                fields.wrong("high", "high-below-low", "must be \"low\" or more", "");
-            }
+            if (high < low) { fields.wrong("high", "high-below-low", "must be \"low\" or more", ""); }
         }
     }
 

@@ -34,16 +34,13 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
         root.count("format", 1, 1);
         Map<String, Soil> textures = new LinkedHashMap<>();
         Fields all = RecordReader.must(root, "textures");
-        all.keys()
-                .forEach(id ->
-                        textures.put(id, RecordReader.read(RecordReader.must(all, id), Soil.class, Map.of("id", id))));
+        all.keys().forEach(
+                id -> textures.put(id, RecordReader.read(RecordReader.must(all, id), Soil.class, Map.of("id", id))));
         return RecordReader.read(root, Soils.class, Map.of("textures", textures));
     }
 
     /** The texture ids, coarse first. */
-    public List<String> ids() {
-        return List.copyOf(textures.keySet());
-    }
+    public List<String> ids() { return List.copyOf(textures.keySet()); }
 
     /** The texture of an id, {@code sandy-loam} for example. */
     public Optional<Soil> find(String id) {
@@ -63,7 +60,5 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
     }
 
     /** All guides, coarse soils first. */
-    public List<FeelGuide> guides() {
-        return List.copyOf(guideOf.values());
-    }
+    public List<FeelGuide> guides() { return List.copyOf(guideOf.values()); }
 }

@@ -25,9 +25,7 @@ public record Surfaces(Map<String, Surface> surfaces, Figure firstFlush) {
         return RecordReader.document(documents.fields("surfaces.json"), Surfaces.class);
     }
 
-    public List<String> ids() {
-        return List.copyOf(surfaces.keySet());
-    }
+    public List<String> ids() { return List.copyOf(surfaces.keySet()); }
 
     /** The covering of an id, {@code tiles} for example. */
     public Optional<Surface> find(String id) {

@@ -19,9 +19,7 @@ public final class WaterAccount {
     private double drained;
     private double evening;
 
-    public WaterAccount(BedWater bed) {
-        this(bed, Convention.FAO_56);
-    }
+    public WaterAccount(BedWater bed) { this(bed, Convention.FAO_56); }
 
     public WaterAccount(BedWater bed, Convention convention) {
         this.bed = bed;
@@ -46,9 +44,7 @@ public final class WaterAccount {
             days.set(i, gained, demand, used, drained, evening);
             depletion = corrected(days, events, i);
         }
-        if (convention == Convention.FULL_DEMAND) {
-            days.stressFromEvening(bed.fraction());
-        }
+        if (convention == Convention.FULL_DEMAND) { days.stressFromEvening(bed.fraction()); }
         return days;
     }
 
@@ -62,8 +58,7 @@ public final class WaterAccount {
 
     private double gain(WeatherSeries weather, int day) {
         double rain = weather.rain(day);
-        return bed.open() * weather.soaked(day)
-                + roofMmPerMm * Math.max(0, rain - bed.roof().firstFlushMm());
+        return bed.open() * weather.soaked(day) + roofMmPerMm * Math.max(0, rain - bed.roof().firstFlushMm());
     }
 
     private double used(double depletion, double demand) {

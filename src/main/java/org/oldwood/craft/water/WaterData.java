@@ -27,21 +27,13 @@ public final class WaterData {
         return new WaterData(Soils.read(documents), Surfaces.read(documents), WaterFigures.read(documents), crops);
     }
 
-    public Soils soils() {
-        return soils;
-    }
+    public Soils soils() { return soils; }
 
-    public Surfaces surfaces() {
-        return surfaces;
-    }
+    public Surfaces surfaces() { return surfaces; }
 
-    public WaterFigures figures() {
-        return figures;
-    }
+    public WaterFigures figures() { return figures; }
 
-    public Crop crop(String id) {
-        return crops.get(id);
-    }
+    public Crop crop(String id) { return crops.get(id); }
 
     /** How a crop draws water; empty where nothing is known of it. */
     public Optional<CropWater> water(String crop) {

@@ -20,7 +20,6 @@ public final class WaterDays {
     /**
      * What a moisture note did.
      *
-     * @param day the day
      * @param foundMm depletion that the note means
      * @param modelledMm depletion by the account before the note
      * @param weight how far the account moved
@@ -32,9 +31,7 @@ public final class WaterDays {
         }
 
         /** How far the account was moved; above 0 towards dry. */
-        public double movedMm() {
-            return weight * drierMm();
-        }
+        public double movedMm() { return weight * drierMm(); }
     }
 
     WaterDays(BedWater bed, WeatherSeries weather, double startMm) {
@@ -77,31 +74,19 @@ public final class WaterDays {
         }
     }
 
-    public BedWater bed() {
-        return bed;
-    }
+    public BedWater bed() { return bed; }
 
-    public int days() {
-        return depletion.length;
-    }
+    public int days() { return depletion.length; }
 
-    public LocalDate date(int day) {
-        return weather.first().plusDays(day);
-    }
+    public LocalDate date(int day) { return weather.first().plusDays(day); }
 
-    public int index(LocalDate date) {
-        return weather.index(date);
-    }
+    public int index(LocalDate date) { return weather.index(date); }
 
     /** Depletion in the morning. */
-    public double morning(int day) {
-        return day == 0 ? startMm : depletion[day - 1];
-    }
+    public double morning(int day) { return day == 0 ? startMm : depletion[day - 1]; }
 
     /** Depletion in the evening, after any note. */
-    public double depletion(int day) {
-        return depletion[day];
-    }
+    public double depletion(int day) { return depletion[day]; }
 
     /** Share of the available water held in the evening, 0 to 1. */
     public double heldShare(int day) {
@@ -109,9 +94,7 @@ public final class WaterDays {
     }
 
     /** Rain that soaked in, roof water and watering. */
-    public double gain(int day) {
-        return gain[day];
-    }
+    public double gain(int day) { return gain[day]; }
 
     /** What the bed's own plants and soil would use if they had enough. */
     public double demand(int day) {
@@ -119,19 +102,13 @@ public final class WaterDays {
     }
 
     /** What plants, soil and neighbours' roots took. */
-    public double used(int day) {
-        return used[day];
-    }
+    public double used(int day) { return used[day]; }
 
     /** What ran through below the roots. */
-    public double drained(int day) {
-        return drained[day];
-    }
+    public double drained(int day) { return drained[day]; }
 
     /** Share of their demand that the plants got, 0 to 1. */
-    public double stress(int day) {
-        return stress[day];
-    }
+    public double stress(int day) { return stress[day]; }
 
     /** Whether the bed was short in the evening: more drawn than the plants can without stress. */
     public boolean isShort(int day) {
@@ -140,9 +117,7 @@ public final class WaterDays {
     }
 
     /** What the notes did, oldest first. */
-    public List<Correction> corrections() {
-        return List.copyOf(corrections);
-    }
+    public List<Correction> corrections() { return List.copyOf(corrections); }
 
     /**
      * Days until the water is gone that stands on the last of some days: what runs beyond field capacity must sink away.

@@ -45,15 +45,8 @@ public final class WaterFigures {
      * @param cautiousDepletion another view of it
      * @param rootDepth greatest depth of the roots, another view beside the crop's own
      */
-    public record Group(
-            String name,
-            CropCoefficient single,
-            CropCoefficient basal,
-            @Key("height") Figure heightM,
-            Figure depletion,
-            Figure cautiousDepletion,
-            Figure rootDepth,
-            List<String> sources) {}
+    public record Group(String name, CropCoefficient single, CropCoefficient basal, @Key("height") Figure heightM,
+            Figure depletion, Figure cautiousDepletion, Figure rootDepth, List<String> sources) {}
 
     /** The group of a name. */
     public Group group(String id) {

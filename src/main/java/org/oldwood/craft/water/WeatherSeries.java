@@ -55,33 +55,21 @@ public final class WeatherSeries {
         return new WeatherSeries(first, et0, fell, in);
     }
 
-    public LocalDate first() {
-        return first;
-    }
+    public LocalDate first() { return first; }
 
     /** Reference evapotranspiration of a day, mm. */
-    public double et0(int day) {
-        return et0[day];
-    }
+    public double et0(int day) { return et0[day]; }
 
     /** Rain of a day, mm. */
-    public double rain(int day) {
-        return rain[day];
-    }
+    public double rain(int day) { return rain[day]; }
 
     /** Rain of a day that soaked in, mm. */
-    public double soaked(int day) {
-        return soaked[day];
-    }
+    public double soaked(int day) { return soaked[day]; }
 
-    public int days() {
-        return et0.length;
-    }
+    public int days() { return et0.length; }
 
     /** The last day. */
-    public LocalDate last() {
-        return first.plusDays(et0.length - 1L);
-    }
+    public LocalDate last() { return first.plusDays(et0.length - 1L); }
 
     /** How many days after the first a day comes; below 0 before it. */
     public int index(LocalDate day) {

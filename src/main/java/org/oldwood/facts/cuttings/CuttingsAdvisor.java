@@ -38,14 +38,9 @@ public final class CuttingsAdvisor extends Advisor {
         lot("lift-date", found -> day(found.line().liftFrom(), "the day they are fit to lift"));
         lot("lift-by-date", found -> day(found.line().liftBy(), "the last good day to lift them"));
         lot("plant-out-date", found -> day(found.line().plantOut(), "the day they are planted out"));
-        lot(
-                "expected-plants",
-                found -> Fact.number(
-                        found.plants().mean(),
-                        Words.one(found.plants().mean()) + " plants are expected of these cuttings"));
-        knows(
-                "set-in-place",
-                s -> forecast(s, found -> setInPlace(found.course().method().inPlace())));
+        lot("expected-plants", found -> Fact.number(found.plants().mean(),
+                Words.one(found.plants().mean()) + " plants are expected of these cuttings"));
+        knows("set-in-place", s -> forecast(s, found -> setInPlace(found.course().method().inPlace())));
         knows("parent-fit", this::parentFit);
         knows("strike-from-date", (of, s) -> strike(of, s, StrikeWindow::opens));
         knows("strike-by-date", (of, s) -> strike(of, s, StrikeWindow::closes));
@@ -70,19 +65,16 @@ public final class CuttingsAdvisor extends Advisor {
         return now;
     }
 
-    private CuttingsAmounts amounts(Situation s) {
-        return new CuttingsAmounts(book(s), this, cases);
-    }
+    private CuttingsAmounts amounts(Situation s) { return new CuttingsAmounts(book(s), this, cases); }
 
     private void lot(String name, Function<Forecast, Fact> fact) {
         knows(name, s -> forecast(s, found -> fact.apply(found).from(sources(found.course()))));
     }
 
     private Fact forecast(Situation s, Function<Forecast, Fact> fact) {
-        Optional<LotState> lot =
-                s.subject() instanceof Subject.Lot subject ? Optional.of(subject.state()) : Optional.empty();
-        return lot.flatMap(book(s)::forecast)
-                .map(fact)
+        Optional<LotState> lot = s.subject() instanceof Subject.Lot subject ? Optional.of(subject.state())
+                : Optional.empty();
+        return lot.flatMap(book(s)::forecast).map(fact)
                 .orElseGet(() -> Fact.unknown("no dates are known for cuttings of this crop and method"));
     }
 
@@ -90,9 +82,7 @@ public final class CuttingsAdvisor extends Advisor {
         return Fact.yes(inPlace, inPlace ? "set at once where it stays" : "lifted and planted out later");
     }
 
-    private static Fact day(LikelyDay day, String words) {
-        return Fact.day(day.date(), words + ": " + day.date());
-    }
+    private static Fact day(LikelyDay day, String words) { return Fact.day(day.date(), words + ": " + day.date()); }
 
     static List<String> sources(Course course) {
         Set<String> sources = new LinkedHashSet<>();
@@ -103,11 +93,8 @@ public final class CuttingsAdvisor extends Advisor {
     }
 
     private Fact strike(Optional<String> method, Situation s, Function<StrikeWindow, LikelyDay> end) {
-        return s.subject().plants().stream()
-                .findFirst()
-                .map(PlantState::plant)
-                .flatMap(plant ->
-                        book(s).strikeWindow(plant.crop(), plant.form(), method.orElse("hardwood"), s.season()))
+        return s.subject().plants().stream().findFirst().map(PlantState::plant).flatMap(
+                plant -> book(s).strikeWindow(plant.crop(), plant.form(), method.orElse("hardwood"), s.season()))
                 .map(window -> day(end.apply(window), end.apply(window).words()).from(window.sources()))
                 .orElseGet(() -> Fact.unknown("no time is known for cuttings of this crop and method"));
     }
@@ -118,8 +105,7 @@ public final class CuttingsAdvisor extends Advisor {
     }
 
     private String whyNone(Situation s) {
-        String first = warnings(s).stream()
-                .findFirst()
+        String first = warnings(s).stream().findFirst()
                 .map(words -> words.endsWith(".") ? words.substring(0, words.length() - 1) : words)
                 .orElse("buy certified stock");
         return "no bush here is fit to take cuttings from; " + first;
@@ -134,53 +120,38 @@ public final class CuttingsAdvisor extends Advisor {
     }
 
     List<String> warnings(Situation s) {
-        return s.subject().plants().stream()
-                .flatMap(plant -> book(s).health(plant).map(ParentHealth::warnings).orElse(List.of()).stream()
-                        .map(it -> plant.plant().id() + ": " + it.words()))
-                .distinct()
-                .limit(3)
+        return s.subject().plants().stream().flatMap(plant -> book(s).health(plant).map(ParentHealth::warnings)
+                .orElse(List.of()).stream().map(it -> plant.plant().id() + ": " + it.words())).distinct().limit(3)
                 .toList();
     }
 
     /** The course on which a plant was planted: that of its lot, or the default of its form. */
     private Optional<Course> course(Situation s) {
-        if (s.subject().plants().isEmpty()) {
-            return Optional.empty();
-        }
+        if (s.subject().plants().isEmpty()) { return Optional.empty(); }
         Plant plant = s.subject().plants().get(0).plant();
         Optional<LotState> lot = plant.lot().map(id -> s.world().state().lots().get(id));
-        return lot.isPresent()
-                ? lot.flatMap(book(s)::course)
+        return lot.isPresent() ? lot.flatMap(book(s)::course)
                 : book(s).course(plant.crop(), plant.form(), Optional.empty(), Optional.empty());
     }
 
     private Fact plantingCut(Situation s) {
-        return course(s)
-                .map(course -> Fact.text(
-                                course.cut().id(),
-                                "the plant is to be " + course.cut().words())
-                        .from(course.cut().sources()))
-                .orElseGet(() -> Fact.unknown("no cut at planting is known"));
+        return course(s).map(course -> Fact.text(course.cut().id(), "the plant is to be " + course.cut().words())
+                .from(course.cut().sources())).orElseGet(() -> Fact.unknown("no cut at planting is known"));
     }
 
     private Fact flowersOff(Situation s) {
         return course(s)
-                .map(course -> flowersOff(
-                        course.cut(), s.subject().plants().get(0).plant().seasonsOld(s.season())))
+                .map(course -> flowersOff(course.cut(), s.subject().plants().get(0).plant().seasonsOld(s.season())))
                 .orElseGet(() -> Fact.unknown("nothing is known of the first flowers"));
     }
 
     private static Fact flowersOff(PlantingOut.Cut cut, int age) {
         Optional<Figure> seasons = cut.flowersOff();
         boolean off = age >= 1 && age <= seasons.map(Figure::is).orElse(0.0);
-        return Fact.yes(
-                        off,
-                        "in season %s after planting; flowers come off in %s for plants %s"
-                                .formatted(
-                                        age,
-                                        seasons.map(it -> "the first " + it.inWords())
-                                                .orElse("none"),
-                                        cut.words()))
+        return Fact
+                .yes(off,
+                        "in season %s after planting; flowers come off in %s for plants %s".formatted(age,
+                                seasons.map(it -> "the first " + it.inWords()).orElse("none"), cut.words()))
                 .from(seasons.map(Figure::sources).orElse(List.of()));
     }
 }

@@ -24,16 +24,11 @@ final class HealthRecord {
     static ParentHealth of(PlantState plant, HealthSigns signs, LocalDate day) {
         List<Entry> inspections = Entries.all(plant.entries(), EntryKind.INSPECTED);
         double age = years(plant.plant().planted(), day);
-        if (inspections.isEmpty()) {
-            return ParentHealth.of(signs, List.of(), age, age);
-        }
+        if (inspections.isEmpty()) { return ParentHealth.of(signs, List.of(), age, age); }
         Entry last = inspections.get(inspections.size() - 1);
-        List<String> found = inspections.stream()
-                .map(entry -> entry.text("finding").orElse(""))
-                .filter(finding -> bars(signs, finding)
-                        || last.text("finding").filter(finding::equals).isPresent())
-                .distinct()
-                .toList();
+        List<String> found = inspections.stream().map(entry -> entry.text("finding").orElse(""))
+                .filter(finding -> bars(signs, finding) || last.text("finding").filter(finding::equals).isPresent())
+                .distinct().toList();
         return ParentHealth.of(signs, found, years(last.date(), day), age);
     }
 
@@ -45,14 +40,12 @@ final class HealthRecord {
     static Optional<ParentHealth.Sick> barring(PlantState plant, HealthSigns signs) {
         return Entries.all(plant.entries(), EntryKind.INSPECTED).stream()
                 .flatMap(inspection -> inspection.text("finding").stream())
-                .flatMap(finding -> signs.signs().stream()
-                        .filter(sign -> sign.bars() && sign.finding().equals(finding))
+                .flatMap(finding -> signs.signs().stream().filter(sign -> sign.bars() && sign.finding().equals(finding))
                         .map(sign -> new ParentHealth.Sick(plant.plant().id(), finding, sign.sources())))
                 .findFirst();
     }
 
     private static boolean bars(HealthSigns signs, String finding) {
-        return signs.signs().stream()
-                .anyMatch(sign -> sign.bars() && sign.finding().equals(finding));
+        return signs.signs().stream().anyMatch(sign -> sign.bars() && sign.finding().equals(finding));
     }
 }

@@ -74,16 +74,11 @@ public final class LotBook {
      */
     public String form(LotState lot) {
         Crop crop = crops.get(lot.crop());
-        List<String> made =
-                propagation(lot.crop()).map(all -> all.formsOf(lot.method())).orElse(List.of());
+        List<String> made = propagation(lot.crop()).map(all -> all.formsOf(lot.method())).orElse(List.of());
         return lot.form()
-                .or(() -> lot.parent()
-                        .flatMap(state::plant)
-                        .map(parent -> parent.plant().form())
+                .or(() -> lot.parent().flatMap(state::plant).map(parent -> parent.plant().form())
                         .filter(form -> made.isEmpty() || made.contains(form)))
-                .or(() -> made.stream().findFirst())
-                .filter(crop.forms()::contains)
-                .orElseGet(crop::form);
+                .or(() -> made.stream().findFirst()).filter(crop.forms()::contains).orElseGet(crop::form);
     }
 
     /**
@@ -120,9 +115,7 @@ public final class LotBook {
         return course.method().survival().learning(past);
     }
 
-    public LotCounts counts(LotState lot) {
-        return LotRecord.counts(lot, state);
-    }
+    public LotCounts counts(LotState lot) { return LotRecord.counts(lot, state); }
 
     /** What will become of a lot; empty where nothing is known of its crop and method. */
     public Optional<Forecast> forecast(LotState lot) {
@@ -135,8 +128,8 @@ public final class LotBook {
      * {@link StrikePlan#MOST}.
      */
     public OptionalInt fewest(int wanted, Survival survival) {
-        return numbers.computeIfAbsent(survival, any -> new HashMap<>())
-                .computeIfAbsent(wanted, number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
+        return numbers.computeIfAbsent(survival, any -> new HashMap<>()).computeIfAbsent(wanted,
+                number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
     }
 
     /** Whether a lot's parent is fit to be one; empty where the parent is not the garden's own. */
@@ -148,15 +141,11 @@ public final class LotBook {
      * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a bush bars the same
      * crop beside it in the bed: a disease is there before it shows.
      */
-    public Optional<ParentHealth> health(PlantState plant) {
-        return health.get(plant, this::judged);
-    }
+    public Optional<ParentHealth> health(PlantState plant) { return health.get(plant, this::judged); }
 
     private Optional<ParentHealth> judged(PlantState plant) {
         Optional<Propagation> raised = propagation(plant.plant().crop());
-        if (raised.isEmpty()) {
-            return Optional.empty();
-        }
+        if (raised.isEmpty()) { return Optional.empty(); }
         ParentHealth own = HealthRecord.of(plant, raised.get().health(), state.date());
         return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
     }
@@ -167,11 +156,9 @@ public final class LotBook {
 
     private List<ParentHealth.Sick> sickIn(PlantState one) {
         HealthSigns signs = propagation(one.plant().crop()).orElseThrow().health();
-        return state.bed(one.plant().bed()).stream()
-                .flatMap(bed -> bed.plants().stream())
+        return state.bed(one.plant().bed()).stream().flatMap(bed -> bed.plants().stream())
                 .filter(plant -> plant.plant().crop().equals(one.plant().crop()))
-                .flatMap(plant -> HealthRecord.barring(plant, signs).stream())
-                .toList();
+                .flatMap(plant -> HealthRecord.barring(plant, signs).stream()).toList();
     }
 
     /** When cuttings are struck, in the window that opens in a season; empty as for a course. */

@@ -38,8 +38,7 @@ final class LotRecord {
             case PLANTED_OUT -> {
                 int out = entry.ids("plants").size();
                 int all = counts.plantedOutOn().isPresent() ? counts.alive() + out : out;
-                yield counts.plantedOut(
-                        Math.min(counts.struck(), all), counts.plantedOutOn().orElse(day));
+                yield counts.plantedOut(Math.min(counts.struck(), all), counts.plantedOutOn().orElse(day));
             }
             default -> counts;
         };
@@ -85,32 +84,24 @@ final class LotRecord {
         int out = 0;
         int standing = 0;
         for (Entry entry : lot.entries()) {
-            if (entry.kind() == EntryKind.CHECKED
-                    && rooted.isEmpty()
-                    && !entry.date().isBefore(line.rooted().date())) {
+            if (entry.kind() == EntryKind.CHECKED && rooted.isEmpty() && !entry.date().isBefore(line.rooted().date())) {
                 rooted = entry.count("alive");
             } else if (entry.kind() == EntryKind.LIFTED) {
                 rooted = rooted.isPresent() ? rooted : entry.count("rooted");
                 lifted = fit(entry);
-            } else if (entry.kind() == EntryKind.PLANTED_OUT
-                    && entry.date().plusYears(1).isBefore(state.date())) {
+            } else if (entry.kind() == EntryKind.PLANTED_OUT && entry.date().plusYears(1).isBefore(state.date())) {
                 for (String id : entry.ids("plants")) {
                     out++;
                     standing += stood(id, entry.date().plusYears(1), state) ? 1 : 0;
                 }
             }
         }
-        return new PastLot(
-                lot.struck(),
-                rooted,
-                lifted,
-                out == 0 ? OptionalInt.empty() : OptionalInt.of(out),
+        return new PastLot(lot.struck(), rooted, lifted, out == 0 ? OptionalInt.empty() : OptionalInt.of(out),
                 out == 0 ? OptionalInt.empty() : OptionalInt.of(standing));
     }
 
     private static boolean stood(String plant, LocalDate day, GardenState state) {
-        return state.plant(plant)
-                .map(found -> found.gone().map(gone -> gone.date().isAfter(day)).orElse(true))
+        return state.plant(plant).map(found -> found.gone().map(gone -> gone.date().isAfter(day)).orElse(true))
                 .orElse(false);
     }
 }

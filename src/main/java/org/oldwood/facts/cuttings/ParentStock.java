@@ -42,16 +42,9 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      *
      * @param cases each bush as the pruning craft sees it in that season
      */
-    public static ParentStock of(
-            Collection<PlantState> plants,
-            Function<PlantState, Optional<PruningCase>> cases,
-            LotBook book,
-            Course course,
-            Season season) {
-        return new ParentStock(
-                plants.stream()
-                        .map(plant -> bush(plant, cases, book, course, season))
-                        .toList(),
+    public static ParentStock of(Collection<PlantState> plants, Function<PlantState, Optional<PruningCase>> cases,
+            LotBook book, Course course, Season season) {
+        return new ParentStock(plants.stream().map(plant -> bush(plant, cases, book, course, season)).toList(),
                 HARDWOOD.contains(course.method().id())
                         ? ParentWood.forTwoCm(course.method().measures()).map(ParentStock::two)
                         : Optional.empty());
@@ -59,14 +52,9 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     /** In words: {@code bc-1 3, bc-2 0, bc-3 not known}; bushes that are not fit are left out. */
     public String each() {
-        return bushes.stream()
-                .filter(ParentBush::fit)
-                .map(bush -> "%s %s"
-                        .formatted(
-                                bush.plant(),
-                                bush.cuttings().isPresent()
-                                        ? Integer.toString(bush.cuttings().getAsInt())
-                                        : "not known"))
+        return bushes.stream().filter(ParentBush::fit)
+                .map(bush -> "%s %s".formatted(bush.plant(),
+                        bush.cuttings().isPresent() ? Integer.toString(bush.cuttings().getAsInt()) : "not known"))
                 .collect(Collectors.joining(", "));
     }
 
@@ -89,78 +77,60 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         return bushes.stream().anyMatch(ParentBush::fit);
     }
 
-    private static ParentBush bush(
-            PlantState plant,
-            Function<PlantState, Optional<PruningCase>> cases,
-            LotBook book,
-            Course course,
-            Season season) {
+    private static ParentBush bush(PlantState plant, Function<PlantState, Optional<PruningCase>> cases, LotBook book,
+            Course course, Season season) {
         Optional<ParentHealth> health = book.health(plant);
         List<String> warnings = health.map(ParentHealth::warnings).orElse(List.of()).stream()
-                .map(ParentHealth.Warning::words)
-                .toList();
+                .map(ParentHealth.Warning::words).toList();
         String id = plant.plant().id();
         if (!health.map(ParentHealth::fit).orElse(true)) {
             return new ParentBush(id, false, warnings, OptionalInt.of(0), "none");
         }
-        Wood wood =
-                switch (course.method().id()) {
-                    case "hardwood", "disbudded" -> shoots(plant, cases, season);
-                    case "tip-layer" -> tips(plant, season);
-                    default -> new Wood(OptionalInt.empty(), UNCOUNTED);
-                };
+        Wood wood = switch (course.method().id()) {
+            case "hardwood", "disbudded" -> shoots(plant, cases, season);
+            case "tip-layer" -> tips(plant, season);
+            default -> new Wood(OptionalInt.empty(), UNCOUNTED);
+        };
         return new ParentBush(id, true, warnings, wood.number(), wood.words());
     }
 
     /** Soft shoots, branches, suckers, roots and crowns are in no count of the record. */
-    private static final String UNCOUNTED =
-            "not known: the record does not count the wood for this method; look at the plants";
+    private static final String UNCOUNTED = "not known: the record does not count the wood for this method; look at the plants";
 
     /** A number of cuttings and how it came about. */
     private record Wood(OptionalInt number, String words) {
-        static Wood of(int number, String words) {
-            return new Wood(OptionalInt.of(number), words);
-        }
+        static Wood of(int number, String words) { return new Wood(OptionalInt.of(number), words); }
     }
 
     private static Wood shoots(PlantState plant, Function<PlantState, Optional<PruningCase>> cases, Season season) {
         Optional<Entry> noted = shootsNoted(plant, season);
         if (noted.isPresent()) {
             int number = noted.get().count("shoots").orElse(0);
-            return Wood.of(
-                    number,
-                    number + " good shoots to spare, noted " + noted.get().date());
+            return Wood.of(number, number + " good shoots to spare, noted " + noted.get().date());
         }
         Optional<PruningCase> one = cases.apply(plant);
-        if (one.isEmpty() || !one.get().form().craft().equals("renewal")) {
-            return unknown(false);
-        }
+        if (one.isEmpty() || !one.get().form().craft().equals("renewal")) { return unknown(false); }
         Optional<Bush> bush = one.get().bush();
         return bush.isPresent() && bush.get().stems().knows(1) ? fromCut(plant, one.get(), season) : unknown(true);
     }
 
     /** The last count of shoots that still tells of the season. */
     private static Optional<Entry> shootsNoted(PlantState plant, Season season) {
-        return Entries.all(plant.entries(), EntryKind.COUNTED).stream()
-                .filter(entry -> entry.count("shoots").isPresent()
-                        && entry.date().isAfter(season.start().minusDays(SINCE)))
+        return Entries.all(plant.entries(), EntryKind.COUNTED).stream().filter(
+                entry -> entry.count("shoots").isPresent() && entry.date().isAfter(season.start().minusDays(SINCE)))
                 .reduce((first, last) -> last);
     }
 
     private static Wood tips(PlantState plant, Season season) {
-        return Entries.all(plant.entries(), EntryKind.CANES).stream()
-                .filter(entry -> season.contains(entry.date()))
-                .filter(entry -> entry.count("fresh").isPresent())
-                .reduce((first, last) -> last)
-                .map(entry -> Wood.of(
-                        entry.count("fresh").orElse(0),
+        return Entries.all(plant.entries(), EntryKind.CANES).stream().filter(entry -> season.contains(entry.date()))
+                .filter(entry -> entry.count("fresh").isPresent()).reduce((first, last) -> last)
+                .map(entry -> Wood.of(entry.count("fresh").orElse(0),
                         "new canes counted " + entry.date() + ", one tip each; the canes stay"))
                 .orElseGet(() -> new Wood(OptionalInt.empty(), "not known: note canes --fresh in summer"));
     }
 
     private static Wood unknown(boolean wantsCount) {
-        return new Wood(
-                OptionalInt.empty(),
+        return new Wood(OptionalInt.empty(),
                 wantsCount
                         ? "not known: the one-year shoots of that winter are not counted; note counted when the leaves"
                                 + " are off, --stems 1=…,2=…,3=…,4+=…"
@@ -170,20 +140,15 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     private static Wood fromCut(PlantState plant, PruningCase one, Season season) {
         Cut cut = one.cut();
-        int each = cut.taken().stream()
-                .filter(taken -> taken.age() == 1 && taken.why() == Why.CROWDED)
-                .mapToInt(Cut.Taken::number)
-                .sum();
+        int each = cut.taken().stream().filter(taken -> taken.age() == 1 && taken.why() == Why.CROWDED)
+                .mapToInt(Cut.Taken::number).sum();
         int number = each * plant.plant().bushes();
-        String pruned = Entries.last(plant.entries(), EntryKind.PRUNED)
-                .filter(entry -> season.contains(entry.date()))
+        String pruned = Entries.last(plant.entries(), EntryKind.PRUNED).filter(entry -> season.contains(entry.date()))
                 .map(entry -> "; it was pruned %s, and what came out then counts only if it was kept cool and moist"
                         .formatted(entry.date()))
                 .orElse("");
-        return Wood.of(
-                number,
-                "%s of %s one-year shoots come out in this winter's cut; the others are its next stems%s"
-                        .formatted(number, cut.before().at(1) * plant.plant().bushes(), pruned));
+        return Wood.of(number, "%s of %s one-year shoots come out in this winter's cut; the others are its next stems%s"
+                .formatted(number, cut.before().at(1) * plant.plant().bushes(), pruned));
     }
 
     /**

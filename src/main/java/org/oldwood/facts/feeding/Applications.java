@@ -54,27 +54,12 @@ public final class Applications {
      * @param known whether the material is known, so that its nutrients count
      * @param notRead which figures of the material were never read, each with its mark
      */
-    public record Given(
-            LocalDate date,
-            Season season,
-            EntryKind kind,
-            String material,
-            String name,
-            String amount,
-            double gPerM2,
-            double areaM2,
-            Optional<String> plant,
-            Nutrients now,
-            Nutrients next,
-            boolean known,
+    public record Given(LocalDate date, Season season, EntryKind kind, String material, String name, String amount,
+            double gPerM2, double areaM2, Optional<String> plant, Nutrients now, Nutrients next, boolean known,
             List<String> notRead) {
         String inWords() {
-            return "%s %s, %s%s"
-                    .formatted(
-                            date,
-                            name,
-                            amount,
-                            known ? ": " + FeedPlan.inWords(now) + " g/m²" : ": not known, not counted");
+            return "%s %s, %s%s".formatted(date, name, amount,
+                    known ? ": " + FeedPlan.inWords(now) + " g/m²" : ": not known, not counted");
         }
     }
 
@@ -100,9 +85,7 @@ public final class Applications {
 
     private Optional<Given> given(Entry entry, double areaM2, BedState bed) {
         Optional<String> material = entry.text("material");
-        if (material.isEmpty()) {
-            return Optional.empty();
-        }
+        if (material.isEmpty()) { return Optional.empty(); }
         double grams = entry.number("grams").orElse(0);
         return switch (entry.kind()) {
             case FED -> Optional.of(fed(entry, material.get(), grams, areaM2, bed));
@@ -113,8 +96,7 @@ public final class Applications {
                 yield Optional.of(plain(entry, lime.map(Lime::name), grams, areaM2, now));
             }
             case ACIDIFIED -> {
-                Optional<String> name =
-                        books.materials().acidifier(material.get()).map(each -> each.name());
+                Optional<String> name = books.materials().acidifier(material.get()).map(each -> each.name());
                 yield Optional.of(plain(entry, name, grams, areaM2, Nutrients.NONE));
             }
             case MULCHED -> Optional.of(mulched(entry, material.get(), bed));
@@ -130,10 +112,7 @@ public final class Applications {
     /** Share of a feed's nitrogen that the winter before its crop leaves in the bed, 0 to 1. */
     double keeps(Feed feed, LocalDate day, BedState bed) {
         Winter winter = books.tables().winter();
-        return winter.keeps(
-                feed,
-                day,
-                winter.feeds(day, hemisphere),
+        return winter.keeps(feed, day, winter.feeds(day, hemisphere),
                 books.tables().soils().nitrogen(bed.bed().texture()));
     }
 
@@ -141,42 +120,24 @@ public final class Applications {
         Optional<Feed> feed = books.materials().feed(material);
         double keeps = feed.map(each -> keeps(each, entry.date(), bed)).orElse(1.0);
         String amount = Words.weight(grams) + (keeps < 1 ? LEFT.formatted(Words.whole(100 * keeps)) : "");
-        Nutrients now = feed.map(each -> each.gives(grams / areaM2))
-                .map(all -> all.withN(all.n() * keeps))
+        Nutrients now = feed.map(each -> each.gives(grams / areaM2)).map(all -> all.withN(all.n() * keeps))
                 .orElse(Nutrients.NONE);
         return given(entry, feed.map(Feed::name), amount, grams / areaM2, areaM2, now, feed);
     }
 
-    private Given given(
-            Entry entry,
-            Optional<String> name,
-            String amount,
-            double gPerM2,
-            double areaM2,
-            Nutrients now,
+    private Given given(Entry entry, Optional<String> name, String amount, double gPerM2, double areaM2, Nutrients now,
             Optional<Feed> feed) {
         String material = entry.needed("material");
-        return new Given(
-                entry.date(),
-                books.tables().winter().feeds(entry.date(), hemisphere),
-                entry.kind(),
-                material,
-                name.orElse(material),
-                entry.planned() ? amount + AS_PLANNED : amount,
-                gPerM2,
-                areaM2,
-                entry.kind() == EntryKind.FED ? entry.text("plant") : Optional.empty(),
-                now,
-                nextYear(feed, gPerM2),
-                name.isPresent(),
-                feed.map(Feed::notRead).orElse(List.of()));
+        return new Given(entry.date(), books.tables().winter().feeds(entry.date(), hemisphere), entry.kind(), material,
+                name.orElse(material), entry.planned() ? amount + AS_PLANNED : amount, gPerM2, areaM2,
+                entry.kind() == EntryKind.FED ? entry.text("plant") : Optional.empty(), now, nextYear(feed, gPerM2),
+                name.isPresent(), feed.map(Feed::notRead).orElse(List.of()));
     }
 
     /** Of organic materials a share of all their nitrogen comes in the second year (RB209 section 2, page 9), g/m². */
     private Nutrients nextYear(Optional<Feed> feed, double gPerM2) {
         double share = books.tables().limits().residualShare().is();
-        return feed.filter(Feed::organic)
-                .map(each -> Nutrients.NONE.withN(each.holds(gPerM2).n() * share))
+        return feed.filter(Feed::organic).map(each -> Nutrients.NONE.withN(each.holds(gPerM2).n() * share))
                 .orElse(Nutrients.NONE);
     }
 
@@ -185,25 +146,16 @@ public final class Applications {
         Optional<Mulch> mulch = books.mulches().mulch(material);
         double depth = entry.number("depthCm").orElse(0);
         double fresh = Math.max(0, depth - depthBefore(entry, bed));
-        double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G)
-                .orElse(0.0);
+        double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G).orElse(0.0);
         Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
-        return given(
-                entry,
-                mulch.map(Mulch::name),
-                Words.amount(depth) + " cm deep",
-                grams,
-                bed.bed().areaM2(),
-                feed.map(each -> each.gives(grams)).orElse(Nutrients.NONE),
-                feed);
+        return given(entry, mulch.map(Mulch::name), Words.amount(depth) + " cm deep", grams, bed.bed().areaM2(),
+                feed.map(each -> each.gives(grams)).orElse(Nutrients.NONE), feed);
     }
 
     private double depthBefore(Entry entry, BedState bed) {
         double before = 0;
         for (Entry earlier : bed.entries()) {
-            if (earlier.id().equals(entry.id())) {
-                break;
-            }
+            if (earlier.id().equals(entry.id())) { break; }
             if (earlier.kind() == EntryKind.MULCHED) {
                 before = layer(earlier).map(each -> each.depthOn(entry.date())).orElse(0.0);
             }
@@ -213,23 +165,19 @@ public final class Applications {
 
     /** The layer that an entry tells of; empty where its material is not known. */
     public Optional<MulchLayer> layer(Entry mulched) {
-        return mulched.text("material")
-                .flatMap(books.mulches()::mulch)
+        return mulched.text("material").flatMap(books.mulches()::mulch)
                 .map(mulch -> new MulchLayer(mulch, mulched.number("depthCm").orElse(0), mulched.date()));
     }
 
     /** What was given within a season counts in it, g/m². */
     static Nutrients given(List<Given> given, Season season) {
-        return given.stream()
-                .filter(each -> season.equals(each.season))
-                .map(Given::now)
-                .reduce(Nutrients.NONE, Nutrients::plus);
+        return given.stream().filter(each -> season.equals(each.season)).map(Given::now).reduce(Nutrients.NONE,
+                Nutrients::plus);
     }
 
     /** How much of which material was fed within a season, g/m². */
     static Map<String, Double> materials(List<Given> given, Season season) {
-        return given.stream()
-                .filter(each -> season.equals(each.season) && each.kind == EntryKind.FED)
+        return given.stream().filter(each -> season.equals(each.season) && each.kind == EntryKind.FED)
                 .collect(Collectors.groupingBy(Given::material, Collectors.summingDouble(Given::gPerM2)));
     }
 
@@ -240,25 +188,18 @@ public final class Applications {
      * @param need the need of a season, g/m²
      */
     Nutrients left(List<Given> given, Season season, Need need, LocalDate tested) {
-        List<Given> since =
-                given.stream().filter(each -> each.date.isAfter(tested)).toList();
+        List<Given> since = given.stream().filter(each -> each.date.isAfter(tested)).toList();
         List<Nutrients> seasons = new ArrayList<>();
         for (int back = (int) books.tables().limits().soilTestEvery().high(); back > 0; back--) {
             seasons.add(given(since, season.plus(-back)));
         }
-        double n = given.stream()
-                .filter(each -> season.plus(-1).equals(each.season))
-                .mapToDouble(each -> each.next.n())
+        double n = given.stream().filter(each -> season.plus(-1).equals(each.season)).mapToDouble(each -> each.next.n())
                 .sum();
         Nutrients carried = Nutrients.NONE;
         for (Nutrients each : seasons) {
-            carried = carried.plus(each)
-                    .minus(need.gPerM2())
-                    .atLeastZero()
-                    .times(books.tables().limits().carried());
+            carried = carried.plus(each).minus(need.gPerM2()).atLeastZero().times(books.tables().limits().carried());
         }
         Nutrients all = carried;
-        return Nutrients.each(nutrient -> need.known().contains(nutrient) ? all.of(nutrient) : 0)
-                .withN(n);
+        return Nutrients.each(nutrient -> need.known().contains(nutrient) ? all.of(nutrient) : 0).withN(n);
     }
 }

@@ -45,47 +45,33 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         Optional<FeedingProfile> profile = mostAcid(books, s, bed);
         List<String> kept = s.world().state().garden().materials();
         Lime lime = FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
-                .filter(each -> !each.is("ash"))
-                .findFirst()
-                .orElseGet(
-                        () -> books.materials().lime(books.liming().usualLime()).orElseThrow());
-        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream()
-                .findFirst()
-                .orElseGet(() -> books.materials()
-                        .acidifier(books.liming().usualAcidifier())
-                        .orElseThrow());
+                .filter(each -> !each.is("ash")).findFirst()
+                .orElseGet(() -> books.materials().lime(books.liming().usualLime()).orElseThrow());
+        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream().findFirst()
+                .orElseGet(() -> books.materials().acidifier(books.liming().usualAcidifier()).orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
         double limed = since(bed, EntryKind.LIMED, ph, books::asLimestone);
         double soured = since(bed, EntryKind.ACIDIFIED, ph, books::asSulphur);
         LimeCase forLime = asked(books, bed, profile, ph, limed);
-        PhPlan limePlan = profile.map(
-                        each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
+        PhPlan limePlan = profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
                 .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
-        PhPlan sulphurPlan = SulphurPlan.of(
-                books.sulphur(),
-                books.tables().soils(),
-                asked(books, bed, profile, ph, soured),
-                acidifier,
-                ph.map(SoilRecord.Ph::freeLime).orElse(false));
+        PhPlan sulphurPlan = SulphurPlan.of(books.sulphur(), books.tables().soils(),
+                asked(books, bed, profile, ph, soured), acidifier, ph.map(SoilRecord.Ph::freeLime).orElse(false));
         Optional<String> tub = bed.bed().tubLitres().isPresent()
                 ? Optional.of("The mix of a tub is neither limed nor acidified: renew it.")
                 : Optional.empty();
-        Optional<String> not = tub.or(() ->
-                        SharedBed.clash(books, SharedBed.crops(bed, s.world().crops())))
+        Optional<String> not = tub.or(() -> SharedBed.clash(books, SharedBed.crops(bed, s.world().crops())))
                 .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
-        return new BedAcidity(
-                profile,
-                ph.map(test -> "pH %s, tested on %s, %s"
-                                .formatted(Words.amount(test.ph()), test.date(), SoilRecord.age(test.date(), s.day())))
-                        .orElse("pH never tested"),
+        return new BedAcidity(profile,
+                ph.map(test -> "pH %s, tested on %s, %s".formatted(Words.amount(test.ph()), test.date(),
+                        SoilRecord.age(test.date(), s.day()))).orElse("pH never tested"),
                 new Way(SoilStuff.of(lime), unless(not, limePlan, lime.id()), limed, "ground limestone"),
                 new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan, acidifier.id()), soured, "sulphur"));
     }
 
     private static PhPlan unless(Optional<String> not, PhPlan plan, String material) {
         return not.filter(why -> !plan.nothingToDo() || plan.refused().isPresent())
-                .map(why -> PhPlan.refused(material, why, plan.sources()))
-                .orElse(plan);
+                .map(why -> PhPlan.refused(material, why, plan.sources())).orElse(plan);
     }
 
     public static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {
@@ -96,40 +82,25 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
     /** The pH that is enough for a crop in a bed; peat need not be as sweet as mineral soil. */
     public static Figure enoughPh(FeedingBooks books, Bed bed, FeedingProfile profile) {
         Figure peat = books.liming().figure("peatTarget");
-        return books.tables().soils().organic(bed.texture())
-                        && peat.is() < profile.targetPh().is()
-                ? peat
+        return books.tables().soils().organic(bed.texture()) && peat.is() < profile.targetPh().is() ? peat
                 : profile.targetPh();
     }
 
-    private static LimeCase asked(
-            FeedingBooks books,
-            BedState bed,
-            Optional<FeedingProfile> profile,
-            Optional<SoilRecord.Ph> ph,
-            double given) {
-        return new LimeCase(
-                bed.bed()
-                        .texture()
-                        .filter(each -> books.tables().soils().of(each).isPresent()),
+    private static LimeCase asked(FeedingBooks books, BedState bed, Optional<FeedingProfile> profile,
+            Optional<SoilRecord.Ph> ph, double given) {
+        return new LimeCase(bed.bed().texture().filter(each -> books.tables().soils().of(each).isPresent()),
                 ph.map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty()),
                 profile.map(each -> each.targetPh().is()).orElse(NEUTRAL_ENOUGH),
-                new LimeCase.Layer(
-                        books.liming().figure("tableDepth").is(), bed.bed().stonesPercent()),
-                bed.bed().areaM2(),
-                !bed.plants().isEmpty(),
-                given);
+                new LimeCase.Layer(books.liming().figure("tableDepth").is(), bed.bed().stonesPercent()),
+                bed.bed().areaM2(), !bed.plants().isEmpty(), given);
     }
 
     /** g/m² given since the test, as what the plan reckons in. */
-    private static double since(
-            BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph, ToDoubleBiFunction<String, Double> as) {
-        return bed.entries().stream()
-                .filter(entry -> entry.kind() == kind)
-                .filter(entry ->
-                        ph.isPresent() && !entry.date().isBefore(ph.get().date()))
-                .mapToDouble(entry -> as.applyAsDouble(
-                        entry.text("material").orElse(""),
+    private static double since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph,
+            ToDoubleBiFunction<String, Double> as) {
+        return bed.entries().stream().filter(entry -> entry.kind() == kind)
+                .filter(entry -> ph.isPresent() && !entry.date().isBefore(ph.get().date()))
+                .mapToDouble(entry -> as.applyAsDouble(entry.text("material").orElse(""),
                         entry.number("grams").orElse(0) / bed.bed().areaM2()))
                 .sum();
     }

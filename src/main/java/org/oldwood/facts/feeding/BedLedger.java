@@ -32,9 +32,7 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
      * @param sulphur acidifiers given, as elemental sulphur, g/m²
      */
     public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
-        private static Sum empty(Season season) {
-            return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0);
-        }
+        private static Sum empty(Season season) { return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0); }
 
         /** Given and left together: all that counts in the season, g/m². */
         public Nutrients counting() {
@@ -44,9 +42,7 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
 
     /** The ledgers of all beds, in the order of the garden. */
     public static List<BedLedger> all(FeedingBooks books, GardenState state, Crops crops) {
-        return state.beds().values().stream()
-                .map(bed -> of(books, state, crops, bed))
-                .toList();
+        return state.beds().values().stream().map(bed -> of(books, state, crops, bed)).toList();
     }
 
     /** The ledger of one bed; without lines where nothing was ever given. */
@@ -64,18 +60,13 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
         for (Applications.Given each : given) {
             Season season = each.season();
             sums.merge(season, of(books, season, each, bed), BedLedger::plus);
-            if (each.next().sum() > 0) {
-                sums.merge(season.plus(1), left(season.plus(1), each, bed), BedLedger::plus);
-            }
+            if (each.next().sum() > 0) { sums.merge(season.plus(1), left(season.plus(1), each, bed), BedLedger::plus); }
         }
         return new BedLedger(bed.bed(), List.copyOf(given), List.copyOf(sums.values()));
     }
 
     private static Sum of(FeedingBooks books, Season season, Applications.Given each, BedState bed) {
-        return new Sum(
-                season,
-                each.now().times(share(each, bed)),
-                Nutrients.NONE,
+        return new Sum(season, each.now().times(share(each, bed)), Nutrients.NONE,
                 each.kind() == EntryKind.LIMED ? books.asLimestone(each.material(), each.gPerM2()) : 0,
                 each.kind() == EntryKind.ACIDIFIED ? books.asSulphur(each.material(), each.gPerM2()) : 0);
     }
@@ -85,12 +76,10 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
         return new Sum(season, empty.given, each.next().times(share(each, bed)), empty.limestone, empty.sulphur);
     }
 
-    private static double share(Applications.Given each, BedState bed) {
-        return each.areaM2() / bed.bed().areaM2();
-    }
+    private static double share(Applications.Given each, BedState bed) { return each.areaM2() / bed.bed().areaM2(); }
 
     private static Sum plus(Sum a, Sum b) {
-        return new Sum(
-                a.season, a.given.plus(b.given), a.left.plus(b.left), a.limestone + b.limestone, a.sulphur + b.sulphur);
+        return new Sum(a.season, a.given.plus(b.given), a.left.plus(b.left), a.limestone + b.limestone,
+                a.sulphur + b.sulphur);
     }
 }

@@ -30,44 +30,24 @@ import org.oldwood.words.Words;
  * @param topUpAt share of the wanted depth at which to top up
  * @param day the day for which it was reckoned
  */
-public record BedMulch(
-        Optional<MulchLayer> layer,
-        double depthNow,
-        MulchPlan plan,
-        Underlay underlay,
-        double barrowLitres,
-        double topUpAt,
-        LocalDate day,
-        List<String> notes) {
+public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan plan, Underlay underlay,
+        double barrowLitres, double topUpAt, LocalDate day, List<String> notes) {
     private static final double BARE_BELOW_CM = 1;
 
     public static BedMulch of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
         Optional<Entry> last = Entries.last(bed.entries(), EntryKind.MULCHED);
-        Optional<MulchLayer> layer =
-                last.flatMap(new Applications(books, s.season().hemisphere())::layer);
+        Optional<MulchLayer> layer = last.flatMap(new Applications(books, s.season().hemisphere())::layer);
         double now = layer.map(each -> each.depthOn(s.day())).orElse(0.0);
         List<String> notes = new ArrayList<>();
         last.flatMap(Entry::unmeasured).ifPresent(words -> notes.add(Words.capital(words) + "."));
         Mulch mulch = chosen(books, s, bed, notes);
         Optional<Figure> gap = gap(books, s, bed);
-        MulchPlan plan = MulchPlan.of(
-                mulch,
-                new MulchPlan.Asked(
-                        bed.bed().areaM2(),
-                        bushes(bed),
-                        gap.map(Figure::is).orElse(0.0),
-                        gap.map(it -> it.seen().beside()).orElse(""),
-                        now,
-                        mulch.depth().is()));
-        return new BedMulch(
-                layer,
-                now,
-                plan,
-                books.mulches().underlay(books.mulches().usual("underlay")).orElseThrow(),
-                books.mulches().figure("barrow").is(),
-                books.mulches().figure("topUpAt").is(),
-                s.day(),
+        MulchPlan plan = MulchPlan.of(mulch,
+                new MulchPlan.Asked(bed.bed().areaM2(), bushes(bed), gap.map(Figure::is).orElse(0.0),
+                        gap.map(it -> it.seen().beside()).orElse(""), now, mulch.depth().is()));
+        return new BedMulch(layer, now, plan, books.mulches().underlay(books.mulches().usual("underlay")).orElseThrow(),
+                books.mulches().figure("barrow").is(), books.mulches().figure("topUpAt").is(), s.day(),
                 List.copyOf(notes));
     }
 
@@ -80,11 +60,8 @@ public record BedMulch(
         MonthDay until = books.mulches().laidUntil();
         LocalDate last = s.season().day(until.getMonthValue(), until.getDayOfMonth());
         boolean laid = bed.entries().stream()
-                .anyMatch(
-                        entry -> entry.kind() == EntryKind.MULCHED && s.season().contains(entry.date()));
-        if (laid || last.isBefore(s.world().today()) || bed.plants().isEmpty()) {
-            return Nutrients.NONE;
-        }
+                .anyMatch(entry -> entry.kind() == EntryKind.MULCHED && s.season().contains(entry.date()));
+        if (laid || last.isBefore(s.world().today()) || bed.plants().isEmpty()) { return Nutrients.NONE; }
         BedMulch mulch = of(books, new Situation(s.world(), s.subject(), s.season(), last));
         return mulch.topUpDue() ? mulch.gives(books) : Nutrients.NONE;
     }
@@ -92,17 +69,13 @@ public record BedMulch(
     /** What plants can use of the new layer in its first season, g/m². */
     private Nutrients gives(FeedingBooks books) {
         double kgPerM2 = plan.kgPerM2();
-        return plan.mulch()
-                .asFeed()
-                .flatMap(books.materials()::feed)
-                .map(feed -> feed.gives(kgPerM2 * 1000))
+        return plan.mulch().asFeed().flatMap(books.materials()::feed).map(feed -> feed.gives(kgPerM2 * 1000))
                 .orElse(Nutrients.NONE);
     }
 
     /** What lies there is topped up with the same, where it is still kept. */
     private static List<String> lastFirst(BedState bed, List<String> kept) {
-        Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED)
-                .flatMap(entry -> entry.text("material"))
+        Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED).flatMap(entry -> entry.text("material"))
                 .filter(kept::contains);
         List<String> ordered = new ArrayList<>(kept);
         last.ifPresent(id -> {
@@ -119,8 +92,7 @@ public record BedMulch(
         Optional<Mulch> rich = Optional.empty();
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
             Optional<String> why = excluded(profiles, mulch);
-            Optional<String> tooRich = RichMulch.about(
-                    books, s.world().crops(), bed, mulch, mulch.depth().is());
+            Optional<String> tooRich = RichMulch.about(books, s.world().crops(), bed, mulch, mulch.depth().is());
             if (why.isEmpty() && tooRich.isEmpty()) {
                 mulch.warning().ifPresent(words -> acidWarning(profiles, mulch, words, notes));
                 return mulch;
@@ -129,40 +101,29 @@ public record BedMulch(
             rich = why.isEmpty() ? rich.or(() -> Optional.of(mulch)) : rich;
         }
         boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
-        notes.add(
-                rich.isPresent()
-                        ? "Poorer, so better, are %s; one of them is reckoned with."
-                                .formatted(Words.list(RichMulch.poorer(books, profiles)))
-                        : "No mulch that fits is named under \"materials\"; a usual one is taken.");
-        return books.mulches()
-                .mulch(books.mulches().usual(acid ? "acidSoilMulch" : "mulch"))
-                .orElseThrow();
+        notes.add(rich.isPresent()
+                ? "Poorer, so better, are %s; one of them is reckoned with."
+                        .formatted(Words.list(RichMulch.poorer(books, profiles)))
+                : "No mulch that fits is named under \"materials\"; a usual one is taken.");
+        return books.mulches().mulch(books.mulches().usual(acid ? "acidSoilMulch" : "mulch")).orElseThrow();
     }
 
     static Optional<String> excluded(List<FeedingProfile> profiles, Mulch mulch) {
-        return profiles.stream()
-                .map(profile -> profile.excludes(mulch.tags()))
-                .flatMap(Optional::stream)
-                .map(FeedingProfile.Excluded::reason)
-                .findFirst();
+        return profiles.stream().map(profile -> profile.excludes(mulch.tags())).flatMap(Optional::stream)
+                .map(FeedingProfile.Excluded::reason).findFirst();
     }
 
     private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
-        if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) {
-            notes.add(mulch.name() + ": pH " + words + ".");
-        }
+        if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) { notes.add(mulch.name() + ": pH " + words + "."); }
     }
 
     private static int bushes(BedState bed) {
-        return bed.plants().stream()
-                .filter(plant -> plant.plant().lengthM().isEmpty())
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+        return bed.plants().stream().filter(plant -> plant.plant().lengthM().isEmpty())
+                .mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     private static Optional<Figure> gap(FeedingBooks books, Situation s, BedState bed) {
-        return SharedBed.crops(bed, s.world().crops()).stream()
-                .map(crop -> books.mulches().collarGap(crop.group()))
+        return SharedBed.crops(bed, s.world().crops()).stream().map(crop -> books.mulches().collarGap(crop.group()))
                 .max(Comparator.comparingDouble(Figure::is));
     }
 
@@ -183,7 +144,5 @@ public record BedMulch(
     }
 
     /** Source keys. */
-    public List<String> sources() {
-        return plan.mulch().depth().sources();
-    }
+    public List<String> sources() { return plan.mulch().depth().sources(); }
 }

@@ -42,19 +42,14 @@ public final class FeedAdvisor extends Advisor {
 
     /** The food of a stand in a season, and its budget from each dressing on, worked out when asked for. */
     private record Found(StandFeed stand, FeedingBooks books, Map<Integer, Budget> known) {
-        Budget from(int which) {
-            return known.computeIfAbsent(which, number -> stand.budget(books, number));
-        }
+        Budget from(int which) { return known.computeIfAbsent(which, number -> stand.budget(books, number)); }
     }
 
     /** The rules ask several things of one stand: the very same, since comparing whole records would take longer. */
     private Optional<Found> stand(Situation s) {
-        if (found.size() == MOST_KEPT && !found.containsKey(s.subject())) {
-            found.clear();
-        }
-        return found.computeIfAbsent(s.subject(), subject -> new HashMap<>())
-                .computeIfAbsent(s.season(), season -> StandFeed.of(books(s), s)
-                        .map(stand -> new Found(stand, books(s), new HashMap<>())));
+        if (found.size() == MOST_KEPT && !found.containsKey(s.subject())) { found.clear(); }
+        return found.computeIfAbsent(s.subject(), subject -> new HashMap<>()).computeIfAbsent(s.season(),
+                season -> StandFeed.of(books(s), s).map(stand -> new Found(stand, books(s), new HashMap<>())));
     }
 
     public FeedAdvisor(SharedBooks books) {
@@ -75,22 +70,18 @@ public final class FeedAdvisor extends Advisor {
         Nutrients need = stand.need().gPerM2();
         Nutrients counting = stand.counting().all();
         Nutrients due = need.minus(counting).atLeastZero();
-        return Fact.number(
-                        part.applyAsDouble(due),
-                        "needs %s g/m² in season %s; %s counts already; due %s"
-                                .formatted(
-                                        FeedPlan.inWords(need),
-                                        s.season().label(),
-                                        FeedPlan.inWords(counting),
-                                        FeedPlan.inWords(due)))
+        return Fact
+                .number(part.applyAsDouble(due),
+                        "needs %s g/m² in season %s; %s counts already; due %s".formatted(FeedPlan.inWords(need),
+                                s.season().label(), FeedPlan.inWords(counting), FeedPlan.inWords(due)))
                 .from(stand.need().sources());
     }
 
     private Fact latest(Situation s, Found of) {
         StandFeed stand = of.stand();
         Budget budget = of.from(stand.begun(books(s), s.season()) ? 1 : 0);
-        Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest).map(day -> s.season()
-                .day(day.getMonthValue(), day.getDayOfMonth()));
+        Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest)
+                .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
         Optional<LocalDate> byManure = byManure(s, stand, budget);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
             return Fact.day(byManure.get(), "the last day for raw manure before picking, " + byManure.get())
@@ -104,8 +95,7 @@ public final class FeedAdvisor extends Advisor {
 
     /** Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil. */
     private Optional<LocalDate> byManure(Situation s, StandFeed stand, Budget budget) {
-        if (budget.next().stream().flatMap(plan -> plan.parts().stream()).noneMatch(part -> part.feed()
-                .is("manure"))) {
+        if (budget.next().stream().flatMap(plan -> plan.parts().stream()).noneMatch(part -> part.feed().is("manure"))) {
             return Optional.empty();
         }
         LocalDate picking = s.world().stages().day(stand.crop(), s.season(), Stage.RIPE);
@@ -113,48 +103,34 @@ public final class FeedAdvisor extends Advisor {
     }
 
     private Optional<Amount> dressing(Situation s, int number) {
-        return stand(s).filter(of -> of.from(number)
-                        .next()
-                        .map(next -> next.number() == number)
-                        .orElse(true))
+        return stand(s).filter(of -> of.from(number).next().map(next -> next.number() == number).orElse(true))
                 .flatMap(of -> amount(books(s), s, of.stand(), of.from(number)));
     }
 
     private static Optional<Amount> amount(FeedingBooks books, Situation s, StandFeed stand, Budget budget) {
         // what the first dressing of a plan said is missing need not be said again by the second
         List<String> missing = stand.planned(s.season(), s.world().today()) ? List.of() : budget.missing();
-        if (budget.dressings().isEmpty() && missing.isEmpty()) {
-            return Optional.empty();
-        }
+        if (budget.dressings().isEmpty() && missing.isEmpty()) { return Optional.empty(); }
         FeedPlan plan = budget.next().orElse(new FeedPlan(0, "", List.of(), Nutrients.NONE, false, budget.ground()));
         List<String> lines = new ArrayList<>(plan.measures());
         lines.addAll(missing);
         lines.addAll(budget.notes());
-        plan.parts().forEach(part -> part.feed()
-                .notRead()
-                .forEach(mark -> lines.add(part.feed().name() + ": " + mark + ".")));
+        plan.parts().forEach(
+                part -> part.feed().notRead().forEach(mark -> lines.add(part.feed().name() + ": " + mark + ".")));
         lines.addAll(stand.assumed());
         List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
         arithmetic.addAll(budget.lines());
         arithmetic.add("this dressing: " + FeedPlan.inWords(plan.gives()) + " g/m²");
         String words = plan.parts().isEmpty()
-                ? "%s g/m² on %s m², of a material that you do not keep yet"
-                        .formatted(
-                                FeedPlan.inWords(budget.due()),
-                                Words.amount(plan.ground().areaM2()))
+                ? "%s g/m² on %s m², of a material that you do not keep yet".formatted(FeedPlan.inWords(budget.due()),
+                        Words.amount(plan.ground().areaM2()))
                 : plan.words();
-        return Optional.of(Amount.of(
-                        plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
-                .withWorth(worth(books, useful(plan, budget), plan), worth(books, budget.due(), plan))
-                .withLines(lines)
-                .withCautions(plan.cautions())
-                .withTags(plan.tags())
-                .withLacks(missing)
-                .withBuys(
-                        plan.parts().stream().map(part -> purchase(books, part)).toList())
+        return Optional.of(Amount.of(plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
+                .withWorth(worth(books, useful(plan, budget), plan), worth(books, budget.due(), plan)).withLines(lines)
+                .withCautions(plan.cautions()).withTags(plan.tags()).withLacks(missing)
+                .withBuys(plan.parts().stream().map(part -> purchase(books, part)).toList())
                 .withNoted(plan.parts().stream()
-                        .map(part -> new Amount.Noted(
-                                EntryKind.FED,
+                        .map(part -> new Amount.Noted(EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
                         .toList()));
     }
@@ -176,26 +152,14 @@ public final class FeedAdvisor extends Advisor {
     private static Purchase purchase(FeedingBooks books, Recipe.Part part) {
         Feed feed = part.feed();
         Optional<Mulch> mulch = books.mulches().mulches().stream()
-                .filter(each -> each.asFeed().filter(feed.id()::equals).isPresent())
-                .findFirst();
+                .filter(each -> each.asFeed().filter(feed.id()::equals).isPresent()).findFirst();
         Figure bag = books.mulches().figure("bag");
-        return mulch.map(same -> new Purchase(
-                        same.id(),
-                        same.name(),
-                        part.amount() / same.density().is(),
-                        "l",
-                        Optional.of(new Purchase.Pack(bag.is(), "bag", "bags", bag)),
-                        feed.notRead()))
-                .orElseGet(() -> new Purchase(
-                        feed.id(),
-                        feed.name(),
-                        part.amount(),
-                        "g",
-                        feed.pack().map(Purchase.Pack::ofKilograms),
-                        feed.notRead()));
+        return mulch
+                .map(same -> new Purchase(same.id(), same.name(), part.amount() / same.density().is(), "l",
+                        Optional.of(new Purchase.Pack(bag.is(), "bag", "bags", bag)), feed.notRead()))
+                .orElseGet(() -> new Purchase(feed.id(), feed.name(), part.amount(), "g",
+                        feed.pack().map(Purchase.Pack::ofKilograms), feed.notRead()));
     }
 
-    private FeedingBooks books(Situation s) {
-        return books.of(s.world().documents());
-    }
+    private FeedingBooks books(Situation s) { return books.of(s.world().documents()); }
 }

@@ -46,45 +46,27 @@ public final class FeedingBooks {
         return () -> known.computeIfAbsent("", any -> read.get());
     }
 
-    public FeedingTables tables() {
-        return tables.get();
-    }
+    public FeedingTables tables() { return tables.get(); }
 
-    public Materials materials() {
-        return materials.get();
-    }
+    public Materials materials() { return materials.get(); }
 
-    public Liming liming() {
-        return liming.get();
-    }
+    public Liming liming() { return liming.get(); }
 
-    public SulphurTable sulphur() {
-        return sulphur.get();
-    }
+    public SulphurTable sulphur() { return sulphur.get(); }
 
-    public MulchTables mulches() {
-        return mulches.get();
-    }
+    public MulchTables mulches() { return mulches.get(); }
 
-    public List<Together> together() {
-        return together.get();
-    }
+    public List<Together> together() { return together.get(); }
 
     /** So much of a lime as ground limestone of the table's strength; an unknown one as such. */
     public double asLimestone(String material, double grams) {
-        return materials()
-                .lime(material)
-                .map(lime -> liming().reference().inPlaceOf(grams, lime.value()))
+        return materials().lime(material).map(lime -> liming().reference().inPlaceOf(grams, lime.value()))
                 .orElse(grams);
     }
 
     /** So much of an acidifier as elemental sulphur; an unknown one as such. */
     public double asSulphur(String material, double grams) {
-        return grams
-                / materials()
-                        .acidifier(material)
-                        .map(each -> each.timesSulphur().is())
-                        .orElse(1.0);
+        return grams / materials().acidifier(material).map(each -> each.timesSulphur().is()).orElse(1.0);
     }
 
     /** The crop's asks of soil and food. */
@@ -94,10 +76,7 @@ public final class FeedingBooks {
 
     /** What the crops of a bed ask for, each crop once. */
     public List<FeedingProfile> profiles(BedState bed, Crops crops) {
-        return SharedBed.crops(bed, crops).stream()
-                .map(this::profile)
-                .flatMap(Optional::stream)
-                .toList();
+        return SharedBed.crops(bed, crops).stream().map(this::profile).flatMap(Optional::stream).toList();
     }
 
     /** Materials to reckon with, and whether the grower named them. */
@@ -107,10 +86,7 @@ public final class FeedingBooks {
     public Kept<Feed> feeds(List<String> ids, boolean acidSoil) {
         Kept<Feed> own = kept(ids, id -> materials().feed(id).filter(feed -> !feed.is("mulch-only")));
         return own.materials().isEmpty()
-                ? new Kept<>(
-                        kept(tables().usual().forCrop(acidSoil), materials()::feed)
-                                .materials(),
-                        false)
+                ? new Kept<>(kept(tables().usual().forCrop(acidSoil), materials()::feed).materials(), false)
                 : own;
     }
 

@@ -33,8 +33,7 @@ final class Grounds {
 
     /** The ground of one plant, m²; of one that is gone, the room that it is given in print. */
     public static double ofOne(BedState bed, PlantState plant, Crops crops) {
-        return plant.gone().isEmpty()
-                ? of(bed, List.of(plant), crops).areaM2()
+        return plant.gone().isEmpty() ? of(bed, List.of(plant), crops).areaM2()
                 : Math.min(bed.bed().areaM2(), room(plant.plant(), crops));
     }
 
@@ -46,8 +45,7 @@ final class Grounds {
         Crop crop = crops.get(plant.crop());
         Optional<Crop.Spacing> spacing = crop.spacing(plant.form());
         return plant.lengthM().isPresent()
-                ? plant.lengthM().getAsDouble()
-                        * spacing.map(each -> each.betweenRows().is()).orElse(1.0)
+                ? plant.lengthM().getAsDouble() * spacing.map(each -> each.betweenRows().is()).orElse(1.0)
                 : plant.bushes() * spacing.map(Crop.Spacing::areaM2).orElse(1.0);
     }
 }

@@ -32,8 +32,8 @@ import org.oldwood.words.Words;
  * amount looks like kilograms written as grams, or that the material is not known. The entry is recorded all the same.
  */
 public final class NoteWarnings {
-    private static final List<EntryKind> GIVING =
-            List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED, EntryKind.MULCHED);
+    private static final List<EntryKind> GIVING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED,
+            EntryKind.MULCHED);
 
     private static final List<EntryKind> OTHER = List.of(EntryKind.SOIL_TEST, EntryKind.STRUCK, EntryKind.PLANTED);
 
@@ -59,20 +59,14 @@ public final class NoteWarnings {
 
     /** The warnings about one entry; none where all is well. */
     public List<String> about(Entry entry) {
-        if (entry.kind() == EntryKind.STRUCK) {
-            return parent(entry);
-        }
+        if (entry.kind() == EntryKind.STRUCK) { return parent(entry); }
         Optional<BedState> bed = bed(entry);
         Optional<String> material = entry.text("material");
         if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
             return tooSoon(entry, bed.get()).map(List::of).orElse(List.of());
         }
-        if (bed.isPresent() && entry.kind() == EntryKind.PLANTED) {
-            return planted(entry, bed.get());
-        }
-        if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) {
-            return List.of();
-        }
+        if (bed.isPresent() && entry.kind() == EntryKind.PLANTED) { return planted(entry, bed.get()); }
+        if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) { return List.of(); }
         List<String> warnings = new ArrayList<>();
         tooClose(entry, bed.get()).ifPresent(warnings::add);
         late(entry, material.get(), bed.get()).ifPresent(warnings::add);
@@ -90,105 +84,74 @@ public final class NoteWarnings {
         LotBook book = new LotBook(before, crops, new CalendarStages());
         return entry.text("parent").flatMap(before::plant).flatMap(book::health).stream()
                 .flatMap(health -> health.warnings().stream())
-                .map(warning -> entry.needed("parent") + ": " + warning.words())
-                .toList();
+                .map(warning -> entry.needed("parent") + ": " + warning.words()).toList();
     }
 
     /** A crop that cannot share the bed, or has no hope in it. */
     private List<String> planted(Entry entry, BedState bed) {
         List<Crop> crop = entry.text("crop").flatMap(crops::find).stream().toList();
-        List<Crop> all = Stream.concat(SharedBed.crops(bed, crops).stream(), crop.stream())
-                .distinct()
-                .toList();
-        return Stream.of(SharedBed.clash(books, all), SharedBed.hopeless(books, bed, crop))
-                .flatMap(Optional::stream)
-                .map(words ->
-                        "%s: %s It is noted all the same.".formatted(bed.bed().name(), words))
-                .toList();
+        List<Crop> all = Stream.concat(SharedBed.crops(bed, crops).stream(), crop.stream()).distinct().toList();
+        return Stream.of(SharedBed.clash(books, all), SharedBed.hopeless(books, bed, crop)).flatMap(Optional::stream)
+                .map(words -> "%s: %s It is noted all the same.".formatted(bed.bed().name(), words)).toList();
     }
 
     /** A soil test that lime, sulphur, feed or manure still falsifies. */
     private Optional<String> tooSoon(Entry entry, BedState bed) {
         Figure after = books.tables().limits().retestAfter();
         LocalDate from = entry.date().minusDays((long) after.is());
-        return bed.entries().stream()
-                .filter(each -> FALSIFYING.contains(each.kind()))
+        return bed.entries().stream().filter(each -> FALSIFYING.contains(each.kind()))
                 .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
                 .reduce((first, second) -> second)
-                .map(last ->
-                        "%s was %s on %s: a test reads wrong within %s of lime, sulphur, feed or manure. It is noted all the same; test again from %s."
-                                .formatted(
-                                        bed.bed().name(),
-                                        last.kind().key(),
-                                        last.date(),
-                                        after.inWords(),
-                                        last.date().plusDays((long) after.is())));
+                .map(last -> "%s was %s on %s: a test reads wrong within %s of lime, sulphur, feed or manure. It is noted all the same; test again from %s."
+                        .formatted(bed.bed().name(), last.kind().key(), last.date(), after.inWords(),
+                                last.date().plusDays((long) after.is())));
     }
 
     private Optional<BedState> bed(Entry entry) {
-        return entry.text("bed")
-                .or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant()
-                        .bed()))
+        return entry.text("bed").or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant().bed()))
                 .flatMap(before::bed);
     }
 
     private Optional<String> tooClose(Entry entry, BedState bed) {
-        return KeepApart.read(documents, before)
-                .clash(bed.bed().id(), entry)
-                .map(clash ->
-                        "Too close on %s to \"%s\": keep %s between. %s It is noted all the same. If it is not yet done, wait until %s."
-                                .formatted(
-                                        bed.bed().name(),
-                                        clash.other(),
-                                        clash.pair().days().inWords(),
-                                        clash.pair().reason(),
-                                        clash.from()));
+        return KeepApart.read(documents, before).clash(bed.bed().id(), entry).map(
+                clash -> "Too close on %s to \"%s\": keep %s between. %s It is noted all the same. If it is not yet done, wait until %s."
+                        .formatted(bed.bed().name(), clash.other(), clash.pair().days().inWords(),
+                                clash.pair().reason(), clash.from()));
     }
 
     /** Nitrogen after the last good day of all crops that got it. */
     private Optional<String> late(Entry entry, String material, BedState bed) {
-        Optional<Feed> feed =
-                books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
-        if (entry.kind() != EntryKind.FED || feed.isEmpty()) {
-            return Optional.empty();
-        }
+        Optional<Feed> feed = books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
+        if (entry.kind() != EntryKind.FED || feed.isEmpty()) { return Optional.empty(); }
         Season season = Season.containing(entry.date(), before.garden().hemisphere());
-        return books.profiles(bed, crops).stream()
-                .map(profile -> books.tables().timing(profile.timing()))
+        return books.profiles(bed, crops).stream().map(profile -> books.tables().timing(profile.timing()))
                 .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick())
-                .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
-                .max(Comparator.naturalOrder())
+                .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth())).max(Comparator.naturalOrder())
                 .filter(latest -> entry.date().isAfter(latest))
-                .map(latest ->
-                        "Late: the last good day for the nitrogen of %s here is %s. Later nitrogen makes soft shoots that winter harms, or rain takes it. It is noted all the same."
-                                .formatted(feed.get().name(), latest));
+                .map(latest -> "Late: the last good day for the nitrogen of %s here is %s. Later nitrogen makes soft shoots that winter harms, or rain takes it. It is noted all the same."
+                        .formatted(feed.get().name(), latest));
     }
 
     /** Quick nitrogen that rain will wash out before there are roots to take it up. */
     private Optional<String> beforeWinter(Entry entry, String material, BedState bed) {
         Applications applications = new Applications(books, before.garden().hemisphere());
-        String words =
-                "Early: by spring rain takes about %s %% of the nitrogen of %s given now (our figure, for mild wet"
-                        + " winters); the ledger counts the rest. It is noted all the same.";
-        return books.materials()
-                .feed(material)
+        String words = "Early: by spring rain takes about %s %% of the nitrogen of %s given now (our figure, for mild wet"
+                + " winters); the ledger counts the rest. It is noted all the same.";
+        return books.materials().feed(material)
                 .filter(feed -> entry.kind() == EntryKind.FED && applications.keeps(feed, entry.date(), bed) < 1)
-                .map(feed -> words.formatted(
-                        Words.whole(100 * (1 - applications.keeps(feed, entry.date(), bed))), feed.name()));
+                .map(feed -> words.formatted(Words.whole(100 * (1 - applications.keeps(feed, entry.date(), bed))),
+                        feed.name()));
     }
 
     private Optional<String> notBorne(String material, BedState bed) {
         List<String> tags = new ArrayList<>(books.materials().tags(material));
         books.mulches().mulch(material).ifPresent(mulch -> tags.addAll(mulch.tags()));
         for (PlantState plant : bed.plants()) {
-            Optional<FeedingProfile.Excluded> excluded =
-                    books.profile(crops.get(plant.plant().crop())).flatMap(profile -> profile.excludes(tags));
+            Optional<FeedingProfile.Excluded> excluded = books.profile(crops.get(plant.plant().crop()))
+                    .flatMap(profile -> profile.excludes(tags));
             if (excluded.isPresent()) {
-                return Optional.of("%s stand in %s. %s"
-                        .formatted(
-                                crops.get(plant.plant().crop()).plural(),
-                                bed.bed().name(),
-                                excluded.get().reason()));
+                return Optional.of("%s stand in %s. %s".formatted(crops.get(plant.plant().crop()).plural(),
+                        bed.bed().name(), excluded.get().reason()));
             }
         }
         return Optional.empty();
@@ -196,9 +159,7 @@ public final class NoteWarnings {
 
     private Optional<String> doubt(Entry entry, String material, BedState bed) {
         double grams = entry.number("grams").orElse(0);
-        if (grams <= 0) {
-            return Optional.empty();
-        }
+        if (grams <= 0) { return Optional.empty(); }
         Doubts doubts = books.tables().doubts();
         double areaM2 = area(entry, bed);
         return entry.kind() == EntryKind.LIMED
@@ -207,54 +168,35 @@ public final class NoteWarnings {
     }
 
     private double area(Entry entry, BedState bed) {
-        return entry.text("plant")
-                .flatMap(before::plant)
-                .map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
+        return entry.text("plant").flatMap(before::plant).map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
                 .orElse(bed.bed().areaM2());
     }
 
     private Optional<String> rich(Entry entry, String material, BedState bed) {
         double depth = entry.number("depthCm").orElse(0);
-        return books.mulches()
-                .mulch(material)
-                .filter(any -> entry.kind() == EntryKind.MULCHED)
+        return books.mulches().mulch(material).filter(any -> entry.kind() == EntryKind.MULCHED)
                 .flatMap(mulch -> RichMulch.about(books, crops, bed, mulch, depth)
-                        .map(words -> "Rich: %s. %s Poorer, so better, are %s. It is noted and counts."
-                                .formatted(
-                                        mulch.name(),
-                                        words,
-                                        Words.list(RichMulch.poorer(books, books.profiles(bed, crops))))));
+                        .map(words -> "Rich: %s. %s Poorer, so better, are %s. It is noted and counts.".formatted(
+                                mulch.name(), words, Words.list(RichMulch.poorer(books, books.profiles(bed, crops))))));
     }
 
     /** What a mulch of this material asks for beside it. */
     private List<String> wants(String material) {
-        return books.mulches()
-                .mulch(material)
-                .map(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())))
+        return books.mulches().mulch(material).map(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())))
                 .orElse(List.of());
     }
 
     private Optional<String> unknown(Entry entry, String material) {
-        List<String> known =
-                switch (entry.kind()) {
-                    case LIMED ->
-                        books.materials().limes().stream().map(it -> it.id()).toList();
-                    case ACIDIFIED ->
-                        books.materials().acidifiers().stream()
-                                .map(it -> it.id())
-                                .toList();
-                    case MULCHED ->
-                        books.mulches().mulches().stream().map(it -> it.id()).toList();
-                    default ->
-                        books.materials().feeds().stream().map(it -> it.id()).toList();
-                };
-        return known.contains(material)
-                ? Optional.empty()
+        List<String> known = switch (entry.kind()) {
+            case LIMED -> books.materials().limes().stream().map(it -> it.id()).toList();
+            case ACIDIFIED -> books.materials().acidifiers().stream().map(it -> it.id()).toList();
+            case MULCHED -> books.mulches().mulches().stream().map(it -> it.id()).toList();
+            default -> books.materials().feeds().stream().map(it -> it.id()).toList();
+        };
+        return known.contains(material) ? Optional.empty()
                 : Optional.of("\"%s\" is not a material that is known, so it does not count in the reckoning. %s"
-                        .formatted(
-                                material,
-                                Nearest.to(material, known)
-                                        .map(near -> "Did you mean \"" + near + "\"?")
+                        .formatted(material,
+                                Nearest.to(material, known).map(near -> "Did you mean \"" + near + "\"?")
                                         .orElse("Known: %s. You may add your own in materials/mine.json."
                                                 .formatted(String.join(", ", known)))));
     }

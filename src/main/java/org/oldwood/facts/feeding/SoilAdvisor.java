@@ -31,83 +31,54 @@ public final class SoilAdvisor extends Advisor {
     }
 
     private static Fact tub(Situation s) {
-        double litres =
-                s.subject().bed().map(bed -> bed.bed().tubLitres().orElse(0)).orElse(0.0);
+        double litres = s.subject().bed().map(bed -> bed.bed().tubLitres().orElse(0)).orElse(0.0);
         return Fact.number(litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
     }
 
     private Fact fact(Situation s, boolean gapOfIt) {
         Optional<FeedingProfile> profile = s.subject().bed().flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed));
-        if (profile.isEmpty()) {
-            return Fact.unknown("the pH that these crops want is not known");
-        }
-        Figure enough =
-                BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
+        if (profile.isEmpty()) { return Fact.unknown("the pH that these crops want is not known"); }
+        Figure enough = BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
         if (!gapOfIt) {
-            return Fact.number(
-                    enough.is(),
-                    "these crops want pH %s%s"
-                            .formatted(Words.amount(enough.is()), enough.seen().beside()));
+            return Fact.number(enough.is(),
+                    "these crops want pH %s%s".formatted(Words.amount(enough.is()), enough.seen().beside()));
         }
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
-        if (ph.isEmpty()) {
-            return Fact.unknown("the pH was never measured; note soil-test with its pH");
-        }
-        double most = Math.max(
-                enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
+        if (ph.isEmpty()) { return Fact.unknown("the pH was never measured; note soil-test with its pH"); }
+        double most = Math.max(enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
         double gap = Math.round((most - ph.get().ph()) * 100) / 100.0;
-        return Fact.number(
-                        gap,
-                        "pH %s on %s, %s, wanted %s%s: %s%s"
-                                .formatted(
-                                        Words.amount(ph.get().ph()),
-                                        ph.get().date(),
-                                        SoilRecord.age(ph.get().date(), s.day()),
-                                        Words.amount(most),
-                                        enough.seen().beside(),
-                                        Words.amount(Math.abs(gap)),
-                                        gap >= 0 ? " too low" : " too high"))
+        return Fact
+                .number(gap,
+                        "pH %s on %s, %s, wanted %s%s: %s%s".formatted(Words.amount(ph.get().ph()), ph.get().date(),
+                                SoilRecord.age(ph.get().date(), s.day()), Words.amount(most), enough.seen().beside(),
+                                Words.amount(Math.abs(gap)), gap >= 0 ? " too low" : " too high"))
                 .from(enough.sources());
     }
 
     private Optional<Amount> amount(Situation s, boolean lime) {
-        if (s.subject().bed().isEmpty()) {
-            return Optional.empty();
-        }
+        if (s.subject().bed().isEmpty()) { return Optional.empty(); }
         BedAcidity soil = BedAcidity.of(books(s), s);
         BedAcidity.Way way = lime ? soil.lime() : soil.sulphur();
         return amount(s, way.plan(), way.stuff());
     }
 
     private Optional<Amount> amount(Situation s, PhPlan plan, SoilStuff stuff) {
-        if (plan.nothingToDo()) {
-            return Optional.empty();
-        }
+        if (plan.nothingToDo()) { return Optional.empty(); }
         double grams = Portion.roundedDown(plan.dosesGrams().get(0));
         List<String> lines = new ArrayList<>();
         Household.inWords(grams, stuff.density()).ifPresent(lines::add);
         if (plan.dosesGrams().size() > 1) {
-            lines.add("The first of %s doses, %s months apart or more; %s in all."
-                    .formatted(
-                            plan.dosesGrams().size(),
-                            Words.amount(plan.monthsBetween()),
-                            Words.weight(plan.totalGrams())));
+            lines.add("The first of %s doses, %s months apart or more; %s in all.".formatted(plan.dosesGrams().size(),
+                    Words.amount(plan.monthsBetween()), Words.weight(plan.totalGrams())));
         }
         lines.addAll(plan.notes());
         String words = Words.weight(grams) + " of " + stuff.name() + " (" + Words.amount(grams / area(s)) + " g/m²)";
-        return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources())
-                .withLines(lines)
-                .withCautions(stuff.cautions())
-                .withTags(stuff.tags())
-                .withBuys(List.of(stuff.purchase(grams)))
+        return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources()).withLines(lines)
+                .withCautions(stuff.cautions()).withTags(stuff.tags()).withBuys(List.of(stuff.purchase(grams)))
                 .withNoted(List.of(stuff.noted(grams))));
     }
 
-    private static double area(Situation s) {
-        return s.subject().bed().orElseThrow().bed().areaM2();
-    }
+    private static double area(Situation s) { return s.subject().bed().orElseThrow().bed().areaM2(); }
 
-    private FeedingBooks books(Situation s) {
-        return books.of(s.world().documents());
-    }
+    private FeedingBooks books(Situation s) { return books.of(s.world().documents()); }
 }

@@ -38,8 +38,7 @@ final class SoilRecord {
     /** {@code 3 years old}: how old a test is on a day. */
     static String age(LocalDate tested, LocalDate day) {
         long months = ChronoUnit.MONTHS.between(tested, day);
-        return months < MONTHS_TO_TELL_YEARS
-                ? Words.count(Math.max(0, months), "month old", "months old")
+        return months < MONTHS_TO_TELL_YEARS ? Words.count(Math.max(0, months), "month old", "months old")
                 : Words.count(months / MONTHS_PER_YEAR, "year old", "years old");
     }
 

@@ -12,28 +12,20 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /** What is told of a lime and of an acidifier alike. */
-public record SoilStuff(
-        EntryKind kind,
-        String id,
-        String name,
-        Optional<Figure> density,
-        Optional<Figure> pack,
-        List<String> tags,
-        List<String> cautions) {
+public record SoilStuff(EntryKind kind, String id, String name, Optional<Figure> density, Optional<Figure> pack,
+        List<String> tags, List<String> cautions) {
     public static SoilStuff of(Lime lime) {
-        return new SoilStuff(
-                EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
+        return new SoilStuff(EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(),
+                lime.cautions());
     }
 
     public static SoilStuff of(Acidifier it) {
-        return new SoilStuff(
-                EntryKind.ACIDIFIED, it.id(), it.name(), it.density(), it.pack(), it.tags(), it.cautions());
+        return new SoilStuff(EntryKind.ACIDIFIED, it.id(), it.name(), it.density(), it.pack(), it.tags(),
+                it.cautions());
     }
 
     /** The work of which cautions tell. */
-    public String work() {
-        return kind == EntryKind.LIMED ? "lime" : "acidify";
-    }
+    public String work() { return kind == EntryKind.LIMED ? "lime" : "acidify"; }
 
     Amount.Noted noted(double grams) {
         return new Amount.Noted(kind, Map.of("material", id, "grams", Words.amount(grams)));

@@ -40,18 +40,14 @@ final class StandAsking {
     }
 
     public NeedCase about(List<PlantState> plants, NeedCase.Ground ground) {
-        OptionalInt age = plants.stream()
-                .mapToInt(each -> each.plant().seasonsOld(s.season()))
-                .max();
+        OptionalInt age = plants.stream().mapToInt(each -> each.plant().seasonsOld(s.season())).max();
         return new NeedCase(soil(), age, cultivar(plants), growth(), ground);
     }
 
     private NeedCase.Soil soil() {
         Optional<Entry> test = Entries.last(bed.entries(), EntryKind.SOIL_TEST);
         Optional<String> texture = bed.bed().texture();
-        if (texture.isEmpty()) {
-            assumed.add("The soil's texture is not known; add \"texture\" to the bed.");
-        }
+        if (texture.isEmpty()) { assumed.add("The soil's texture is not known; add \"texture\" to the bed."); }
         if (texture.isPresent() && books.tables().soils().of(texture.get()).isEmpty()) {
             assumed.add("The texture " + texture.get() + " is in no table; a middle is taken.");
             texture = Optional.empty();
@@ -63,14 +59,10 @@ final class StandAsking {
         test.flatMap(each -> SoilRecord.tooOld(books, each.date(), s.day())).ifPresent(assumed::add);
         test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
         var index = books.tables().index();
-        return new NeedCase.Soil(
-                texture,
-                index(test, "phosphorus", index::ofPhosphorus),
-                index(test, "potassium", index::ofPotassium),
-                index(test, "magnesium", index::ofMagnesium),
+        return new NeedCase.Soil(texture, index(test, "phosphorus", index::ofPhosphorus),
+                index(test, "potassium", index::ofPotassium), index(test, "magnesium", index::ofMagnesium),
                 books.tables().soils().organic(texture)
-                        || bed.bed().organicPercent().orElse(0)
-                                > books.tables().humus().richAbove().is());
+                        || bed.bed().organicPercent().orElse(0) > books.tables().humus().richAbove().is());
     }
 
     /** Too much potassium in the soil keeps magnesium from the plants. */
@@ -93,24 +85,17 @@ final class StandAsking {
 
     /** The last day on which a laboratory saw what the soil holds; long ago where none did. */
     LocalDate tested() {
-        return bed.entries().stream()
-                .filter(each -> each.kind() == EntryKind.SOIL_TEST)
+        return bed.entries().stream().filter(each -> each.kind() == EntryKind.SOIL_TEST)
                 .filter(each -> Stream.of("phosphorus", "potassium", "magnesium")
-                        .anyMatch(element ->
-                                index(Optional.of(each), element, value -> 0).isPresent()))
-                .map(Entry::date)
-                .max(Comparator.naturalOrder())
-                .orElse(LocalDate.MIN);
+                        .anyMatch(element -> index(Optional.of(each), element, value -> 0).isPresent()))
+                .map(Entry::date).max(Comparator.naturalOrder()).orElse(LocalDate.MIN);
     }
 
     private static OptionalInt index(Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {
-        if (test.isEmpty()) {
-            return OptionalInt.empty();
-        }
+        if (test.isEmpty()) { return OptionalInt.empty(); }
         OptionalInt told = test.get().count(element + "Index");
         OptionalDouble measured = test.get().number(element);
-        return told.isPresent() || measured.isEmpty()
-                ? told
+        return told.isPresent() || measured.isEmpty() ? told
                 : OptionalInt.of(ofMgPerLitre.applyAsInt(measured.getAsDouble()));
     }
 
@@ -119,52 +104,38 @@ final class StandAsking {
     }
 
     private static Optional<String> cultivar(List<PlantState> plants) {
-        List<Optional<String>> all =
-                plants.stream().map(each -> each.plant().cultivar()).distinct().toList();
+        List<Optional<String>> all = plants.stream().map(each -> each.plant().cultivar()).distinct().toList();
         return all.size() == 1 ? all.get(0) : Optional.empty();
     }
 
     /** The last note of growth, this season's or the last one's. */
     private String growth() {
         return Entries.last(s.subject().entries(), EntryKind.VIGOUR)
-                .filter(entry -> !entry.date()
-                        .isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
-                .flatMap(entry -> entry.text("growth"))
-                .orElse("normal");
+                .filter(entry -> !entry.date().isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
+                .flatMap(entry -> entry.text("growth")).orElse("normal");
     }
 
     /** Fresh wood and straw take nitrogen for some seasons; it is added to the need. */
     public Need withMulch(Need need, NeedCase.Ground ground, Crop crop) {
         Optional<Mulch> mulch = Entries.last(bed.entries(), EntryKind.MULCHED)
-                .filter(entry -> !entry.date()
-                        .isBefore(s.season().plus(-seasonsOfDrawdown()).start()))
-                .flatMap(entry -> entry.text("material"))
-                .flatMap(books.mulches()::mulch)
+                .filter(entry -> !entry.date().isBefore(s.season().plus(-seasonsOfDrawdown()).start()))
+                .flatMap(entry -> entry.text("material")).flatMap(books.mulches()::mulch)
                 .filter(Mulch::nitrogenDrawdown);
-        if (mulch.isEmpty()) {
-            return need;
-        }
+        if (mulch.isEmpty()) { return need; }
         double extra = extraN(ground, acid(crop));
         List<String> lines = new ArrayList<>(need.lines());
-        lines.add("nitrogen + %s g/m², which %s takes where it touches the soil%s"
-                .formatted(Words.amount(extra), mulch.get().name(), remembered(acid(crop))));
-        return new Need(
-                need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines, need.sources());
+        lines.add("nitrogen + %s g/m², which %s takes where it touches the soil%s".formatted(Words.amount(extra),
+                mulch.get().name(), remembered(acid(crop))));
+        return new Need(need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines,
+                need.sources());
     }
 
-    private int seasonsOfDrawdown() {
-        return (int) books.mulches().figure("extraNitrogenSeasons").is() - 1;
-    }
+    private int seasonsOfDrawdown() { return (int) books.mulches().figure("extraNitrogenSeasons").is() - 1; }
 
-    private boolean acid(Crop crop) {
-        return books.profile(crop).map(FeedingProfile::acidSoil).orElse(false);
-    }
+    private boolean acid(Crop crop) { return books.profile(crop).map(FeedingProfile::acidSoil).orElse(false); }
 
     private String remembered(boolean acid) {
-        return books.mulches()
-                .figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen")
-                .seen()
-                .beside();
+        return books.mulches().figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen").seen().beside();
     }
 
     private double extraN(NeedCase.Ground ground, boolean acid) {
@@ -174,9 +145,7 @@ final class StandAsking {
     }
 
     public List<String> assumed(boolean named) {
-        if (!named) {
-            assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken.");
-        }
+        if (!named) { assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken."); }
         return List.copyOf(assumed);
     }
 }

@@ -37,23 +37,12 @@ import org.oldwood.season.Season;
  * @param given all that was given, oldest first
  * @param assumed what was taken for want of knowing
  */
-public record StandFeed(
-        Crop crop,
-        FeedingProfile profile,
-        FeedingProfile.School school,
-        NeedCase asked,
-        Need need,
-        Budget.Counting counting,
-        Choice choice,
-        boolean tub,
-        List<String> tests,
-        List<Applications.Given> given,
+public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School school, NeedCase asked, Need need,
+        Budget.Counting counting, Choice choice, boolean tub, List<String> tests, List<Applications.Given> given,
         List<String> assumed) {
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
     public static Optional<StandFeed> of(FeedingBooks books, Situation s) {
-        if (s.subject().bed().isEmpty() || s.subject().crop().isEmpty()) {
-            return Optional.empty();
-        }
+        if (s.subject().bed().isEmpty() || s.subject().crop().isEmpty()) { return Optional.empty(); }
         BedState bed = s.subject().bed().get();
         Crop crop = s.subject().crop().get();
         return books.profile(crop).map(profile -> of(books, s, bed, crop, profile));
@@ -64,61 +53,35 @@ public record StandFeed(
         NeedCase.Ground ground = Grounds.of(bed, plants, s.world().crops());
         StandAsking asking = new StandAsking(books, s, bed);
         NeedCase asked = asking.about(plants, ground);
-        FeedingProfile.School school = Optional.ofNullable(
-                        s.world().state().garden().choices().get(Choices.FEEDING))
-                .flatMap(profile::school)
-                .orElseGet(() -> profile.schools().get(0));
+        FeedingProfile.School school = Optional.ofNullable(s.world().state().garden().choices().get(Choices.FEEDING))
+                .flatMap(profile::school).orElseGet(() -> profile.schools().get(0));
         OptionalDouble litres = bed.bed().tubLitres();
         Need need = litres.isPresent()
-                ? Need.inTub(
-                        books.tables(),
-                        litres.getAsDouble() * ground.areaM2() / bed.bed().areaM2(),
-                        ground)
+                ? Need.inTub(books.tables(), litres.getAsDouble() * ground.areaM2() / bed.bed().areaM2(), ground)
                 : asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
         Applications applications = new Applications(books, s.season().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
         for (PlantState plant : plants) {
             given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
         }
-        Budget.Counting counting = new Budget.Counting(
-                applications.left(given, s.season(), need, asking.tested()),
-                BedMulch.brings(books, s),
-                Applications.given(given, s.season()),
+        Budget.Counting counting = new Budget.Counting(applications.left(given, s.season(), need, asking.tested()),
+                BedMulch.brings(books, s), Applications.given(given, s.season()),
                 Applications.materials(given, s.season()));
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
-        return new StandFeed(
-                crop,
-                profile,
-                school,
-                asked,
-                need,
-                counting,
-                fitting(
-                        books,
-                        s,
-                        bed,
-                        profile,
-                        Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
-                litres.isPresent(),
-                asking.tests(),
-                List.copyOf(given),
-                asking.assumed(kept.named()));
+        return new StandFeed(crop, profile, school, asked, need, counting,
+                fitting(books, s, bed, profile, Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
+                litres.isPresent(), asking.tests(), List.copyOf(given), asking.assumed(kept.named()));
     }
 
     /** Without what noted lime or ash keeps away until it is too late, where another form brings the nitrogen. */
-    private static Choice fitting(
-            FeedingBooks books, Situation s, BedState bed, FeedingProfile profile, Choice choice) {
+    private static Choice fitting(FeedingBooks books, Situation s, BedState bed, FeedingProfile profile,
+            Choice choice) {
         MonthDay latest = books.tables().timing(profile.timing()).latestSlow();
         LocalDate last = s.season().day(latest.getMonthValue(), latest.getDayOfMonth());
-        boolean limed = bed.entries().stream()
-                .filter(entry -> entry.date().isAfter(s.season().plus(-1).start()))
+        boolean limed = bed.entries().stream().filter(entry -> entry.date().isAfter(s.season().plus(-1).start()))
                 .anyMatch(entry -> entry.kind() == EntryKind.LIMED
-                        || entry.text("material")
-                                .filter(id -> books.materials().tags(id).contains("ash"))
-                                .isPresent());
-        if (!limed || s.day().isAfter(last)) {
-            return choice;
-        }
+                        || entry.text("material").filter(id -> books.materials().tags(id).contains("ash")).isPresent());
+        if (!limed || s.day().isAfter(last)) { return choice; }
         KeepApart apart = KeepApart.read(s.world().documents(), s.world().state());
         return choice.without(feed -> apart.clash(bed.bed().id(), s.day(), Set.copyOf(feed.tags()))
                 .filter(clash -> clash.from().isAfter(last))
@@ -127,27 +90,20 @@ public record StandFeed(
 
     /** Whether anything was fed in the season's time of feeding; what was given before winter is no dressing of it. */
     public boolean begun(FeedingBooks books, Season season) {
-        return given.stream()
-                .anyMatch(each -> each.kind() == EntryKind.FED
-                        && season.equals(each.season())
-                        && books.tables().winter().isOver(each.date(), season));
+        return given.stream().anyMatch(each -> each.kind() == EntryKind.FED && season.equals(each.season())
+                && books.tables().winter().isOver(each.date(), season));
     }
 
     /** Whether a dressing of the season is not given yet, but in the plan. */
     boolean planned(Season season, LocalDate today) {
-        return given.stream()
-                .anyMatch(each -> each.kind() == EntryKind.FED
-                        && season.equals(each.season())
-                        && !each.date().isBefore(today)
-                        && each.amount().contains(Applications.AS_PLANNED));
+        return given.stream().anyMatch(each -> each.kind() == EntryKind.FED && season.equals(each.season())
+                && !each.date().isBefore(today) && each.amount().contains(Applications.AS_PLANNED));
     }
 
     /** The season's budget, with the dressings from number {@code from} on. */
     public Budget budget(FeedingBooks books, int from) {
         Timing timing = books.tables().timing(tub ? "tub" : profile.timing());
-        if (tub) {
-            return TubFeed.budget(books.tables(), need, counting, choice, timing, asked.ground());
-        }
+        if (tub) { return TubFeed.budget(books.tables(), need, counting, choice, timing, asked.ground()); }
         return Budget.of(books.tables(), need, counting, timing, asked.soil().texture(), from, choice, asked.ground());
     }
 

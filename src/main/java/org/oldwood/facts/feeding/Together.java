@@ -18,15 +18,12 @@ record Together(String with, String reason, Seen seen) {
     /** Those of {@code keep-apart.json}. */
     public static List<Together> read(Documents documents) {
         return documents.fields("keep-apart.json").objects("together").stream()
-                .map(each -> RecordReader.read(each, Together.class))
-                .toList();
+                .map(each -> RecordReader.read(each, Together.class)).toList();
     }
 
     /** What to say of a material with these tags, with the mark of what was not read. */
     public static List<String> about(List<Together> all, Set<String> tags) {
-        return all.stream()
-                .filter(each -> tags.contains(each.with))
-                .map(each -> each.reason + each.seen.beside())
+        return all.stream().filter(each -> tags.contains(each.with)).map(each -> each.reason + each.seen.beside())
                 .toList();
     }
 }

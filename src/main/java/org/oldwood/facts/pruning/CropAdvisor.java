@@ -33,9 +33,7 @@ public final class CropAdvisor extends Advisor {
     private Optional<Amount> amount(Situation s) {
         Optional<Crop> crop = s.subject().crop();
         Optional<Yield> yield = crop.flatMap(Yield::read);
-        if (crop.isEmpty() || yield.isEmpty()) {
-            return Optional.empty();
-        }
+        if (crop.isEmpty() || yield.isEmpty()) { return Optional.empty(); }
         double low = 0;
         double is = 0;
         double high = 0;
@@ -43,9 +41,7 @@ public final class CropAdvisor extends Advisor {
         List<String> arithmetic = new ArrayList<>(s.subject().plants().size());
         for (PlantState plant : s.subject().plants()) {
             Optional<Borne> borne = borne(plant, crop.get(), yield.get(), s);
-            if (borne.isEmpty()) {
-                return Optional.empty();
-            }
+            if (borne.isEmpty()) { return Optional.empty(); }
             low += borne.get().kg().low();
             is += borne.get().kg().is();
             high += borne.get().kg().high();
@@ -56,13 +52,12 @@ public final class CropAdvisor extends Advisor {
         for (String form : forms) {
             sources.addAll(sources(form, yield.get()));
         }
-        return Optional.of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources))
-                .withLines(lines(s)));
+        return Optional
+                .of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources)).withLines(lines(s)));
     }
 
     private static String words(double low, double is, double high) {
-        return is == 0
-                ? "no crop to speak of yet"
+        return is == 0 ? "no crop to speak of yet"
                 : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + ")";
     }
 
@@ -83,70 +78,47 @@ public final class CropAdvisor extends Advisor {
     private Optional<Borne> borne(PlantState plant, Crop crop, Yield yield, Situation s) {
         String form = plant.plant().form();
         Figure mature = yield.mature().get(form);
-        if (mature == null) {
-            return Optional.empty();
-        }
+        if (mature == null) { return Optional.empty(); }
         int year = plant.plant().seasonsOld(s.season());
         double parts = parts(plant, crop, mature);
         Optional<Range> wood = wood(plant, crop, yield, s);
-        String arithmetic = ": %s when mature (%s to %s) x %s %% in its season %s x %s x %s"
-                .formatted(
-                        mature.inWords(),
-                        kg(mature.low()),
-                        kg(mature.high()),
-                        Math.round(100
-                                * yield.series(form).map(it -> it.share(year)).orElse(0.0)),
-                        year,
-                        wood.map(WoodCrop::banded)
-                                .map(it -> "%s to %s %% for its wood, by weights that are assumed"
-                                        .formatted(Math.round(100 * it.low()), Math.round(100 * it.high())))
-                                .orElse("100 % for its wood, which was not counted"),
-                        kg(parts));
+        String arithmetic = ": %s when mature (%s to %s) x %s %% in its season %s x %s x %s".formatted(mature.inWords(),
+                kg(mature.low()), kg(mature.high()),
+                Math.round(100 * yield.series(form).map(it -> it.share(year)).orElse(0.0)), year,
+                wood.map(WoodCrop::banded)
+                        .map(it -> "%s to %s %% for its wood, by weights that are assumed"
+                                .formatted(Math.round(100 * it.low()), Math.round(100 * it.high())))
+                        .orElse("100 % for its wood, which was not counted"),
+                kg(parts));
         return yield.expected(form, year)
-                .map(each -> WoodCrop.banded(
-                        each.times(wood.orElse(new Range(1, 1, 1))).times(parts)))
+                .map(each -> WoodCrop.banded(each.times(wood.orElse(new Range(1, 1, 1))).times(parts)))
                 .map(kg -> new Borne(kg, arithmetic));
     }
 
     /** Bushes, or metres of row where the crop is told by the metre. */
     private static double parts(PlantState plant, Crop crop, Figure mature) {
         int bushes = Math.max(1, plant.plant().bushes());
-        if (!mature.unit().equals("kg/m")) {
-            return bushes;
-        }
-        return plant.plant()
-                .lengthM()
-                .orElseGet(() -> bushes
-                        * crop.spacing(plant.plant().form())
-                                .map(spacing -> spacing.inRow().is())
-                                .orElse(1.0));
+        if (!mature.unit().equals("kg/m")) { return bushes; }
+        return plant.plant().lengthM().orElseGet(
+                () -> bushes * crop.spacing(plant.plant().form()).map(spacing -> spacing.inRow().is()).orElse(1.0));
     }
 
     /** Share of the crop of a bush in order that the wood after this winter's cut bears; empty where not counted. */
     private Optional<Range> wood(PlantState plant, Crop crop, Yield yield, Situation s) {
         return cases.of(plant, crop, s.season(), s.world().state())
-                .filter(one ->
-                        one.bush().filter(bush -> bush.stems().isComplete()).isPresent())
-                .map(one -> WoodCrop.share(
-                        one.cut().after(),
-                        one.form().inOrder(one.blank()),
-                        one.blank().seasons().orElse(0),
-                        plant.plant().form(),
-                        yield));
+                .filter(one -> one.bush().filter(bush -> bush.stems().isComplete()).isPresent())
+                .map(one -> WoodCrop.share(one.cut().after(), one.form().inOrder(one.blank()),
+                        one.blank().seasons().orElse(0), plant.plant().form(), yield));
     }
 
     private static List<String> lines(Situation s) {
         List<String> lines = new ArrayList<>();
         lines.add("Printed crops differ widely: note what you pick, and go by that.");
         Season before = s.season().plus(-1);
-        double picked = s.subject().entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.PICKED)
-                .filter(entry -> before.contains(entry.date()))
-                .mapToDouble(entry -> entry.number("kg").orElse(0))
+        double picked = s.subject().entries().stream().filter(entry -> entry.kind() == EntryKind.PICKED)
+                .filter(entry -> before.contains(entry.date())).mapToDouble(entry -> entry.number("kg").orElse(0))
                 .sum();
-        if (picked > 0) {
-            lines.add("Picked the season before: " + kg(picked) + " kg.");
-        }
+        if (picked > 0) { lines.add("Picked the season before: " + kg(picked) + " kg."); }
         return lines;
     }
 

@@ -29,9 +29,7 @@ public final class CutWords {
      * @param what stems, canes or branches
      */
     public static String taken(Cut cut, String what) {
-        if (cut.taken().isEmpty()) {
-            return TEXTS.get("taken.none", cut.before().total(), what);
-        }
+        if (cut.taken().isEmpty()) { return TEXTS.get("taken.none", cut.before().total(), what); }
         String parts = cut.taken().stream()
                 .map(one -> TEXTS.get("taken.part", one.number(), cut.before().label(one.age()), why(one.why())))
                 .collect(Collectors.joining(", "));
@@ -39,9 +37,7 @@ public final class CutWords {
     }
 
     /** Why a stem comes out. */
-    public static String why(Why why) {
-        return TEXTS.get("why." + why);
-    }
+    public static String why(Why why) { return TEXTS.get("why." + why); }
 
     /** {@code 5 of last summer's, 3 of each age from 2 to 3}: a balance of ages in words. */
     public static String byAge(Stems stems) {
@@ -53,12 +49,8 @@ public final class CutWords {
                 age++;
             }
             if (number > 0) {
-                parts.add(
-                        age > from
-                                ? TEXTS.get("age.run", number, from, stems.label(age))
-                                : from == 1
-                                        ? TEXTS.get("age.first", number)
-                                        : TEXTS.get("age.one", number, stems.label(from)));
+                parts.add(age > from ? TEXTS.get("age.run", number, from, stems.label(age))
+                        : from == 1 ? TEXTS.get("age.first", number) : TEXTS.get("age.one", number, stems.label(from)));
             }
         }
         return Words.list(parts);
@@ -70,23 +62,16 @@ public final class CutWords {
      * @param chosen the way that is followed
      */
     public static List<String> others(FormPruning form, School chosen, Bush bush) {
-        return form.schools().stream()
-                .filter(other -> !other.id().equals(chosen.id()))
-                .map(other -> TEXTS.get(
-                        "others",
-                        other.id(),
-                        inShort(other.winter(bush)),
-                        other.teaching().seen().words(),
-                        String.join(", ", other.teaching().sources())))
+        return form.schools().stream().filter(other -> !other.id().equals(chosen.id()))
+                .map(other -> TEXTS.get("others", other.id(), inShort(other.winter(bush)),
+                        other.teaching().seen().words(), String.join(", ", other.teaching().sources())))
                 .toList();
     }
 
     private static String inShort(Cut cut) {
         List<String> parts = new ArrayList<>();
         for (int age = cut.before().oldest(); age >= 1; age--) {
-            if (cut.of(age) > 0) {
-                parts.add(cut.of(age) + " of age " + cut.before().label(age));
-            }
+            if (cut.of(age) > 0) { parts.add(cut.of(age) + " of age " + cut.before().label(age)); }
         }
         return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
     }
@@ -94,16 +79,12 @@ public final class CutWords {
     /** What to do with a plant whose stems or canes were not counted, and of which so many are to stay. */
     static String uncounted(FormPruning form, School school, Stems target) {
         int stay = target.total();
-        if (school instanceof CaneSchool canes && canes.all()) {
-            return TEXTS.get("todo.canes.all");
-        }
+        if (school instanceof CaneSchool canes && canes.all()) { return TEXTS.get("todo.canes.all"); }
         return switch (form.craft()) {
             case "canes" -> TEXTS.get("todo.canes", stay);
             case "spur" -> stay == 1 ? TEXTS.get("todo.spur.one") : TEXTS.get("todo.spur", stay);
-            default ->
-                stay == 0
-                        ? TEXTS.get("todo.renewal.none", form.counted())
-                        : TEXTS.get("todo.renewal", stay, byAge(target));
+            default -> stay == 0 ? TEXTS.get("todo.renewal.none", form.counted())
+                    : TEXTS.get("todo.renewal", stay, byAge(target));
         };
     }
 
@@ -126,10 +107,8 @@ public final class CutWords {
         String key = "remark." + remark;
         return switch (remark) {
             case LIMITED -> cut.heldBack() > 0 ? TEXTS.get(key + ".later", cut.heldBack()) : TEXTS.get(key);
-            case NOT_ALL_COUNTED ->
-                cut.before().knows(1) || cut.youngToLeave() == 0
-                        ? TEXTS.get(key)
-                        : TEXTS.get(key + ".young", cut.youngToLeave());
+            case NOT_ALL_COUNTED -> cut.before().knows(1) || cut.youngToLeave() == 0 ? TEXTS.get(key)
+                    : TEXTS.get(key + ".young", cut.youngToLeave());
             case OPEN_CLASS -> TEXTS.get(key, cut.before().label(cut.before().oldest()));
             default -> TEXTS.get(key);
         };
@@ -142,12 +121,8 @@ public final class CutWords {
         for (Outlook.Winter winter : outlook.winters()) {
             int spent = winter.cut().of(Why.SPENT);
             last = winter.cut().life() != StageOfLife.NEGLECTED && !parts.isEmpty();
-            if (!last || spent > 0) {
-                parts.add(Integer.toString(spent));
-            }
-            if (last) {
-                break;
-            }
+            if (!last || spent > 0) { parts.add(Integer.toString(spent)); }
+            if (last) { break; }
         }
         return String.join(", then ", parts);
     }
@@ -159,13 +134,8 @@ public final class CutWords {
             int goes = cut.of(age);
             int stays = cut.after().at(age);
             String count = cut.before().knows(age) ? cut.before().at(age) + " -> " + stays : "not counted";
-            all.add(String.format(
-                    Locale.ROOT,
-                    "%4s  %-11s %s%s",
-                    cut.before().label(age),
-                    count,
-                    "|".repeat(Math.min(50, stays)),
-                    "x".repeat(Math.min(50, goes))));
+            all.add(String.format(Locale.ROOT, "%4s  %-11s %s%s", cut.before().label(age), count,
+                    "|".repeat(Math.min(50, stays)), "x".repeat(Math.min(50, goes))));
         }
         return all;
     }
@@ -180,31 +150,15 @@ public final class CutWords {
     static List<String> staged(StagedRenovation.Part part) {
         StagedRenovation staged = part.renovation();
         List<String> all = new ArrayList<>();
-        all.add(
-                part.winter() == 1
-                        ? TEXTS.get("staged.begins", staged.number(), staged.id(), lower(staged.words()))
-                        : TEXTS.get("staged.goesOn", staged.number(), staged.id()));
-        all.add(TEXTS.get(
-                "staged.now",
-                part.winter(),
-                staged.number(),
-                part.due(),
-                staged.from().unit(),
-                part.now(),
-                part.now() == 1 ? "goes" : "go",
-                part.later().isEmpty()
-                        ? TEXTS.get("staged.last")
-                        : TEXTS.get(
-                                "staged.later",
-                                Words.list(part.later().stream()
-                                        .map(String::valueOf)
-                                        .toList()))));
+        all.add(part.winter() == 1 ? TEXTS.get("staged.begins", staged.number(), staged.id(), lower(staged.words()))
+                : TEXTS.get("staged.goesOn", staged.number(), staged.id()));
+        all.add(TEXTS.get("staged.now", part.winter(), staged.number(), part.due(), staged.from().unit(), part.now(),
+                part.now() == 1 ? "goes" : "go", part.later().isEmpty() ? TEXTS.get("staged.last")
+                        : TEXTS.get("staged.later", Words.list(part.later().stream().map(String::valueOf).toList()))));
         all.add(staged.meanwhile());
         if (!staged.instead().isEmpty()) {
-            all.add(TEXTS.get(
-                    "staged.instead",
-                    staged.instead().stream()
-                            .map(other -> TEXTS.get("staged.way", other.way(), other.words()))
+            all.add(TEXTS.get("staged.instead",
+                    staged.instead().stream().map(other -> TEXTS.get("staged.way", other.way(), other.words()))
                             .collect(Collectors.joining("; or "))));
         }
         return all;

@@ -69,8 +69,8 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
         }
 
         Gone between(StemAges then, StemAges now) {
-            int from = Math.min(
-                    then.openFrom().orElse(Stems.OLDEST_CLASS), now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
+            int from = Math.min(then.openFrom().orElse(Stems.OLDEST_CLASS),
+                    now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
             then.counts().forEach((age, number) -> {
                 if (age >= 1 && age < from && now.counts().containsKey(age + 1)) {
                     byAge.put(age, Math.max(0, number - now.counts().getOrDefault(age + 1, 0)));
@@ -85,16 +85,10 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
 
         /** Empty where no number was told. */
         Optional<Stems> stems() {
-            if (byAge.isEmpty()) {
-                return Optional.empty();
-            }
+            if (byAge.isEmpty()) { return Optional.empty(); }
             SortedMap<Integer, Integer> all = new TreeMap<>(byAge.headMap(lump));
             SortedMap<Integer, Integer> lumped = byAge.tailMap(lump);
-            if (!lumped.isEmpty()) {
-                all.put(
-                        lump,
-                        lumped.values().stream().mapToInt(Integer::intValue).sum());
-            }
+            if (!lumped.isEmpty()) { all.put(lump, lumped.values().stream().mapToInt(Integer::intValue).sum()); }
             return Optional.of(Stems.from(all, !lumped.isEmpty()));
         }
     }
@@ -104,19 +98,11 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
      * most of them. One count alone keeps the printed range about it.
      */
     public Figure shoots(Figure printed) {
-        if (newShoots.isEmpty()) {
-            return printed;
-        }
-        IntSummaryStatistics all =
-                newShoots.stream().mapToInt(Integer::intValue).summaryStatistics();
+        if (newShoots.isEmpty()) { return printed; }
+        IntSummaryStatistics all = newShoots.stream().mapToInt(Integer::intValue).summaryStatistics();
         boolean once = newShoots.size() == 1;
-        return new Figure(
-                all.getAverage(),
-                once ? Math.min(all.getMin(), printed.low()) : all.getMin(),
-                once ? Math.max(all.getMax(), printed.high()) : all.getMax(),
-                OWN,
-                printed.sources(),
-                Seen.COMPUTED,
+        return new Figure(all.getAverage(), once ? Math.min(all.getMin(), printed.low()) : all.getMin(),
+                once ? Math.max(all.getMax(), printed.high()) : all.getMax(), OWN, printed.sources(), Seen.COMPUTED,
                 "your own counts: " + newShoots.size());
     }
 

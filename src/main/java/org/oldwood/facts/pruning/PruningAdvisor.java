@@ -24,8 +24,8 @@ import org.oldwood.words.Words;
 public final class PruningAdvisor extends Advisor {
     private static final String COUNT = "the stems were not counted; note counted with the stems by age";
     /** The time of year whose steps go with each amount, in the order in which they are offered. */
-    private static final Map<String, String> TIMES =
-            times("winter-cut winter, renovation-cut renovation, leader-cut winter, spur-cut-winter winter,"
+    private static final Map<String, String> TIMES = times(
+            "winter-cut winter, renovation-cut renovation, leader-cut winter, spur-cut-winter winter,"
                     + " spur-cut-summer summer, planting-cut planting, canes-out canes, canes-kept canes,"
                     + " canes-thin winter, canes-down winter");
 
@@ -51,14 +51,13 @@ public final class PruningAdvisor extends Advisor {
         knows("life-stage", s -> fact(s, PruningAdvisor::lifeStage));
         knows("past-life", s -> fact(s, PruningAdvisor::pastLife));
         knows("surplus-canes", s -> fact(s, PruningAdvisor::surplus));
-        TIMES.forEach((name, time) -> measures(
-                name, s -> first(s).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, s))));
+        TIMES.forEach((name, time) -> measures(name,
+                s -> first(s).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, s))));
         measures("grub", s -> Optional.of(grub(s)));
     }
 
     private Fact fact(Situation situation, Function<PruningCase, Fact> fact) {
-        return first(situation)
-                .map(fact)
+        return first(situation).map(fact)
                 .orElseGet(() -> Fact.unknown("no pruning figures are known for this crop in this form"));
     }
 
@@ -82,9 +81,7 @@ public final class PruningAdvisor extends Advisor {
     private static Amount grub(Situation situation) {
         List<PlantState> plants = situation.subject().plants();
         int bushes = bushes(plants);
-        double metres = plants.stream()
-                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
-                .sum();
+        double metres = plants.stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
         String words = metres > 0 ? Words.one(metres) + " m of row" : bushes + (bushes == 1 ? " plant" : " plants");
         return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
     }
@@ -110,46 +107,31 @@ public final class PruningAdvisor extends Advisor {
     /** The case of the subject's plant; of the first of several. */
     private Optional<PruningCase> first(Situation situation) {
         List<PlantState> plants = situation.subject().plants();
-        if (plants.isEmpty()) {
-            return Optional.empty();
-        }
+        if (plants.isEmpty()) { return Optional.empty(); }
         PlantState state = plants.get(0);
         Optional<Crop> crop = situation.world().crops().find(state.plant().crop());
-        return crop.isEmpty()
-                ? Optional.empty()
-                : cases.of(
-                        state, crop.get(), situation.season(), situation.world().state());
+        return crop.isEmpty() ? Optional.empty()
+                : cases.of(state, crop.get(), situation.season(), situation.world().state());
     }
 
     private static Fact spent(PruningCase one) {
-        if (one.bush().isEmpty()) {
-            return Fact.unknown(COUNT);
-        }
+        if (one.bush().isEmpty()) { return Fact.unknown(COUNT); }
         Cut cut = one.cut();
         int spent = cut.of(Why.SPENT) + cut.of(Why.OLDEST) + cut.heldBack();
-        return Fact.number(
-                        spent,
-                        "%s spent %s among %s"
-                                .formatted(
-                                        spent,
-                                        one.form().counted(),
-                                        one.bush().get().stems()))
+        return Fact
+                .number(spent, "%s spent %s among %s".formatted(spent, one.form().counted(), one.bush().get().stems()))
                 .from(sources(one));
     }
 
     /** Stems or branches of two years and more that come out, whatever for. */
     private static Fact stemsOut(PruningCase one) {
-        if (one.bush().isEmpty()) {
-            return Fact.unknown(COUNT);
-        }
+        if (one.bush().isEmpty()) { return Fact.unknown(COUNT); }
         int out = one.cut().number() - one.cut().of(1);
         return Fact.number(out, CutWords.taken(one.cut(), one.form().counted())).from(sources(one));
     }
 
     private static Fact allSick(PruningCase one) {
-        if (one.bush().isEmpty()) {
-            return Fact.unknown(COUNT);
-        }
+        if (one.bush().isEmpty()) { return Fact.unknown(COUNT); }
         Bush bush = one.bush().get();
         int all = bush.stems().total();
         boolean sick = all > 0 && bush.sick().total() == all;
@@ -157,9 +139,7 @@ public final class PruningAdvisor extends Advisor {
         return Fact.yes(sick, words);
     }
 
-    private static List<String> sources(PruningCase one) {
-        return one.school().teaching().sources();
-    }
+    private static List<String> sources(PruningCase one) { return one.school().teaching().sources(); }
 
     private static Fact lifeStage(PruningCase one) {
         Cut cut = one.cut();
@@ -167,22 +147,19 @@ public final class PruningAdvisor extends Advisor {
         boolean bearing = life == StageOfLife.BEARING;
         if (bearing && one.pastLife()) {
             life = StageOfLife.AGEING;
-        } else if (bearing && one.bush().isEmpty()) {
-            return Fact.unknown(COUNT);
-        }
+        } else if (bearing && one.bush().isEmpty()) { return Fact.unknown(COUNT); }
         if (life == StageOfLife.NEGLECTED) {
-            String words =
-                    cut.staged().map(CutWords::stagedInShort).orElse("more spent wood than can go in one winter");
+            String words = cut.staged().map(CutWords::stagedInShort)
+                    .orElse("more spent wood than can go in one winter");
             return Fact.text(life.words(), words).from(sources(one));
         }
-        return Fact.text(life.words(), "by its age and wood it is " + life.words())
-                .from(sources(one));
+        return Fact.text(life.words(), "by its age and wood it is " + life.words()).from(sources(one));
     }
 
     private static Fact pastLife(PruningCase one) {
         return one.life()
-                .map(life -> Fact.yes(
-                                one.pastLife(),
+                .map(life -> Fact
+                        .yes(one.pastLife(),
                                 "%s seasons completed; a productive life is about %s"
                                         .formatted(one.blank().seasons().orElse(0), life.inWords()))
                         .from(life.sources()))

@@ -54,8 +54,7 @@ final class PruningAmounts {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
         }
         lines.addAll(looks());
-        return amount(cut, time, cut.number(), one.form().counted(), words, lines)
-                .withLines(lines(lines, cut, time))
+        return amount(cut, time, cut.number(), one.form().counted(), words, lines).withLines(lines(lines, cut, time))
                 .withNoted(noted(cut));
     }
 
@@ -63,15 +62,13 @@ final class PruningAmounts {
     private static List<Amount.Noted> noted(Cut cut) {
         Map<String, Integer> byAge = new TreeMap<>();
         cut.taken().forEach(one -> byAge.merge(cut.before().label(one.age()), one.number(), Integer::sum));
-        String stems = byAge.entrySet().stream()
-                .map(each -> each.getKey() + "=" + each.getValue())
+        String stems = byAge.entrySet().stream().map(each -> each.getKey() + "=" + each.getValue())
                 .collect(Collectors.joining(","));
         return List.of(new Amount.Noted(EntryKind.PRUNED, byAge.isEmpty() ? Map.of() : Map.of("stems", stems)));
     }
 
     private Optional<String> schedule(Bush bush) {
-        return one.basis()
-                .map(it -> new Outlook.Basis(it.school(), it.form().undying(), it.yield(), it.newShoots()))
+        return one.basis().map(it -> new Outlook.Basis(it.school(), it.form().undying(), it.yield(), it.newShoots()))
                 .map(basis -> "Over the winters: %s of the oldest stems."
                         .formatted(CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))));
     }
@@ -80,13 +77,10 @@ final class PruningAmounts {
 
     private Amount uncounted(Cut cut, String time) {
         List<String> lines = new ArrayList<>();
-        if (one.toLeave() > 0) {
-            lines.add("Not counted yet: note the count, and the cut list says how many go.");
-        }
+        if (one.toLeave() > 0) { lines.add("Not counted yet: note the count, and the cut list says how many go."); }
         lines.addAll(looks());
         return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
-                .withLines(lines(lines, cut, time))
-                .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
+                .withLines(lines(lines, cut, time)).withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
     }
 
     private Amount kept(Cut cut, String time) {
@@ -100,14 +94,12 @@ final class PruningAmounts {
         double value = canes ? cut.before().from(2) : bushes;
         String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
         Map<String, String> stems = canes && value > 0 ? Map.of("stems", "2=" + (int) value) : Map.of();
-        return amount(cut, time, value, unit, said, List.of())
-                .withLines(lines(List.of(), cut, time))
+        return amount(cut, time, value, unit, said, List.of()).withLines(lines(List.of(), cut, time))
                 .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, stems)));
     }
 
     private List<String> looks() {
-        return one.pruning().looks("spent").stream()
-                .map(look -> "Spent wood: " + look.words() + look.seen().beside())
+        return one.pruning().looks("spent").stream().map(look -> "Spent wood: " + look.words() + look.seen().beside())
                 .toList();
     }
 
@@ -125,16 +117,12 @@ final class PruningAmounts {
         for (Step step : one.form().steps(school, time, cut.life())) {
             sources.addAll(step.sources());
         }
-        if (!lines.isEmpty()) {
-            one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources()));
-        }
+        if (!lines.isEmpty()) { one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources())); }
         List<String> arithmetic = new ArrayList<>();
-        arithmetic.add(
-                "way of pruning: " + school.id() + ". " + school.teaching().words());
+        arithmetic.add("way of pruning: " + school.id() + ". " + school.teaching().words());
         if (cut.before().oldest() > 0) {
             arithmetic.add(one.form().counted() + " by age: " + CutWords.beforeAndAfter(cut));
-            arithmetic.add("the default is %s: %s"
-                    .formatted(one.form().school().id(), one.form().why()));
+            arithmetic.add("the default is %s: %s".formatted(one.form().school().id(), one.form().why()));
             arithmetic.addAll(CutWords.others(one.form(), school, one.bush().orElse(one.blank())));
         }
         Amount amount = Amount.of(value, unit, words, arithmetic, List.copyOf(sources));

@@ -34,17 +34,8 @@ import org.oldwood.words.Words;
  * @param bush its stems at the winter that opens the season; empty where they were never counted
  * @param cut what comes out in that winter; of a plant without stems where they were not counted
  */
-public record PruningCase(
-        Crop crop,
-        Pruning pruning,
-        FormPruning form,
-        School school,
-        Optional<Bush> bush,
-        Bush blank,
-        Cut cut,
-        StemFaults faults,
-        PlantState plant,
-        LeafFalls falls) {
+public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School school, Optional<Bush> bush, Bush blank,
+        Cut cut, StemFaults faults, PlantState plant, LeafFalls falls) {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(PlantState state, Crop crop, Season season, GardenState garden) {
@@ -53,28 +44,16 @@ public record PruningCase(
 
     static Optional<PruningCase> of(PlantState state, Crop crop, Pruning pruning, Season season, GardenState garden) {
         FormPruning form = pruning.forms().get(state.plant().form());
-        if (form == null) {
-            return Optional.empty();
-        }
+        if (form == null) { return Optional.empty(); }
         School school = chosen(state, form, garden.garden().choices());
         Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
         boolean canes = form.craft().equals("canes");
         Stems stems = canes ? canes(state, season) : stems(state, season);
-        StemFaults faults = canes
-                ? StemFaults.ofCanes(state, stems)
+        StemFaults faults = canes ? StemFaults.ofCanes(state, stems)
                 : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
         Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
-        return Optional.of(new PruningCase(
-                crop,
-                pruning,
-                form,
-                school,
-                bush,
-                blank,
-                school.winter(bush.orElse(blank)),
-                faults,
-                state,
-                garden.leafFalls()));
+        return Optional.of(new PruningCase(crop, pruning, form, school, bush, blank, school.winter(bush.orElse(blank)),
+                faults, state, garden.leafFalls()));
     }
 
     /** What to know of the counts that the cut rests on: a sentence each. */
@@ -85,7 +64,8 @@ public record PruningCase(
             switch (entry.kind()) {
                 case COUNTED, CANES -> guessed = Optional.empty();
                 case PRUNED -> guessed = entry.stems().isEmpty() ? guessed : entry.unmeasured();
-                default -> {}
+                default -> {
+                }
             }
         }
         guessed.ifPresent(words -> lines.add(Words.capital(words) + "."));
@@ -100,30 +80,22 @@ public record PruningCase(
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
         for (String key : choices.isEmpty() ? List.<String>of() : Choices.renewalKeys(state)) {
             Optional<School> school = form.school(choices.getOrDefault(key, ""));
-            if (school.isPresent()) {
-                return school.get();
-            }
+            if (school.isPresent()) { return school.get(); }
         }
         return form.school();
     }
 
     /** The plant with its age and room, and no stems. */
     private static Bush blank(PlantState state, Crop crop, Season season, int renovations) {
-        return new Bush(
-                Stems.NONE,
-                Stems.NONE,
-                Stems.NONE,
-                OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
-                1 + renovations,
+        return new Bush(Stems.NONE, Stems.NONE, Stems.NONE,
+                OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)), 1 + renovations,
                 metres(state, crop));
     }
 
     /** Length of a row, or the room of a plant in its row. */
     static double metres(PlantState plant, Crop crop) {
-        return plant.plant().lengthM().orElseGet(() -> crop.spacing(
-                        plant.plant().form())
-                .map(spacing -> spacing.inRow().is())
-                .orElse(1.0));
+        return plant.plant().lengthM()
+                .orElseGet(() -> crop.spacing(plant.plant().form()).map(spacing -> spacing.inRow().is()).orElse(1.0));
     }
 
     private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
@@ -132,9 +104,7 @@ public record PruningCase(
 
     /** None where they were never counted. */
     private static Stems stems(PlantState state, Season season) {
-        if (!state.stems().known()) {
-            return Stems.NONE;
-        }
+        if (!state.stems().known()) { return Stems.NONE; }
         StemAges ages = state.stems().ages(season.year());
         int oldest = Math.min(oldest(ages), Stems.OLDEST_CLASS);
         return Stems.from(ages.counts().subMap(1, oldest + 1), ages.openFrom().orElse(0) == oldest);
@@ -157,8 +127,7 @@ public record PruningCase(
             last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
             last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
             for (Entry entry : state.entries()) {
-                if (entry.kind() == EntryKind.PRUNED
-                        && !entry.date().isBefore(last.get().date())) {
+                if (entry.kind() == EntryKind.PRUNED && !entry.date().isBefore(last.get().date())) {
                     takeOut(entry, counts);
                 }
             }
@@ -190,15 +159,12 @@ public record PruningCase(
         for (Season before = season.plus(-1); renovation(state, before).isPresent(); before = before.plus(-1)) {
             inRow++;
         }
-        if (school.staged().isEmpty()) {
-            return inRow;
-        }
+        if (school.staged().isEmpty()) { return inRow; }
         int staged = 0;
         for (int ago = inRow; ago >= 1; ago--) {
             Season then = season.plus(-ago);
             Bush bush = then(state, renovation(state, then).orElseThrow(), then, garden);
-            boolean goesOn =
-                    school.winter(bush.inRenovationWinter(1 + staged)).staged().isPresent();
+            boolean goesOn = school.winter(bush.inRenovationWinter(1 + staged)).staged().isPresent();
             staged = goesOn ? staged + 1 : 0;
         }
         return staged;
@@ -212,8 +178,7 @@ public record PruningCase(
     /** The first cut of a renovation in a season. */
     private static Optional<Entry> renovation(PlantState state, Season season) {
         for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.PRUNED
-                    && season.contains(entry.date())
+            if (entry.kind() == EntryKind.PRUNED && season.contains(entry.date())
                     && entry.text("cut").filter("renovation"::equals).isPresent()) {
                 return Optional.of(entry);
             }
@@ -222,9 +187,7 @@ public record PruningCase(
     }
 
     /** The productive life of the crop in this form. */
-    Optional<Figure> life() {
-        return crop.life(form.form());
-    }
+    Optional<Figure> life() { return crop.life(form.form()); }
 
     /** True where the plant has stood for its productive life. */
     public boolean pastLife() {

@@ -20,8 +20,8 @@ public final class PruningCases {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public Optional<PruningCase> of(PlantState plant, Crop crop, Season season, GardenState garden) {
-        return known.get(plant, any -> new HashMap<>(4))
-                .computeIfAbsent(season, in -> crops.computeIfAbsent(crop.id(), id -> Pruning.read(crop))
+        return known.get(plant, any -> new HashMap<>(4)).computeIfAbsent(season,
+                in -> crops.computeIfAbsent(crop.id(), id -> Pruning.read(crop))
                         .flatMap(it -> PruningCase.of(plant, crop, it, in, garden)));
     }
 }

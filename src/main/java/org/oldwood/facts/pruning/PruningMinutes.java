@@ -24,22 +24,16 @@ public final class PruningMinutes {
     private record Noted(double minutes, double parts) {
         static final Noted NOTHING = new Noted(0, 0);
 
-        Noted and(double more, double of) {
-            return new Noted(minutes + more, parts + of);
-        }
+        Noted and(double more, double of) { return new Noted(minutes + more, parts + of); }
 
-        double each() {
-            return minutes / parts;
-        }
+        double each() { return minutes / parts; }
     }
 
     private final Map<Alike, Noted> noted = new HashMap<>();
 
     /** Plants whose minutes can stand for each other's. */
     private record Alike(String crop, String form, String cut) {
-        Alike(PlantState plant, String cut) {
-            this(plant.plant().crop(), plant.plant().form(), cut);
-        }
+        Alike(PlantState plant, String cut) { this(plant.plant().crop(), plant.plant().form(), cut); }
     }
 
     public PruningMinutes(GardenState state) {
@@ -63,18 +57,14 @@ public final class PruningMinutes {
         return entry.kind() == EntryKind.PRUNED ? entry.count("minutes") : OptionalInt.empty();
     }
 
-    private static String cut(Entry entry) {
-        return entry.text("cut").orElse(WINTER);
-    }
+    private static String cut(Entry entry) { return entry.text("cut").orElse(WINTER); }
 
     /** What was noted for a plant itself. */
     private static Noted own(PlantState plant, String cut) {
         Noted own = Noted.NOTHING;
         for (Entry entry : plant.entries()) {
             OptionalInt minutes = minutes(entry);
-            if (minutes.isPresent() && cut(entry).equals(cut)) {
-                own = own.and(minutes.getAsInt(), 1);
-            }
+            if (minutes.isPresent() && cut(entry).equals(cut)) { own = own.and(minutes.getAsInt(), 1); }
         }
         return own;
     }
@@ -89,9 +79,7 @@ public final class PruningMinutes {
         double sum = 0;
         for (PlantState plant : plants) {
             Optional<Double> one = of(plant, crop, form, time);
-            if (one.isEmpty()) {
-                return Optional.empty();
-            }
+            if (one.isEmpty()) { return Optional.empty(); }
             sum += one.get();
         }
         return plants.isEmpty() ? Optional.empty() : Optional.of(sum);
@@ -99,23 +87,13 @@ public final class PruningMinutes {
 
     private Optional<Double> of(PlantState plant, Crop crop, FormPruning form, String time) {
         Noted mine = own(plant, time);
-        if (mine.parts > 0) {
-            return Optional.of(mine.each());
-        }
+        if (mine.parts > 0) { return Optional.of(mine.each()); }
         Noted others = noted.get(new Alike(plant, time));
-        if (others != null) {
-            return Optional.of(others.each() * size(plant));
-        }
-        if (time.equals(RENOVATION)) {
-            return of(plant, crop, form, WINTER);
-        }
-        return form.labour()
-                .of(time)
-                .map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
+        if (others != null) { return Optional.of(others.each() * size(plant)); }
+        if (time.equals(RENOVATION)) { return of(plant, crop, form, WINTER); }
+        return form.labour().of(time).map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
                 .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : bushes(plant)));
     }
 
-    private static int bushes(PlantState plant) {
-        return Math.max(1, plant.plant().bushes());
-    }
+    private static int bushes(PlantState plant) { return Math.max(1, plant.plant().bushes()); }
 }

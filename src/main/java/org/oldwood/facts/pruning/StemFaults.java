@@ -43,16 +43,11 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     /** Those of a bush, aged to the season, of {@code stems} that stand there. */
     static StemFaults of(PlantState state, Crop crop, Season season, LeafFalls falls, Stems stems) {
         int counted = lastUncut(state, EntryKind.COUNTED);
-        if (counted < 0) {
-            return NONE;
-        }
+        if (counted < 0) { return NONE; }
         Entry entry = state.entries().get(counted);
         int older = season.year() - falls.seasonYear(crop.id(), entry.date());
         Stems sick = within(sum(entry, List.of("dead"), older), stems, Stems.NONE);
-        return new StemFaults(
-                sick,
-                within(sum(entry, WEAK, older), stems, sick),
-                entry.count("dead").orElse(0),
+        return new StemFaults(sick, within(sum(entry, WEAK, older), stems, sick), entry.count("dead").orElse(0),
                 weakInAll(entry));
     }
 
@@ -67,9 +62,7 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     /** Those of the new canes of a row, of {@code canes} that stand there. */
     static StemFaults ofCanes(PlantState state, Stems canes) {
         int counted = lastUncut(state, EntryKind.CANES);
-        if (counted < 0) {
-            return NONE;
-        }
+        if (counted < 0) { return NONE; }
         Entry entry = state.entries().get(counted);
         Stems sick = within(ofAgeOne(entry, "dead"), canes, Stems.NONE);
         return new StemFaults(sick, within(ofAgeOne(entry, "weak"), canes, sick), 0, 0);
@@ -83,9 +76,7 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     private static int lastUncut(PlantState state, EntryKind kind) {
         for (int at = state.entries().size() - 1; at >= 0; at--) {
             EntryKind last = state.entries().get(at).kind();
-            if (last == kind || last == EntryKind.PRUNED) {
-                return last == kind ? at : -1;
-            }
+            if (last == kind || last == EntryKind.PRUNED) { return last == kind ? at : -1; }
         }
         return -1;
     }
@@ -105,9 +96,7 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
 
     /** As many of each age as stand there and are not in {@code taken}. */
     private static Stems within(Map<Integer, Integer> faults, Stems stems, Stems taken) {
-        if (faults.isEmpty()) {
-            return Stems.NONE;
-        }
+        if (faults.isEmpty()) { return Stems.NONE; }
         int[] counts = new int[stems.oldest()];
         for (int age = 1; age <= counts.length; age++) {
             int there = stems.at(age) - taken.at(age);

@@ -27,7 +27,5 @@ public final class AllCrafts extends Advisor {
         learn(new MulchAdvisor(books));
     }
 
-    public static Advisor advisors() {
-        return new AllCrafts();
-    }
+    public static Advisor advisors() { return new AllCrafts(); }
 }

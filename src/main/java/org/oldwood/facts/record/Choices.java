@@ -51,33 +51,25 @@ public final class Choices {
     }
 
     private void check(String key, Json value) {
-        if (!(value instanceof Json.Text text)) {
-            return;
-        }
+        if (!(value instanceof Json.Text text)) { return; }
         if (key.equals(FEEDING)) {
             known(text, feedingWays());
         } else if (key.equals(RENEWAL)) {
             known(text, pruningWays());
         } else if (key.startsWith(OF)) {
-            ways(key.substring(OF.length()))
-                    .ifPresentOrElse(ways -> known(text, ways), () -> unknownSubject(key, value));
+            ways(key.substring(OF.length())).ifPresentOrElse(ways -> known(text, ways),
+                    () -> unknownSubject(key, value));
         } else {
-            problems.add(
-                    "unknown-choice",
-                    value.place(),
-                    "is nothing to choose; \"choices\" may hold feeding, renewal, renewal.CROP and" + " renewal.PLANT",
-                    Nearest.to(key, List.of(FEEDING, RENEWAL))
-                            .map(near -> "Did you mean \"" + near + "\"?")
+            problems.add("unknown-choice", value.place(),
+                    "is nothing to choose; \"choices\" may hold feeding, renewal, renewal.CROP and renewal.PLANT",
+                    Nearest.to(key, List.of(FEEDING, RENEWAL)).map(near -> "Did you mean \"" + near + "\"?")
                             .orElse(""));
         }
     }
 
     private void known(Json.Text way, Collection<String> ways) {
         if (!ways.contains(way.value())) {
-            problems.add(
-                    "unknown-way",
-                    way.place(),
-                    "names no way that is known here: \"" + way.value() + "\"",
+            problems.add("unknown-way", way.place(), "names no way that is known here: \"" + way.value() + "\"",
                     Nearest.hint(way.value(), ways));
         }
     }
@@ -86,12 +78,9 @@ public final class Choices {
         Set<String> known = new TreeSet<>(crops.ids());
         known.addAll(state.plants().keySet());
         String seen = key.substring(OF.length());
-        problems.add(
-                "unknown-choice",
-                value.place(),
+        problems.add("unknown-choice", value.place(),
                 "chooses for \"" + seen + "\", which is neither a plant nor a crop",
-                Nearest.to(seen, known)
-                        .map(near -> "Did you mean \"" + OF + near + "\"?")
+                Nearest.to(seen, known).map(near -> "Did you mean \"" + OF + near + "\"?")
                         .orElse("Name a plant of this garden, or a crop."));
     }
 
@@ -99,10 +88,8 @@ public final class Choices {
     private Optional<Set<String>> ways(String subject) {
         PlantState plant = state.plants().get(subject);
         if (plant != null) {
-            return crops.find(plant.plant().crop())
-                    .flatMap(Pruning::read)
-                    .flatMap(pruning -> pruning.form(plant.plant().form()))
-                    .map(form -> Set.copyOf(form.schoolIds()));
+            return crops.find(plant.plant().crop()).flatMap(Pruning::read)
+                    .flatMap(pruning -> pruning.form(plant.plant().form())).map(form -> Set.copyOf(form.schoolIds()));
         }
         return crops.find(subject).map(Choices::ways);
     }
@@ -126,8 +113,7 @@ public final class Choices {
     private Set<String> feedingWays() {
         Set<String> all = new TreeSet<>();
         for (String id : crops.ids()) {
-            FeedingProfile.of(crops.get(id))
-                    .ifPresent(profile -> profile.schools().forEach(way -> all.add(way.id())));
+            FeedingProfile.of(crops.get(id)).ifPresent(profile -> profile.schools().forEach(way -> all.add(way.id())));
         }
         return all;
     }

@@ -32,9 +32,7 @@ public final class FrostFacts extends Advisor {
     }
 
     private static Fact ofCrop(Situation s, Function<Crop, Fact> fact) {
-        return s.subject()
-                .crop()
-                .map(fact)
+        return s.subject().crop().map(fact)
                 .orElseGet(() -> Fact.unknown("frost in flower can be told of one crop only"));
     }
 
@@ -42,28 +40,21 @@ public final class FrostFacts extends Advisor {
     private Fact bloom(Crop crop, Situation situation) {
         Optional<CropFrost> frost = frost(crop, situation);
         if (frost.isEmpty()) {
-            return Fact.unknown("how often frost harms %s in flower here is not known: %s%s"
-                    .formatted(crop.plural(), GardenStages.lackingClimate(), harm(crop)));
+            return Fact.unknown("how often frost harms %s in flower here is not known: %s%s".formatted(crop.plural(),
+                    GardenStages.lackingClimate(), harm(crop)));
         }
-        return frost.get()
-                .bloomRisk()
-                .map(risk ->
-                        Fact.number(100 * risk, words(crop, frost.get(), risk)).from(sources(frost.get())))
+        return frost.get().bloomRisk()
+                .map(risk -> Fact.number(100 * risk, words(crop, frost.get(), risk)).from(sources(frost.get())))
                 .orElseGet(() -> Fact.unknown(
                         "what cold the flowers of %s stand is not known; note the least temperature of a night that harmed them"
                                 .formatted(crop.plural())));
     }
 
     private static String words(Crop crop, CropFrost frost, double risk) {
-        return "a night that harms %s in flower comes in %s of 100 years by the climate's means%s%s"
-                .formatted(
-                        crop.plural(),
-                        100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk),
-                        harm(crop),
-                        frost.year()
-                                .last()
-                                .map("; half the years have their last frost of spring after %s"::formatted)
-                                .orElse(""));
+        return "a night that harms %s in flower comes in %s of 100 years by the climate's means%s%s".formatted(
+                crop.plural(), 100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk), harm(crop),
+                frost.year().last().map("; half the years have their last frost of spring after %s"::formatted)
+                        .orElse(""));
     }
 
     /** From how many degrees on, at which stage; stages that stand the same are told together. */
@@ -71,9 +62,8 @@ public final class FrostFacts extends Advisor {
         Map<String, List<String>> byCold = new LinkedHashMap<>();
         CropStages.of(crop).frost().forEach((stage, harm) -> {
             if (stage.compareTo(Stage.FIRST_FLOWER) >= 0) {
-                byCold.computeIfAbsent(
-                                "%s (%s)".formatted(harm.plain(), harm.seen().words()), cold -> new ArrayList<>())
-                        .add(stage.words());
+                byCold.computeIfAbsent("%s (%s)".formatted(harm.plain(), harm.seen().words()),
+                        cold -> new ArrayList<>()).add(stage.words());
             }
         });
         List<String> all = new ArrayList<>();
@@ -82,10 +72,7 @@ public final class FrostFacts extends Advisor {
     }
 
     private static List<String> sources(CropFrost frost) {
-        return frost.inFlower().stream()
-                .flatMap(each -> each.harm().sources().stream())
-                .distinct()
-                .toList();
+        return frost.inFlower().stream().flatMap(each -> each.harm().sources().stream()).distinct().toList();
     }
 
     /**
@@ -105,16 +92,13 @@ public final class FrostFacts extends Advisor {
     }
 
     private Optional<CropFrost> frost(Crop crop, Situation situation) {
-        return frosts.computeIfAbsent(
-                crop.id() + " " + situation.season().label(),
+        return frosts.computeIfAbsent(crop.id() + " " + situation.season().label(),
                 key -> CropFrost.of(crop, situation.season(), situation.world().stages()));
     }
 
     private long tenderDays(Situation.World world) {
         if (tenderDays.isEmpty()) {
-            SeasonMethods methods = world.stages()
-                    .climate()
-                    .map(GardenClimate::methods)
+            SeasonMethods methods = world.stages().climate().map(GardenClimate::methods)
                     .orElseGet(() -> SeasonMethods.read(world.documents()));
             tenderDays = OptionalLong.of((long) methods.frost().afterPetalFall().is());
         }

@@ -31,12 +31,8 @@ public final class RecordFacts extends Advisor {
         knows("origin-own-cutting", s -> origin(s));
         knows("finding", s -> lastField(s, EntryKind.INSPECTED, "finding"));
         knows("method", s -> lot(s, lot -> Fact.text(lot.method(), "made as " + lot.method())));
-        knows(
-                "struck",
-                s -> lot(
-                        s,
-                        lot -> Fact.number(
-                                lot.struck(), "%s were struck on %s".formatted(lot.struck(), lot.struckOn()))));
+        knows("struck", s -> lot(s,
+                lot -> Fact.number(lot.struck(), "%s were struck on %s".formatted(lot.struck(), lot.struckOn()))));
         knows("alive", s -> lastField(s, EntryKind.CHECKED, "alive"));
         knows("lifted", s -> happened(last(s, EntryKind.LIFTED), EntryKind.LIFTED.key(), ""));
         knows("planted-out", s -> happened(last(s, EntryKind.PLANTED_OUT), EntryKind.PLANTED_OUT.key(), ""));
@@ -44,20 +40,15 @@ public final class RecordFacts extends Advisor {
 
     /** Of the oldest. */
     private static Fact age(Situation s) {
-        OptionalInt oldest = s.subject().plants().stream()
-                .mapToInt(plant -> plant.plant().seasonsOld(s.season()))
+        OptionalInt oldest = s.subject().plants().stream().mapToInt(plant -> plant.plant().seasonsOld(s.season()))
                 .max();
-        return oldest.isEmpty()
-                ? Fact.unknown("no plant stands here; note planted")
-                : Fact.number(
-                        oldest.getAsInt(),
+        return oldest.isEmpty() ? Fact.unknown("no plant stands here; note planted")
+                : Fact.number(oldest.getAsInt(),
                         "in season " + oldest.getAsInt() + " after planting (the planting season is 1)");
     }
 
     private static Fact bushes(Situation s) {
-        int bushes = s.subject().plants().stream()
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+        int bushes = s.subject().plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
         return Fact.number(bushes, Words.count(bushes, "plant", "plants"));
     }
 
@@ -74,14 +65,9 @@ public final class RecordFacts extends Advisor {
      */
     private static Optional<Entry> later(Situation s, Function<List<Entry>, Optional<Entry>> last) {
         Optional<Entry> own = last.apply(s.subject().entries());
-        if (!(s.subject() instanceof Subject.OnePlant plant)) {
-            return own;
-        }
+        if (!(s.subject() instanceof Subject.OnePlant plant)) { return own; }
         Optional<Entry> ofBed = last.apply(plant.in().entries());
-        return own.isPresent()
-                        && ofBed.isPresent()
-                        && !ofBed.get().date().isAfter(own.get().date())
-                ? own
+        return own.isPresent() && ofBed.isPresent() && !ofBed.get().date().isAfter(own.get().date()) ? own
                 : ofBed.or(() -> own);
     }
 
@@ -92,22 +78,17 @@ public final class RecordFacts extends Advisor {
                     "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning()));
         }
         long days = ChronoUnit.DAYS.between(last.get().date(), s.day());
-        return Fact.number(
-                (double) days,
-                "\"%s\" was last noted %s days before %s (%s)"
-                        .formatted(kind.key(), days, s.day(), last.get().date()));
+        return Fact.number((double) days,
+                "\"%s\" was last noted %s days before %s (%s)".formatted(kind.key(), days, s.day(), last.get().date()));
     }
 
     private static Fact happened(Optional<Entry> last, String kind, String when) {
-        return Fact.yes(
-                last.isPresent(),
-                last.map(entry -> "\"%s\" was noted on %s".formatted(kind, entry.date()))
-                        .orElse("no \"%s\" %s".formatted(kind, when.isEmpty() ? "was noted" : when)));
+        return Fact.yes(last.isPresent(), last.map(entry -> "\"%s\" was noted on %s".formatted(kind, entry.date()))
+                .orElse("no \"%s\" %s".formatted(kind, when.isEmpty() ? "was noted" : when)));
     }
 
     private static Fact thisSeason(Optional<String> of, Situation s) {
-        Optional<Entry> last = of.flatMap(EntryKind::find)
-                .flatMap(kind -> last(s, kind))
+        Optional<Entry> last = of.flatMap(EntryKind::find).flatMap(kind -> last(s, kind))
                 .filter(entry -> s.season().contains(entry.date()));
         return happened(last, of.orElse(""), "in season " + s.season().label());
     }
@@ -117,9 +98,8 @@ public final class RecordFacts extends Advisor {
         if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
             return Fact.number(num.value(), told(key, num.written(), last.get()));
         }
-        return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry)))
-                .orElseGet(() -> Fact.unknown(
-                        "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning())));
+        return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry))).orElseGet(() -> Fact
+                .unknown("\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning())));
     }
 
     private static String told(String key, String value, Entry entry) {
@@ -130,9 +110,7 @@ public final class RecordFacts extends Advisor {
     private static Optional<Entry> lastWith(List<Entry> entries, EntryKind kind, String key) {
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry entry = entries.get(i);
-            if (entry.kind() == kind
-                    && (entry.values().get(key) instanceof Json.Num
-                            || entry.text(key).isPresent())) {
+            if (entry.kind() == kind && (entry.values().get(key) instanceof Json.Num || entry.text(key).isPresent())) {
                 return Optional.of(entry);
             }
         }
@@ -140,28 +118,19 @@ public final class RecordFacts extends Advisor {
     }
 
     private static Fact cropsInBed(Situation s) {
-        long crops = s.subject().plants().stream()
-                .map(plant -> plant.plant().crop())
-                .distinct()
-                .count();
+        long crops = s.subject().plants().stream().map(plant -> plant.plant().crop()).distinct().count();
         return Fact.number((double) crops, crops + " crops");
     }
 
     private static Fact origin(Situation s) {
-        Optional<String> lot = s.subject().plants().stream()
-                .flatMap(plant -> plant.plant().lot().stream())
-                .findFirst();
-        return Fact.yes(
-                lot.isPresent(),
-                lot.map(id -> "raised from own cuttings, " + id + parent(id, s))
-                        .orElse("not raised from own cuttings"));
+        Optional<String> lot = s.subject().plants().stream().flatMap(plant -> plant.plant().lot().stream()).findFirst();
+        return Fact.yes(lot.isPresent(), lot.map(id -> "raised from own cuttings, " + id + parent(id, s))
+                .orElse("not raised from own cuttings"));
     }
 
     private static String parent(String lot, Situation s) {
-        return Optional.ofNullable(s.world().state().lots().get(lot))
-                .flatMap(LotState::parent)
-                .map(plant -> " from " + plant)
-                .orElse("");
+        return Optional.ofNullable(s.world().state().lots().get(lot)).flatMap(LotState::parent)
+                .map(plant -> " from " + plant).orElse("");
     }
 
     private static Fact lot(Situation s, Function<LotState, Fact> ask) {

@@ -34,8 +34,7 @@ public final class Unlikely {
 
     /** True where an entry of this kind can be asked about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return entry.kind() == EntryKind.PICKED
-                || entry.kind() == EntryKind.WATERED
+        return entry.kind() == EntryKind.PICKED || entry.kind() == EntryKind.WATERED
                 || entry.kind() == EntryKind.PLANTED;
     }
 
@@ -54,9 +53,7 @@ public final class Unlikely {
         double most = 0;
         for (PlantState plant : plants) {
             Optional<Double> bears = most(plant);
-            if (bears.isEmpty()) {
-                return Optional.empty();
-            }
+            if (bears.isEmpty()) { return Optional.empty(); }
             most += bears.get();
         }
         double kg = entry.number("kg").orElse(0);
@@ -71,10 +68,10 @@ public final class Unlikely {
         List<PlantState> all = new ArrayList<>();
         entry.text("plant").flatMap(state::plant).ifPresent(all::add);
         if (all.isEmpty()) {
-            entry.text("bed").flatMap(state::bed).ifPresent(bed -> bed.plants().stream()
-                    .filter(plant ->
-                            entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
-                    .forEach(all::add));
+            entry.text("bed").flatMap(state::bed)
+                    .ifPresent(bed -> bed.plants().stream()
+                            .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
+                            .forEach(all::add));
         }
         return all;
     }
@@ -82,24 +79,19 @@ public final class Unlikely {
     /** The most that a plant bears when mature, kg; empty where no figure is known. */
     private Optional<Double> most(PlantState plant) {
         Crop crop = crops.get(plant.plant().crop());
-        return Yield.read(crop)
-                .map(yield -> yield.mature().get(plant.plant().form()))
-                .map(mature -> {
-                    double parts = mature.unit().equals("kg/m")
-                            ? plant.plant().lengthM().orElse((double)
-                                    plant.plant().bushes())
-                            : plant.plant().bushes();
-                    return mature.high() * parts;
-                });
+        return Yield.read(crop).map(yield -> yield.mature().get(plant.plant().form())).map(mature -> {
+            double parts = mature.unit().equals("kg/m")
+                    ? plant.plant().lengthM().orElse((double) plant.plant().bushes())
+                    : plant.plant().bushes();
+            return mature.high() * parts;
+        });
     }
 
     private Optional<String> watered(Entry entry) {
         double litres = entry.number("litres").orElse(0);
         Optional<Double> areaM2 = entry.text("bed")
-                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant()
-                        .bed()))
-                .flatMap(state::bed)
-                .map(bed -> bed.bed().areaM2());
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().bed()))
+                .flatMap(state::bed).map(bed -> bed.bed().areaM2());
         Figure most = Figure.read(figures, "wateredMost");
         return areaM2.filter(area -> litres / area > most.is())
                 .map(area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure?"

@@ -36,44 +36,30 @@ import org.oldwood.season.weather.Weather;
  * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
  * @param remarks what was taken for granted, for people
  */
-public record BedAccount(
-        BedState state,
-        BedSoil soil,
-        WaterDays days,
-        LocalDate today,
-        Depletion now,
-        double evaporationMm,
-        double rainSpread,
-        List<String> remarks) {
+public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate today, Depletion now,
+        double evaporationMm, double rainSpread, List<String> remarks) {
     public BedAccount {
         remarks = List.copyOf(remarks);
     }
 
-    public static BedAccount of(
-            BedState state, BedSoil soil, CropCurves curves, WaterData data, Weather measured, LocalDate today) {
+    public static BedAccount of(BedState state, BedSoil soil, CropCurves curves, WaterData data, Weather measured,
+            LocalDate today) {
         WeatherSeries weather = curves.weather();
         WaterFigures figures = data.figures();
-        double shade = BedDemand.shadeFactor(
-                state.bed().shade(), figures.figure("shadeCut").is());
-        List<BedDemand.Laid> laid = state.entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.MULCHED)
-                .map(entry -> new BedDemand.Laid(
-                        weather.index(entry.date()), entry.number("depthCm").orElse(0)))
+        double shade = BedDemand.shadeFactor(state.bed().shade(), figures.figure("shadeCut").is());
+        List<BedDemand.Laid> laid = state.entries().stream().filter(entry -> entry.kind() == EntryKind.MULCHED)
+                .map(entry -> new BedDemand.Laid(weather.index(entry.date()), entry.number("depthCm").orElse(0)))
                 .toList();
         double[] coefficient = BedDemand.series(curves, soil.plantings(), MulchCover.of(figures), laid, shade);
         BedEvents events = new BedEvents();
         List<String> remarks = new ArrayList<>(soil.remarks());
         remarks.addAll(Waterings.add(state, soil, data, weather, events));
-        state.entries().stream()
-                .filter(entry -> entry.kind() == EntryKind.MOISTURE)
-                .forEach(entry ->
-                        note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note)));
+        state.entries().stream().filter(entry -> entry.kind() == EntryKind.MOISTURE).forEach(
+                entry -> note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note)));
         double spread = figures.figure("rainSpread").is();
         int last = weather.index(today);
-        IntPredicate unknown = day -> day <= last
-                && measured.on(weather.first().plusDays(day))
-                        .flatMap(each -> each.rainMm().stream().boxed().findFirst())
-                        .isEmpty();
+        IntPredicate unknown = day -> day <= last && measured.on(weather.first().plusDays(day))
+                .flatMap(each -> each.rainMm().stream().boxed().findFirst()).isEmpty();
         WaterAccount account = new WaterAccount(soil.water());
         WaterDays days = account.run(weather, coefficient, events, 0);
         WaterDays drier = account.run(weather.withRainTimes(1 - spread, unknown), coefficient, events, 0);
@@ -87,13 +73,11 @@ public record BedAccount(
         double spread = data.figures().figure("accountSpread").is();
         if (entry.number("percent").isPresent()) {
             double held = soil.soil().heldShare(entry.number("percent").getAsDouble() / 100);
-            double probe =
-                    data.figures().figure("probeSpread").is() / soil.soil().availableShare();
+            double probe = data.figures().figure("probeSpread").is() / soil.soil().availableShare();
             return Optional.of(MoistureNote.weighed(held, held, probe, spread));
         }
         double hand = data.figures().figure("feelSpread").is();
-        return entry.text("feel")
-                .flatMap(word -> data.soils().guide(soil.soil()).find(word))
+        return entry.text("feel").flatMap(word -> data.soils().guide(soil.soil()).find(word))
                 .map(one -> MoistureNote.weighed(one.low(), one.high(), hand, spread));
     }
 
@@ -106,9 +90,7 @@ public record BedAccount(
     public Optional<LocalDate> firstShort(LocalDate from, LocalDate to) {
         int last = index(to);
         for (int day = index(from); day <= last; day++) {
-            if (days.isShort(day)) {
-                return Optional.of(days.date(day));
-            }
+            if (days.isShort(day)) { return Optional.of(days.date(day)); }
         }
         return Optional.empty();
     }
@@ -117,9 +99,7 @@ public record BedAccount(
     public Optional<LocalDate> lastShort(LocalDate from, LocalDate to) {
         int first = index(from);
         for (int day = index(to); day >= first; day--) {
-            if (days.isShort(day)) {
-                return Optional.of(days.date(day));
-            }
+            if (days.isShort(day)) { return Optional.of(days.date(day)); }
         }
         return Optional.empty();
     }
@@ -140,8 +120,7 @@ public record BedAccount(
 
     /** What refills it once the water that is drawn easily is gone, at a demand of 5 mm a day. */
     public Dose refillWhenShort() {
-        double ready = RootZone.readilyAvailable(
-                soil.water().totalAvailableMm(), soil.water().fraction());
+        double ready = RootZone.readilyAvailable(soil.water().totalAvailableMm(), soil.water().fraction());
         return Dose.toRefill(ready, soil.groundM2(), soil.plants());
     }
 
@@ -164,8 +143,7 @@ public record BedAccount(
     /** What the notes say of the account. */
     public Optional<MoistureTrend> drift(WaterFigures figures) {
         double noise = figures.figure("feelSpread").is() * soil.water().totalAvailableMm();
-        return MoistureTrend.of(
-                days.corrections(), (int) figures.figure("driftNotes").is(), noise);
+        return MoistureTrend.of(days.corrections(), (int) figures.figure("driftNotes").is(), noise);
     }
 
     /** Days until standing water is gone; 0 where none stands. */

@@ -41,8 +41,7 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
 
     /** How deep the ground is, or the mix of a tub, m. */
     private double bottomM() {
-        return Math.min(
-                bed.rootableDepthCm().orElse(Double.POSITIVE_INFINITY) / 100,
+        return Math.min(bed.rootableDepthCm().orElse(Double.POSITIVE_INFINITY) / 100,
                 bed.tubLitres().orElse(Double.POSITIVE_INFINITY) / 1000 / bed.areaM2());
     }
 
@@ -53,13 +52,8 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
      * @param fraction depletion fraction at a demand of 5 mm a day
      */
     public BedWater water(double rootDepthM, double fraction) {
-        return new BedWater(
-                soil.totalAvailableMm(rootDepthM, bed.stonesPercent() / 100),
-                fraction,
-                bed.areaM2(),
-                roof,
-                bed.competing(),
-                bed.sheltered() ? 0 : 1);
+        return new BedWater(soil.totalAvailableMm(rootDepthM, bed.stonesPercent() / 100), fraction, bed.areaM2(), roof,
+                bed.competing(), bed.sheltered() ? 0 : 1);
     }
 
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
@@ -79,9 +73,7 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
     }
 
     private static RoofWater roof(Bed bed, Surfaces surfaces, List<String> remarks) {
-        if (bed.roof().isEmpty()) {
-            return RoofWater.NONE;
-        }
+        if (bed.roof().isEmpty()) { return RoofWater.NONE; }
         Bed.Roof roof = bed.roof().get();
         Surfaces.Surface surface = surfaces.find(roof.surface()).orElse(null);
         if (surface == null) {

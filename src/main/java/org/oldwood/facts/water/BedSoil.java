@@ -28,16 +28,8 @@ import org.oldwood.season.Season;
  * @param rootDepthM mean depth of the roots, m
  * @param remarks what was taken for granted, for people
  */
-public record BedSoil(
-        Soil soil,
-        BedWater water,
-        List<BedDemand.Planting> plantings,
-        double groundM2,
-        double plants,
-        String each,
-        double rootDepthM,
-        List<String> remarks,
-        List<String> sources) {
+public record BedSoil(Soil soil, BedWater water, List<BedDemand.Planting> plantings, double groundM2, double plants,
+        String each, double rootDepthM, List<String> remarks, List<String> sources) {
 
     public BedSoil {
         plantings = List.copyOf(plantings);
@@ -49,8 +41,7 @@ public record BedSoil(
     public static Optional<BedSoil> of(BedState state, Season season, WaterData data) {
         Standing standing = new Standing(season, data);
         state.plants().forEach(standing::add);
-        return standing.plantings.isEmpty()
-                ? Optional.empty()
+        return standing.plantings.isEmpty() ? Optional.empty()
                 : Optional.of(standing.in(BedGround.of(state.bed(), data)));
     }
 
@@ -58,8 +49,7 @@ public record BedSoil(
     public static double groundM2(PlantState plant, WaterFigures figures) {
         double radius = figures.figure("rootRadius").is();
         return plant.plant().lengthM().isPresent()
-                ? plant.plant().lengthM().getAsDouble()
-                        * figures.figure("rowWidth").is()
+                ? plant.plant().lengthM().getAsDouble() * figures.figure("rowWidth").is()
                 : plant.plant().bushes() * Math.PI * radius * radius;
     }
 
@@ -85,9 +75,7 @@ public record BedSoil(
 
         void add(PlantState plant) {
             CropWater water = data.water(plant.plant().crop()).orElse(null);
-            if (water == null) {
-                return;
-            }
+            if (water == null) { return; }
             double area = groundM2(plant, data.figures());
             int age = plant.plant().seasonsOld(season);
             ground += area;
@@ -99,8 +87,7 @@ public record BedSoil(
             sources.addAll(water.group().sources());
             plants++;
             String crop = plant.plant().crop();
-            plantings.merge(
-                    crop + " " + age,
+            plantings.merge(crop + " " + age,
                     new BedDemand.Planting(data.crop(crop), water, area, season.year() - age + 1),
                     BedDemand.Planting::with);
         }
@@ -118,15 +105,9 @@ public record BedSoil(
             double held = Math.min(bed.bed().areaM2(), ground);
             boolean allRows = rows == plants;
             boolean both = rows > 0 && !allRows;
-            return new BedSoil(
-                    bed.soil(),
-                    bed.water(bed.rootDepthM(wanted), fraction),
-                    all,
-                    held,
+            return new BedSoil(bed.soil(), bed.water(bed.rootDepthM(wanted), fraction), all, held,
                     both ? held : allRows ? metres : bushes,
-                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush",
-                    bed.rootDepthM(wanted),
-                    remarks,
+                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush", bed.rootDepthM(wanted), remarks,
                     List.copyOf(keys));
         }
     }

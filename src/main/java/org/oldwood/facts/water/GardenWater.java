@@ -57,8 +57,7 @@ public final class GardenWater {
                     + " a bundled one or twelve monthly means of meanMinC, meanMaxC and rainMm; or"
                     + " some years of your own daily weather, oldwood weather add FILE";
         }
-        return rain.isPresent()
-                ? ""
+        return rain.isPresent() ? ""
                 : "the rain of this climate is not known: give garden.json twelve monthly means of rainMm";
     }
 
@@ -67,18 +66,12 @@ public final class GardenWater {
         return lacking.isEmpty() ? Optional.empty() : Optional.of(lacking);
     }
 
-    public GardenState state() {
-        return state;
-    }
+    public GardenState state() { return state; }
 
     /** The garden's stage dates. */
-    public Stages stages() {
-        return stages;
-    }
+    public Stages stages() { return stages; }
 
-    public WaterData data() {
-        return data;
-    }
+    public WaterData data() { return data; }
 
     /** What the measured days leave open in the quarter of a year to today, for people. */
     public List<String> weatherLacks() {
@@ -86,9 +79,7 @@ public final class GardenWater {
     }
 
     /** The days that were measured. */
-    public Weather measured() {
-        return measured;
-    }
+    public Weather measured() { return measured; }
 
     /**
      * The crops' curves on the weather of some days; nothing must be {@link #lacking()}.
@@ -98,10 +89,7 @@ public final class GardenWater {
      */
     public CropCurves curves(LocalDate first, LocalDate last, Weather days, boolean windy) {
         double wind = windy ? data.figures().figure("windyWind").is() : DayWeather.WIND_NOT_KNOWN;
-        return new CropCurves(
-                weather.orElseThrow().days(first, last, days, wind),
-                state.garden().hemisphere(),
-                stages,
+        return new CropCurves(weather.orElseThrow().days(first, last, days, wind), state.garden().hemisphere(), stages,
                 wind);
     }
 
@@ -144,13 +132,9 @@ public final class GardenWater {
 
     /** A bed's account; empty where no plant stands in it or something is {@link #lacking()}. */
     public Optional<BedAccount> account(BedState bed) {
-        if (weather.isEmpty()) {
-            return Optional.empty();
-        }
+        if (weather.isEmpty()) { return Optional.empty(); }
         BedAccount known = accounts.get(bed.bed().id());
-        if (known != null) {
-            return Optional.of(known);
-        }
+        if (known != null) { return Optional.of(known); }
         Optional<BedAccount> made = soil(bed, state.season())
                 .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, measured, state.date()));
         made.ifPresent(account -> accounts.put(bed.bed().id(), account));

@@ -56,15 +56,14 @@ public final class MeanWeather {
             Optional<WeatherDay> day = measured.on(date);
             double tmin = known(day, WeatherDay::minC).orElse(lowest.on(normal));
             double tmax = Math.max(tmin, known(day, WeatherDay::maxC).orElse(highest.on(normal)));
-            DayWeather weather =
-                    new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown());
+            DayWeather weather = new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.of(wind),
+                    Sunshine.unknown());
             et0[i] = EvapotranspirationDay.of(site.latitude(), site.heightM(), date.getDayOfYear(), weather, 0)
                     .penmanMonteith();
             OptionalDouble fell = known(day, WeatherDay::rainMm);
             double month = rain.in(date.getMonthValue());
             rains[i] = fell.orElse(month / date.lengthOfMonth());
-            soaked[i] = fell.isPresent()
-                    ? EffectiveRain.daily(rains[i], et0[i])
+            soaked[i] = fell.isPresent() ? EffectiveRain.daily(rains[i], et0[i])
                     : EffectiveRain.monthly(month) / date.lengthOfMonth();
         }
         return new WeatherSeries(first, et0, rains, soaked);

@@ -34,8 +34,7 @@ final class ShortSpells {
     /** The next day short, today included. */
     public Optional<LocalDate> next() {
         LocalDate today = situation.world().today();
-        return !situation.season().contains(today) || today.isAfter(growing.to())
-                ? Optional.empty()
+        return !situation.season().contains(today) || today.isAfter(growing.to()) ? Optional.empty()
                 : account.firstShort(latest(today, growing.from()), growing.to());
     }
 
@@ -44,18 +43,14 @@ final class ShortSpells {
         return from().isAfter(growing.to()) ? 0 : account.daysShort(from(), growing.to());
     }
 
-    private LocalDate from() {
-        return latest(situation.day(), growing.from());
-    }
+    private LocalDate from() { return latest(situation.day(), growing.from()); }
 
-    private static LocalDate latest(LocalDate a, LocalDate b) {
-        return a.isAfter(b) ? a : b;
-    }
+    private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
     /** One of these days as a fact. */
     public Fact day(Optional<LocalDate> day, String verb) {
-        return day.map(date -> Fact.day(date, bed() + verb + date + " in mean weather, if nobody waters")
-                        .from(sources()))
+        return day
+                .map(date -> Fact.day(date, bed() + verb + date + " in mean weather, if nobody waters").from(sources()))
                 .orElseGet(() -> never());
     }
 
@@ -67,24 +62,18 @@ final class ShortSpells {
     public Fact ahead(Optional<LocalDate> day, String verb) {
         LocalDate today = situation.world().today();
         return day.map(date -> Fact.number((double) (date.toEpochDay() - today.toEpochDay()), bed() + verb + date)
-                        .from(sources()))
-                .orElseGet(() -> never());
+                .from(sources())).orElseGet(() -> never());
     }
 
     public Fact runsShort() {
-        Optional<LocalDate> first =
-                from().isAfter(growing.to()) ? Optional.empty() : account.firstShort(from(), growing.to());
+        Optional<LocalDate> first = from().isAfter(growing.to()) ? Optional.empty()
+                : account.firstShort(from(), growing.to());
         String words = first.map(date -> " runs short about %s and is short on %s days until %s if nobody waters"
-                        .formatted(date, daysShort(), growing.to()))
-                .orElse(" does not run short from " + from());
+                .formatted(date, daysShort(), growing.to())).orElse(" does not run short from " + from());
         return Fact.yes(first.isPresent(), "in mean weather " + bed() + words).from(sources());
     }
 
-    private String bed() {
-        return account.state().bed().name();
-    }
+    private String bed() { return account.state().bed().name(); }
 
-    private List<String> sources() {
-        return account.soil().sources();
-    }
+    private List<String> sources() { return account.soil().sources(); }
 }

@@ -62,8 +62,7 @@ public final class Summers {
 
         /** The summer in which it was short longest; of several the last. */
         public Fared worst() {
-            return summers.stream()
-                    .reduce((one, other) -> other.daysShort() >= one.daysShort() ? other : one)
+            return summers.stream().reduce((one, other) -> other.daysShort() >= one.daysShort() ? other : one)
                     .orElseThrow();
         }
     }
@@ -92,9 +91,7 @@ public final class Summers {
         return water.data().water(crop.id()).map(needs -> new Summers(water, crop, needs));
     }
 
-    public Crop crop() {
-        return crop;
-    }
+    public Crop crop() { return crop; }
 
     /** Whether the summers were measured; else there is one, in mean weather. */
     public boolean measured() {
@@ -102,23 +99,17 @@ public final class Summers {
     }
 
     /** The summers, oldest first. */
-    public List<Season> seasons() {
-        return seasons;
-    }
+    public List<Season> seasons() { return seasons; }
 
     private List<Season> pastSummers() {
         Weather days = water.measured();
         List<Season> past = new ArrayList<>();
-        if (days.isEmpty()) {
-            return past;
-        }
+        if (days.isEmpty()) { return past; }
         double least = water.data().figures().figure("fullSummer").is();
         Season last = Season.containing(days.last(), water.state().garden().hemisphere());
         Season season = Season.containing(days.first(), water.state().garden().hemisphere());
         for (; season.compareTo(last) <= 0; season = season.plus(1)) {
-            if (rainDays(days, season) >= least * length(season)) {
-                past.add(season);
-            }
+            if (rainDays(days, season) >= least * length(season)) { past.add(season); }
         }
         return past;
     }
@@ -131,30 +122,19 @@ public final class Summers {
         return count;
     }
 
-    private LocalDate from(Season season) {
-        return needs.growth().begins().in(season, crop, water.stages());
-    }
+    private LocalDate from(Season season) { return needs.growth().begins().in(season, crop, water.stages()); }
 
-    private LocalDate to(Season season) {
-        return needs.growth().declines().in(season, crop, water.stages());
-    }
+    private LocalDate to(Season season) { return needs.growth().declines().in(season, crop, water.stages()); }
 
-    private long length(Season season) {
-        return Math.max(1, to(season).toEpochDay() - from(season).toEpochDay() + 1);
-    }
+    private long length(Season season) { return Math.max(1, to(season).toEpochDay() - from(season).toEpochDay() + 1); }
 
     /** All beds, the one that is short least first. */
     public List<BedSummers> beds() {
         List<BedSummers> beds = new ArrayList<>();
         List<BedState> all = List.copyOf(water.state().beds().values());
         for (boolean windy : List.of(false, true)) {
-            List<Bed> alike = all.stream()
-                    .map(BedState::bed)
-                    .filter(bed -> bed.windy() == windy)
-                    .toList();
-            if (!alike.isEmpty()) {
-                fared(alike, curves(windy), beds);
-            }
+            List<Bed> alike = all.stream().map(BedState::bed).filter(bed -> bed.windy() == windy).toList();
+            if (!alike.isEmpty()) { fared(alike, curves(windy), beds); }
         }
         beds.sort(Comparator.comparingDouble(BedSummers::meanDaysShort)
                 .thenComparing(Comparator.comparingDouble(BedSummers::meanHeld).reversed())
@@ -175,16 +155,10 @@ public final class Summers {
             BedGround ground = BedGround.of(bed, water.data());
             BedWater holds = holds(ground);
             double light = BedDemand.shadeFactor(bed.shade(), cut);
-            double[] coefficient = Arrays.stream(curves.of(crop, needs).single)
-                    .map(each -> light * each)
-                    .toArray();
+            double[] coefficient = Arrays.stream(curves.of(crop, needs).single).map(each -> light * each).toArray();
             WaterDays days = new WaterAccount(holds).run(curves.weather(), coefficient, new BedEvents(), 0);
-            into.add(new BedSummers(
-                    ground,
-                    holds,
-                    seasons.stream()
-                            .map(season -> fared(season, days, curves.weather()))
-                            .toList()));
+            into.add(new BedSummers(ground, holds,
+                    seasons.stream().map(season -> fared(season, days, curves.weather())).toList()));
         }
     }
 

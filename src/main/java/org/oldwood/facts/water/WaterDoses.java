@@ -26,10 +26,8 @@ public final class WaterDoses {
 
     public static Amount refill(BedState bed, BedSoil soil, GardenWater water, Situation situation) {
         Optional<BedAccount> account = water.account(bed);
-        double ready = RootZone.readilyAvailable(
-                soil.water().totalAvailableMm(), soil.water().fraction());
-        double missing = account.map(known -> known.days().depletion(known.index(situation.day())))
-                .orElse(ready);
+        double ready = RootZone.readilyAvailable(soil.water().totalAvailableMm(), soil.water().fraction());
+        double missing = account.map(known -> known.days().depletion(known.index(situation.day()))).orElse(ready);
         boolean dryNow = missing >= ready;
         Dose dose = Dose.toRefill(dryNow ? missing : ready, soil.groundM2(), soil.plants());
         List<String> lines = new ArrayList<>();
@@ -42,46 +40,36 @@ public final class WaterDoses {
                 .ifPresent(lines::add);
         account.flatMap(known -> aDayInTubs(known, figures)).ifPresent(lines::add);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
-        return Amount.of(
-                        Math.rint(dose.litres()),
-                        "l",
+        return Amount
+                .of(Math.rint(dose.litres()), "l",
                         "about " + litres(dose.litres()) + " l on the ground that the roots hold",
-                        arithmetic(soil, dose, dryNow),
-                        soil.sources())
-                .withLines(lines)
-                .withNoted(noted(dose.litres()));
+                        arithmetic(soil, dose, dryNow), soil.sources())
+                .withLines(lines).withNoted(noted(dose.litres()));
     }
 
     private static List<String> arithmetic(BedSoil soil, Dose dose, boolean dryNow) {
         double total = soil.water().totalAvailableMm();
         return List.of(
-                "%s holds %s mm a metre for roots, which are %s cm deep here: %s mm"
-                        .formatted(
-                                soil.soil().name(),
-                                Words.fixed(1000 * soil.soil().availableShare(), 1),
-                                Words.fixed(100 * soil.rootDepthM(), 1),
-                                Words.fixed(total, 1)),
-                dryNow
-                        ? Words.fixed(dose.mm(), 1) + " mm of it are missing by the account"
+                "%s holds %s mm a metre for roots, which are %s cm deep here: %s mm".formatted(soil.soil().name(),
+                        Words.fixed(1000 * soil.soil().availableShare(), 1), Words.fixed(100 * soil.rootDepthM(), 1),
+                        Words.fixed(total, 1)),
+                dryNow ? Words.fixed(dose.mm(), 1) + " mm of it are missing by the account"
                         : "plants draw %s %% of it without stress: %s mm to give when that is gone"
                                 .formatted(Words.fixed(100 * soil.water().fraction(), 1), Words.fixed(dose.mm(), 1)),
-                "%s mm × %s m² = %s l (1 mm on 1 m² is 1 l)"
-                        .formatted(Words.fixed(dose.mm(), 1), Words.fixed(soil.groundM2(), 1), litres(dose.litres())));
+                "%s mm × %s m² = %s l (1 mm on 1 m² is 1 l)".formatted(Words.fixed(dose.mm(), 1),
+                        Words.fixed(soil.groundM2(), 1), litres(dose.litres())));
     }
 
     private static void minutes(BedState bed, Dose dose, List<String> lines) {
-        bed.bed()
-                .tapLitresPerMinute()
-                .ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
-                        .formatted(Math.round(dose.minutes(tap)), Words.fixed(tap, 1))));
+        bed.bed().tapLitresPerMinute().ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
+                .formatted(Math.round(dose.minutes(tap)), Words.fixed(tap, 1))));
     }
 
     /** How long soil takes that is slow to take it in. */
     public static Optional<String> hours(BedSoil soil, Dose dose, WaterFigures figures) {
         Figure intake = soil.soil().intake();
         double hours = dose.hours(intake.low());
-        return hours < figures.figure("slowIntake").is()
-                ? Optional.empty()
+        return hours < figures.figure("slowIntake").is() ? Optional.empty()
                 : Optional.of("This soil takes it in over %s h or more (%s); give it in turns if it stands."
                         .formatted(Math.round(hours), intake.seen().words()));
     }
@@ -94,29 +82,20 @@ public final class WaterDoses {
                 .flatMap(planting -> planting.water().splits().stream()
                         .filter(period -> isNow.test(new InCrop(period, planting.crop()))))
                 .findFirst()
-                .map(period -> "%s Give at most %s %% at once, the rest %s days later (%s)."
-                        .formatted(
-                                period.why(),
-                                Math.round(100 * share.is()),
-                                Math.round(wait.is()),
-                                share.seen().words()));
+                .map(period -> "%s Give at most %s %% at once, the rest %s days later (%s).".formatted(period.why(),
+                        Math.round(100 * share.is()), Math.round(wait.is()), share.seen().words()));
     }
 
     /** What a tub wants on a day like today, whose roots cannot go deeper for it. */
     public static Optional<String> aDayInTubs(BedAccount account, WaterFigures figures) {
         Figure times = figures.figure("tubEvaporation");
-        double litres =
-                RootZone.litres(account.evaporationMm(), account.state().bed().areaM2())
-                        / account.soil().plants();
-        return account.state().bed().tubLitres().isEmpty()
-                ? Optional.empty()
+        double litres = RootZone.litres(account.evaporationMm(), account.state().bed().areaM2())
+                / account.soil().plants();
+        return account.state().bed().tubLitres().isEmpty() ? Optional.empty()
                 : Optional.of(
                         "A tub wants about %s to %s l a day per %s now: its top × %s mm of evaporation × %s (%s). Water until it runs out below."
-                                .formatted(
-                                        Words.fixed(litres * times.low(), 1),
-                                        Words.fixed(litres * times.high(), 1),
-                                        account.soil().each(),
-                                        Words.fixed(account.evaporationMm(), 1),
+                                .formatted(Words.fixed(litres * times.low(), 1), Words.fixed(litres * times.high(), 1),
+                                        account.soil().each(), Words.fixed(account.evaporationMm(), 1),
                                         Words.amount(times.low()) + " to " + Words.amount(times.high()),
                                         times.seen().words()));
     }
@@ -130,33 +109,20 @@ public final class WaterDoses {
     }
 
     public static Amount newPlants(GardenWater water, Situation situation) {
-        int bushes = situation.subject().plants().stream()
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+        int bushes = situation.subject().plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
         Figure radius = water.data().figures().figure("newRootRadius");
-        Figure week = situation
-                .subject()
-                .crop()
-                .flatMap(crop -> CropWater.of(crop, water.data().figures()))
-                .map(CropWater::weeklyNeed)
-                .orElseThrow();
-        double metres = situation.subject().plants().stream()
-                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+        Figure week = situation.subject().crop().flatMap(crop -> CropWater.of(crop, water.data().figures()))
+                .map(CropWater::weeklyNeed).orElseThrow();
+        double metres = situation.subject().plants().stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0))
                 .sum();
         double ground = metres > 0 ? metres * 2 * radius.is() : bushes * Math.PI * radius.is() * radius.is();
         double litres = RootZone.litres(week.is(), ground);
         List<String> sources = new ArrayList<>(week.sources());
         sources.addAll(radius.sources());
-        return Amount.of(
-                        Math.rint(litres),
-                        "l",
-                        "about " + Math.round(litres) + " l in a week without rain",
-                        List.of("%s mm a week%s × %s m² of young roots = %s l"
-                                .formatted(
-                                        Words.fixed(week.is(), 1),
-                                        week.seen().beside(),
-                                        Words.fixed(ground, 1),
-                                        litres(litres))),
+        return Amount
+                .of(Math.rint(litres), "l", "about " + Math.round(litres) + " l in a week without rain",
+                        List.of("%s mm a week%s × %s m² of young roots = %s l".formatted(Words.fixed(week.is(), 1),
+                                week.seen().beside(), Words.fixed(ground, 1), litres(litres))),
                         sources)
                 .withNoted(noted(litres));
     }

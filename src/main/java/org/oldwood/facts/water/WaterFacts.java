@@ -34,17 +34,12 @@ public final class WaterFacts extends Advisor {
     private Fact fact(String name, Situation situation) {
         GardenWater water = water(situation.world());
         if (name.equals(ACCOUNT)) {
-            return water.lacking()
-                    .map(words -> Fact.yes(false, "no account of the water: " + words))
+            return water.lacking().map(words -> Fact.yes(false, "no account of the water: " + words))
                     .orElseGet(() -> Fact.yes(true, "an account of the water is kept"));
         }
-        if (water.lacking().isPresent()) {
-            return Fact.unknown(water.lacking().get());
-        }
+        if (water.lacking().isPresent()) { return Fact.unknown(water.lacking().get()); }
         Optional<BedAccount> account = account(water, name, situation);
-        if (account.isEmpty()) {
-            return Fact.unknown("no plant stands in the bed; note planted");
-        }
+        if (account.isEmpty()) { return Fact.unknown("no plant stands in the bed; note planted"); }
         ShortSpells spells = new ShortSpells(water, account.get(), situation);
         return switch (name) {
             case HELD -> held(account.get(), situation.day());
@@ -60,9 +55,7 @@ public final class WaterFacts extends Advisor {
 
     /** The bed's account; of the whole garden that of the bed for which the fact says most. */
     private static Optional<BedAccount> account(GardenWater water, String name, Situation situation) {
-        if (situation.subject().bed().isPresent()) {
-            return situation.subject().bed().flatMap(water::account);
-        }
+        if (situation.subject().bed().isPresent()) { return situation.subject().bed().flatMap(water::account); }
         Optional<BedAccount> most = Optional.empty();
         long least = 0;
         for (BedState bed : water.state().beds().values()) {
@@ -81,8 +74,7 @@ public final class WaterFacts extends Advisor {
     /** The bed that is short first stands for the garden; for the end, the one that is last. */
     private static long rank(String name, ShortSpells spells) {
         return switch (name) {
-            case FROM, NEXT, AHEAD, BEGINS_IN, DAYS ->
-                spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
+            case FROM, NEXT, AHEAD, BEGINS_IN, DAYS -> spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
             case UNTIL -> spells.last().map(day -> -day.toEpochDay()).orElse(Long.MAX_VALUE);
             default -> -spells.daysShort();
         };
@@ -99,17 +91,16 @@ public final class WaterFacts extends Advisor {
 
     private static Fact held(BedAccount account, LocalDate day) {
         double share = account.days().heldShare(account.index(day));
-        return Fact.number(
-                        share,
-                        "about " + Math.round(100 * share) + " % of the water that the roots can draw is held on "
-                                + day)
+        return Fact.number(share,
+                "about " + Math.round(100 * share) + " % of the water that the roots can draw is held on " + day)
                 .from(account.soil().sources());
     }
 
     private static Fact days(BedAccount account, LocalDate day) {
         Optional<LocalDate> first = account.firstShort(day, day.plusDays(180));
-        return first.map(date -> Fact.number(
-                        account.index(date) - account.index(day), "runs short about " + date + " in mean weather"))
+        return first
+                .map(date -> Fact.number(account.index(date) - account.index(day),
+                        "runs short about " + date + " in mean weather"))
                 .orElseGet(() -> Fact.number(180, "in mean weather does not run short within 180 days"));
     }
 
@@ -117,12 +108,8 @@ public final class WaterFacts extends Advisor {
         GardenWater water = water(situation.world());
         Optional<BedState> bed = situation.subject().bed();
         Optional<BedSoil> soil = bed.flatMap(in -> water.soil(in, situation.season()));
-        if (bed.isEmpty() || soil.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                young
-                        ? WaterDoses.newPlants(water, situation)
-                        : WaterDoses.refill(bed.get(), soil.get(), water, situation));
+        if (bed.isEmpty() || soil.isEmpty()) { return Optional.empty(); }
+        return Optional.of(young ? WaterDoses.newPlants(water, situation)
+                : WaterDoses.refill(bed.get(), soil.get(), water, situation));
     }
 }

@@ -41,8 +41,8 @@ final class Waterings {
      *
      * @return what could not be counted or was not measured, for people
      */
-    public static List<String> add(
-            BedState state, BedSoil soil, WaterData data, WeatherSeries weather, BedEvents events) {
+    public static List<String> add(BedState state, BedSoil soil, WaterData data, WeatherSeries weather,
+            BedEvents events) {
         Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
         for (Entry entry : state.entries()) {
             all.add(entry, Double.POSITIVE_INFINITY);
@@ -58,9 +58,7 @@ final class Waterings {
     }
 
     private void add(Entry entry, double mostLitres) {
-        if (entry.kind() != EntryKind.WATERED || entry.date().isBefore(weather.first())) {
-            return;
-        }
+        if (entry.kind() != EntryKind.WATERED || entry.date().isBefore(weather.first())) { return; }
         OptionalDouble litres = litres(entry);
         if (litres.isEmpty()) {
             notCounted.add(entry.date());
@@ -74,9 +72,7 @@ final class Waterings {
     private OptionalDouble litres(Entry entry) {
         OptionalDouble litres = entry.number("litres");
         OptionalDouble minutes = entry.number("minutes");
-        if (litres.isPresent() || minutes.isEmpty() || bed.tapLitresPerMinute().isEmpty()) {
-            return litres;
-        }
+        if (litres.isPresent() || minutes.isEmpty() || bed.tapLitresPerMinute().isEmpty()) { return litres; }
         return OptionalDouble.of(bed.tapLitresPerMinute().getAsDouble() * minutes.getAsDouble());
     }
 

@@ -56,9 +56,7 @@ final class Diary {
             round.tasks().forEach(task -> firsts.addAll(task.rule().after()));
         }
         Map<String, LocalDate> days = new HashMap<>();
-        rounds.stream()
-                .filter(Round::open)
-                .sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
+        rounds.stream().filter(Round::open).sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
                 .forEach(round -> days.put(round.id(), dayFor(round)));
         List<Round> spread = new ArrayList<>();
         rounds.forEach(round -> spread.add(round.on(days.getOrDefault(round.id(), round.day()))));
@@ -91,14 +89,10 @@ final class Diary {
         double takes = round.minutes();
         for (int limits = ALL_LIMITS; limits >= 0; limits--) {
             for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
-                if (fits(takes, tagged, day, limits)) {
-                    return day;
-                }
+                if (fits(takes, tagged, day, limits)) { return day; }
             }
             for (LocalDate day = wanted.minusDays(1); !day.isBefore(first); day = day.minusDays(1)) {
-                if (fits(takes, tagged, day, limits)) {
-                    return day;
-                }
+                if (fits(takes, tagged, day, limits)) { return day; }
             }
         }
         return wanted;
@@ -114,10 +108,7 @@ final class Diary {
     }
 
     private boolean clashes(Task task, LocalDate day) {
-        return task.subject()
-                .bed()
-                .flatMap(bed -> apart.clash(bed.bed().id(), day, task.tags()))
-                .isPresent();
+        return task.subject().bed().flatMap(bed -> apart.clash(bed.bed().id(), day, task.tags())).isPresent();
     }
 
     private void take(Round round, List<Task> due, LocalDate day) {
@@ -125,9 +116,7 @@ final class Diary {
         inWeek.merge(week(day), 1, Integer::sum);
         minutes.merge(day, round.minutes(), Double::sum);
         for (Task task : due) {
-            task.subject()
-                    .bed()
-                    .filter(bed -> !task.tags().isEmpty())
+            task.subject().bed().filter(bed -> !task.tags().isEmpty())
                     .ifPresent(bed -> apart.given(bed.bed().id(), day, task.tags(), task.title()));
             for (String where : task.places()) {
                 if (firsts.contains(task.rule().id())) {
@@ -163,11 +152,7 @@ final class Diary {
         return day.with(TemporalAdjusters.previousOrSame(garden.wishes().weekStarts()));
     }
 
-    private static LocalDate latest(LocalDate a, LocalDate b) {
-        return a.isAfter(b) ? a : b;
-    }
+    private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
-    private static LocalDate earliest(LocalDate a, LocalDate b) {
-        return a.isBefore(b) ? a : b;
-    }
+    private static LocalDate earliest(LocalDate a, LocalDate b) { return a.isBefore(b) ? a : b; }
 }

@@ -32,14 +32,10 @@ import org.oldwood.words.Words;
 public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, List<Task> finished) {
     private static final int LONGEST_TITLE = 40;
 
-    Round on(LocalDate other) {
-        return new Round(id, kind, other, tasks, finished);
-    }
+    Round on(LocalDate other) { return new Round(id, kind, other, tasks, finished); }
 
     /** Whether something is left to do. */
-    public boolean open() {
-        return !tasks.isEmpty();
-    }
+    public boolean open() { return !tasks.isEmpty(); }
 
     /** All its tasks, those to do first. */
     public List<Task> all() {
@@ -53,36 +49,25 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** The tasks whose time has come by its day: what is done where it is done. */
     public List<Task> due() {
-        return tasks.stream()
-                .filter(task -> !task.window().first().isAfter(day))
-                .toList();
+        return tasks.stream().filter(task -> !task.window().first().isAfter(day)).toList();
     }
 
     /** What waits for its counts, looks and tests, by what it is. */
     public Set<String> waiting() {
-        return kind.jobs().stream()
-                .filter(job -> !job.opens().isEmpty())
-                .filter(job -> due().stream()
-                        .anyMatch(task -> job.rules().contains(task.rule().id())))
-                .map(RoundKind.Job::opens)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return kind.jobs().stream().filter(job -> !job.opens().isEmpty())
+                .filter(job -> due().stream().anyMatch(task -> job.rules().contains(task.rule().id())))
+                .map(RoundKind.Job::opens).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The first day on which all that is done on its day is in time; with {@link #lastGoodDay()} its span. */
     public LocalDate firstGoodDay() {
-        return tasks.stream()
-                .map(task -> task.window().first())
-                .filter(first -> !first.isAfter(day))
-                .max(LocalDate::compareTo)
-                .orElse(day);
+        return tasks.stream().map(task -> task.window().first()).filter(first -> !first.isAfter(day))
+                .max(LocalDate::compareTo).orElse(day);
     }
 
     /** The last day on which all of it is still in time. */
     public LocalDate lastGoodDay() {
-        return tasks.stream()
-                .map(task -> task.window().last())
-                .min(LocalDate::compareTo)
-                .orElse(day);
+        return tasks.stream().map(task -> task.window().last()).min(LocalDate::compareTo).orElse(day);
     }
 
     /** Minutes of what is left, as far as the time is known; 0 where none is. */
@@ -92,18 +77,14 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** How many bushes it goes to, each once; 0 where it is not about plants. */
     public int bushes() {
-        return plants().values().stream()
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+        return plants().values().stream().mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     private Map<String, PlantState> plants() {
         Map<String, PlantState> plants = new LinkedHashMap<>();
         for (Task task : left()) {
             if (Set.of("plant", "stand").contains(task.subject().kind())) {
-                task.subject()
-                        .plants()
-                        .forEach(plant -> plants.put(plant.plant().id(), plant));
+                task.subject().plants().forEach(plant -> plants.put(plant.plant().id(), plant));
             }
         }
         return plants;
@@ -117,8 +98,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** The names of the beds in which something is left, or of all where it is finished, in walking order. */
     public Set<String> beds() {
         Set<String> beds = new LinkedHashSet<>();
-        left().forEach(task ->
-                task.subject().bed().ifPresent(bed -> beds.add(bed.bed().name())));
+        left().forEach(task -> task.subject().bed().ifPresent(bed -> beds.add(bed.bed().name())));
         return beds;
     }
 
@@ -128,8 +108,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         all().forEach(task -> byJob.computeIfAbsent(kind.order(task.rule()), job -> new ArrayList<>())
                 .addAll(task.cautions()));
         Map<String, Cautions.Caution> byLine = new LinkedHashMap<>();
-        byJob.values().stream()
-                .flatMap(job -> Cautions.ranked(job).stream().limit(1))
+        byJob.values().stream().flatMap(job -> Cautions.ranked(job).stream().limit(1))
                 .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
         Cautions.ranked(byJob.values().stream().flatMap(List::stream).toList())
                 .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
@@ -137,9 +116,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     }
 
     /** The materials of what is left, each summed. */
-    public List<Purchase> materials() {
-        return materials(tasks);
-    }
+    public List<Purchase> materials() { return materials(tasks); }
 
     /** The materials of some of its tasks, each summed. */
     public static List<Purchase> materials(List<Task> tasks) {
@@ -167,8 +144,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** {@code 7 bushes}, {@code 2 rows}; empty where it is not about plants. */
     public String bushesInWords() {
         int bushes = bushes();
-        boolean rows = all().stream()
-                .allMatch(task -> task.subject().crop().filter(Crop::inRows).isPresent());
+        boolean rows = all().stream().allMatch(task -> task.subject().crop().filter(Crop::inRows).isPresent());
         return bushes == 0 ? "" : Words.count(bushes, rows ? "row" : "bush", rows ? "rows" : "bushes");
     }
 
@@ -181,13 +157,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         String few = beds().size() > 1 ? many : count + where;
         List<String> names = names();
         Stream<String> placed = names.stream().flatMap(name -> Stream.of(name + many + where, name + few));
-        Stream<String> all =
-                names.stream().flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count));
+        Stream<String> all = names.stream()
+                .flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count));
         // on a walk, what is done says more than where
         return (kind.by() == RoundKind.By.WEEK ? all : Stream.concat(placed, all))
-                .filter(title -> title.length() <= LONGEST_TITLE)
-                .findFirst()
-                .orElseGet(() -> {
+                .filter(title -> title.length() <= LONGEST_TITLE).findFirst().orElseGet(() -> {
                     String brief = names.get(names.size() - 1);
                     return brief.substring(0, Math.min(brief.length(), LONGEST_TITLE));
                 });
@@ -204,9 +178,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         if (kind.by() == RoundKind.By.WEEK && verbs.size() > 2) {
             names.add("%s, %s and more".formatted(verbs.get(0), verbs.get(1)));
         }
-        if (kind.by() == RoundKind.By.WEEK && verbs.size() > 1) {
-            names.add("%s and more".formatted(verbs.get(0)));
-        }
+        if (kind.by() == RoundKind.By.WEEK && verbs.size() > 1) { names.add("%s and more".formatted(verbs.get(0))); }
         names.add(brief);
         return names.stream().map(Words::capital).toList();
     }
@@ -214,36 +186,24 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** A bed that is called after its crop tells nothing beside the crop. */
     private String where() {
         Set<String> beds = beds();
-        boolean told = kind.by() == RoundKind.By.CROP
-                && all().get(0)
-                        .subject()
-                        .crop()
-                        .filter(crop -> beds.iterator().next().startsWith(crop.id()))
-                        .isPresent();
-        return beds.size() == 1 && told
-                ? ""
-                : switch (beds.size()) {
-                    case 0 -> "";
-                    case 1 -> ", %s".formatted(beds.iterator().next());
-                    default -> ", " + beds.size() + " beds";
-                };
+        boolean told = kind.by() == RoundKind.By.CROP && all().get(0).subject().crop()
+                .filter(crop -> beds.iterator().next().startsWith(crop.id())).isPresent();
+        return beds.size() == 1 && told ? "" : switch (beds.size()) {
+            case 0 -> "";
+            case 1 -> ", %s".formatted(beds.iterator().next());
+            default -> ", " + beds.size() + " beds";
+        };
     }
 
     private List<String> verbs() {
-        return kind.jobs().stream()
-                .filter(job -> !job.title().isEmpty())
-                .map(this::verb)
-                .filter(verb -> !verb.isEmpty())
-                .toList();
+        return kind.jobs().stream().filter(job -> !job.title().isEmpty()).map(this::verb)
+                .filter(verb -> !verb.isEmpty()).toList();
     }
 
     /** Empty where nothing of that job is left; with the crop's name where the job asks for it and there is one. */
     private String verb(RoundKind.Job job) {
-        List<String> crops = left().stream()
-                .filter(task -> job.rules().contains(task.rule().id()))
-                .map(Round::crop)
-                .distinct()
-                .toList();
+        List<String> crops = left().stream().filter(task -> job.rules().contains(task.rule().id())).map(Round::crop)
+                .distinct().toList();
         return switch (crops.size()) {
             case 0 -> "";
             case 1 -> job.title().replace("{crop}", crops.get(0));
@@ -251,24 +211,13 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         };
     }
 
-    private String crop() {
-        return crop(all().get(0));
-    }
+    private String crop() { return crop(all().get(0)); }
 
-    private static String crop(Task task) {
-        return task.subject().crop().map(Crop::plural).orElse("bushes");
-    }
+    private static String crop(Task task) { return task.subject().crop().map(Crop::plural).orElse("bushes"); }
 
     /** How urgent it is on a day: the harm of missing its worst task, 0 to 3, over the days that are left for it. */
     public double urgency(LocalDate today) {
-        return tasks.stream()
-                .mapToDouble(task -> task.rule().ifMissed().harm()
-                        / (1.0
-                                + Math.max(
-                                        0,
-                                        ChronoUnit.DAYS.between(
-                                                today, task.window().last()))))
-                .max()
-                .orElse(0);
+        return tasks.stream().mapToDouble(task -> task.rule().ifMissed().harm()
+                / (1.0 + Math.max(0, ChronoUnit.DAYS.between(today, task.window().last())))).max().orElse(0);
     }
 }

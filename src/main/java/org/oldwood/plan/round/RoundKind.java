@@ -21,14 +21,8 @@ import org.oldwood.plan.Task;
  * @param tools what to take along, beside the materials
  * @param jobs in the order of work
  */
-public record RoundKind(
-        String id,
-        String title,
-        @Key("by") Optional<By> saidBy,
-        boolean start,
-        boolean optional,
-        List<String> tools,
-        List<Job> jobs) {
+public record RoundKind(String id, String title, @Key("by") Optional<By> saidBy, boolean start, boolean optional,
+        List<String> tools, List<Job> jobs) {
 
     /** What tells rounds of one kind apart; a property of the task that no change of day or progress touches. */
     public enum By {
@@ -48,31 +42,20 @@ public record RoundKind(
      * @param everyOtherWeek whether once in two weeks is enough
      * @param opens what is known once it is done, and waits for it; empty for nothing
      */
-    public record Job(
-            @Key(maybe = true) String title,
-            boolean everyOtherWeek,
-            @Key(maybe = true) String opens,
+    public record Job(@Key(maybe = true) String title, boolean everyOtherWeek, @Key(maybe = true) String opens,
             List<String> rules) {}
 
     /** From which weeks are counted in pairs. */
     private static final LocalDate FIRST_MONDAY = LocalDate.of(1970, 1, 5);
 
     /** What tells rounds of this kind apart. */
-    public By by() {
-        return saidBy.orElse(By.SEASON);
-    }
+    public By by() { return saidBy.orElse(By.SEASON); }
 
     /** A rule that no kind names is an outing for itself, so that no task is lost. */
     static RoundKind alone(Rule rule) {
         String title = rule.id().replace('-', ' ');
         By by = rule.repeatDays() > 0 ? By.WEEK : By.SEASON;
-        return new RoundKind(
-                rule.id(),
-                title,
-                Optional.of(by),
-                false,
-                false,
-                List.of(),
+        return new RoundKind(rule.id(), title, Optional.of(by), false, false, List.of(),
                 List.of(new Job("", false, "", List.of(rule.id()))));
     }
 
@@ -83,15 +66,9 @@ public record RoundKind(
             case SEASON -> "%s@%s".formatted(id, season);
             case CROP -> part(season, task.subject().crop().map(Crop::id).orElse("garden"));
             case GROUP -> part(season, task.subject().crop().map(Crop::group).orElse("garden"));
-            case BED ->
-                part(season, task.subject().bed().map(bed -> bed.bed().id()).orElse("garden"));
-            case WEEK ->
-                String.format(
-                        Locale.ROOT,
-                        "%s@%s-w%02d",
-                        id,
-                        day(task, today).get(IsoFields.WEEK_BASED_YEAR),
-                        day(task, today).get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+            case BED -> part(season, task.subject().bed().map(bed -> bed.bed().id()).orElse("garden"));
+            case WEEK -> String.format(Locale.ROOT, "%s@%s-w%02d", id, day(task, today).get(IsoFields.WEEK_BASED_YEAR),
+                    day(task, today).get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
         };
     }
 
@@ -99,30 +76,21 @@ public record RoundKind(
     LocalDate day(Task task, LocalDate today) {
         LocalDate day = task.day();
         boolean waits = task.state() == Task.State.OPEN
-                && jobs.stream()
-                        .anyMatch(job -> job.everyOtherWeek
-                                && job.rules.contains(task.rule().id()))
+                && jobs.stream().anyMatch(job -> job.everyOtherWeek && job.rules.contains(task.rule().id()))
                 && Math.floorMod(ChronoUnit.WEEKS.between(FIRST_MONDAY, day), 2) == 1;
-        if (!waits) {
-            return day;
-        }
+        if (!waits) { return day; }
         LocalDate before = day.minusDays(7);
         LocalDate after = day.plusDays(7);
-        return !before.isBefore(task.window().first()) && !before.isBefore(today)
-                ? before
+        return !before.isBefore(task.window().first()) && !before.isBefore(today) ? before
                 : after.isAfter(task.window().last()) ? day : after;
     }
 
-    private String part(String season, String part) {
-        return "%s@%s.%s".formatted(id, season, part);
-    }
+    private String part(String season, String part) { return "%s@%s.%s".formatted(id, season, part); }
 
     /** The place of a rule in the order of work. */
     public int order(Rule rule) {
         for (int i = 0; i < jobs.size(); i++) {
-            if (jobs.get(i).rules().contains(rule.id())) {
-                return i;
-            }
+            if (jobs.get(i).rules().contains(rule.id())) { return i; }
         }
         return jobs.size();
     }

@@ -29,9 +29,7 @@ public final class Rounds {
 
     private final Documents documents;
 
-    private Rounds(Documents documents) {
-        this.documents = documents;
-    }
+    private Rounds(Documents documents) { this.documents = documents; }
 
     /** The kinds of rounds in {@code rounds.json}. */
     public static Rounds read(Documents documents) {
@@ -57,8 +55,7 @@ public final class Rounds {
     public List<Round> of(Plan plan, GardenState state) {
         Map<String, List<Task>> together = new LinkedHashMap<>();
         for (Task task : plan.tasks()) {
-            together.computeIfAbsent(kind(task.rule()).round(task, state.date()), id -> new ArrayList<>())
-                    .add(task);
+            together.computeIfAbsent(kind(task.rule()).round(task, state.date()), id -> new ArrayList<>()).add(task);
         }
         List<Round> wanted = new ArrayList<>();
         List<Round> rounds = new ArrayList<>();
@@ -75,15 +72,11 @@ public final class Rounds {
     private Round round(String id, List<Task> all, GardenState state) {
         RoundKind kind = kind(all.get(0).rule());
         List<Task> walked = new ArrayList<>(all);
-        walked.sort(Comparator.comparing(Rounds::bed)
-                .thenComparing(task -> aroundThePlants(kind, task))
-                .thenComparing(task -> task.subject().id())
-                .thenComparingInt(task -> kind.order(task.rule()))
+        walked.sort(Comparator.comparing(Rounds::bed).thenComparing(task -> aroundThePlants(kind, task))
+                .thenComparing(task -> task.subject().id()).thenComparingInt(task -> kind.order(task.rule()))
                 .thenComparing(Task::id));
-        List<Task> open =
-                walked.stream().filter(task -> task.state() == Task.State.OPEN).toList();
-        List<Task> finished =
-                walked.stream().filter(task -> task.state() != Task.State.OPEN).toList();
+        List<Task> open = walked.stream().filter(task -> task.state() == Task.State.OPEN).toList();
+        List<Task> finished = walked.stream().filter(task -> task.state() != Task.State.OPEN).toList();
         return new Round(id, kind, day(kind, open.isEmpty() ? finished : open, state), open, finished);
     }
 
@@ -92,27 +85,16 @@ public final class Rounds {
      * time begins when there is no working day left for others wait.
      */
     private static LocalDate day(RoundKind kind, List<Task> tasks, GardenState state) {
-        List<LocalDate> days = tasks.stream()
-                .map(task -> kind.day(task, state.date()))
-                .sorted()
-                .toList();
-        if (kind.start() || tasks.get(0).state() != Task.State.OPEN) {
-            return days.get(0);
-        }
-        LocalDate last = tasks.stream()
-                .map(task -> task.window().last())
-                .min(LocalDate::compareTo)
-                .orElseThrow();
+        List<LocalDate> days = tasks.stream().map(task -> kind.day(task, state.date())).sorted().toList();
+        if (kind.start() || tasks.get(0).state() != Task.State.OPEN) { return days.get(0); }
+        LocalDate last = tasks.stream().map(task -> task.window().last()).min(LocalDate::compareTo).orElseThrow();
         LocalDate working = last;
         while (!state.garden().workDays().contains(working.getDayOfWeek())) {
             working = working.minusDays(1);
         }
         LocalDate end = working.isBefore(days.get(0)) ? last : working;
-        LocalDate first = tasks.stream()
-                .map(task -> task.window().first())
-                .filter(day -> !day.isAfter(end))
-                .max(LocalDate::compareTo)
-                .orElse(end);
+        LocalDate first = tasks.stream().map(task -> task.window().first()).filter(day -> !day.isAfter(end))
+                .max(LocalDate::compareTo).orElse(end);
         LocalDate middle = days.get((days.size() - 1) / 2);
         LocalDate inTime = middle.isBefore(first) ? first : middle;
         return inTime.isAfter(end) ? end : inTime;
@@ -123,7 +105,5 @@ public final class Rounds {
         return task.subject().kind().equals("bed") && kind.order(task.rule()) > 0;
     }
 
-    private static String bed(Task task) {
-        return task.subject().bed().map(bed -> bed.bed().id()).orElse("");
-    }
+    private static String bed(Task task) { return task.subject().bed().map(bed -> bed.bed().id()).orElse(""); }
 }

@@ -15,8 +15,8 @@ import org.oldwood.garden.EntryKind;
  * @param earlyDays how long before its time at most
  * @param measure how much is enough; empty where any entry is
  */
-public record DoneBy(
-        List<EntryKind> kinds, Map<String, String> fields, boolean together, int earlyDays, Optional<Measure> measure) {
+public record DoneBy(List<EntryKind> kinds, Map<String, String> fields, boolean together, int earlyDays,
+        Optional<Measure> measure) {
 
     public static final DoneBy NOTHING = new DoneBy(List.of(), Map.of(), false, 0, Optional.empty());
 
@@ -36,15 +36,11 @@ public record DoneBy(
     }
 
     public Says of(Entry entry) {
-        if (!kinds.contains(entry.kind())) {
-            return Says.NO;
-        }
+        if (!kinds.contains(entry.kind())) { return Says.NO; }
         Says says = Says.NOTHING;
         for (Map.Entry<String, String> wanted : fields.entrySet()) {
             Optional<String> noted = entry.text(wanted.getKey());
-            if (noted.isPresent() && !noted.get().equals(wanted.getValue())) {
-                return Says.NO;
-            }
+            if (noted.isPresent() && !noted.get().equals(wanted.getValue())) { return Says.NO; }
             says = noted.isPresent() ? Says.YES : says;
         }
         return says;

@@ -13,9 +13,7 @@ import org.oldwood.garden.Entry;
 public record Settled(List<Share> shares) {
 
     /** Whether anything is left to do. */
-    public boolean open() {
-        return shares.stream().anyMatch(Share::open);
-    }
+    public boolean open() { return shares.stream().anyMatch(Share::open); }
 
     /** Whether nothing was done, and nothing is left to do. */
     public boolean skipped() {
@@ -34,9 +32,6 @@ public record Settled(List<Share> shares) {
 
     /** The day of the latest entry that counts for it. */
     public Optional<LocalDate> lastDay() {
-        return shares.stream()
-                .flatMap(share -> share.by().stream())
-                .map(Entry::date)
-                .max(LocalDate::compareTo);
+        return shares.stream().flatMap(share -> share.by().stream()).map(Entry::date).max(LocalDate::compareTo);
     }
 }

@@ -65,8 +65,8 @@ public final class Settling {
     public Settled of(Subject subject, Job job) {
         if (job.named.isEmpty() && nothingNoted(subject, job)) {
             boolean together = job.by.together();
-            return new Settled((together ? untouchedTogether : untouched)
-                    .computeIfAbsent(subject, each -> untouched(each, together)));
+            return new Settled((together ? untouchedTogether : untouched).computeIfAbsent(subject,
+                    each -> untouched(each, together)));
         }
         boolean alike = subject.plants().stream()
                 .allMatch(plant -> plant.entries().stream().noneMatch(entry -> counts(entry, job)));
@@ -84,17 +84,14 @@ public final class Settling {
 
     /** The first entry that may have done some of it, but for those that name it. */
     public Optional<Entry> first(Subject subject, Job job) {
-        return nothingNoted(subject, job)
-                ? Optional.empty()
+        return nothingNoted(subject, job) ? Optional.empty()
                 : entries(subject).filter(entry -> counts(entry, job)).findFirst();
     }
 
     /** Asked of most subjects for most rules: so without a list of its own. */
     private boolean nothingNoted(Subject subject, Job job) {
         for (Entry entry : subject.entries()) {
-            if (counts(entry, job)) {
-                return false;
-            }
+            if (counts(entry, job)) { return false; }
         }
         if (subject instanceof Subject.OnePlant one) {
             Set<EntryKind> noted = notedOfBeds.computeIfAbsent(one.in(), Settling::kinds);
@@ -119,19 +116,14 @@ public final class Settling {
     }
 
     private static Share share(Subject part, List<Entry> did, Job job, OptionalDouble ofAll) {
-        List<Entry> named =
-                job.named.stream().filter(entry -> names(entry, part)).toList();
+        List<Entry> named = job.named.stream().filter(entry -> names(entry, part)).toList();
         if (!named.isEmpty()) {
             Entry last = named.get(named.size() - 1);
             boolean skipped = last.kind() == EntryKind.SKIPPED;
             return new Share(part.id(), bushes(part), skipped ? 0 : 1, skipped, named);
         }
-        if (did.isEmpty()) {
-            return Share.untouched(part.id(), bushes(part));
-        }
-        if (job.over && !asks(job)) {
-            return new Share(part.id(), bushes(part), 1, false, did);
-        }
+        if (did.isEmpty()) { return Share.untouched(part.id(), bushes(part)); }
+        if (job.over && !asks(job)) { return new Share(part.id(), bushes(part), 1, false, did); }
         double done = ofAll.isPresent() ? ofAll.getAsDouble() : measured(part, did, job);
         return new Share(part.id(), bushes(part), job.over && done >= MOST ? 1 : done, false, did);
     }
@@ -144,25 +136,17 @@ public final class Settling {
 
     /** How much of a part was done, from 0 to 1. */
     private static double measured(Subject part, List<Entry> did, Job job) {
-        double done = job.by
-                .measure()
-                .map(measure -> measure.sum()
-                                .map(field -> summed(field, part, did, job.amounts))
-                                .orElseGet(() -> asked(part, did, job))
-                        * 100
-                        / measure.percent())
+        double done = job.by.measure()
+                .map(measure -> measure.sum().map(field -> summed(field, part, did, job.amounts))
+                        .orElseGet(() -> asked(part, did, job)) * 100 / measure.percent())
                 .orElseGet(() -> metres(part, did));
         return done >= WHOLE ? 1 : Math.max(0, done);
     }
 
     /** Of a row, the metres noted of its length; an entry that notes none is of the whole row. */
     private static double metres(Subject part, List<Entry> did) {
-        double length = part.plants().stream()
-                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
-                .sum();
-        double noted = did.stream()
-                .mapToDouble(entry -> entry.number("metres").orElse(length))
-                .sum();
+        double length = part.plants().stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
+        double noted = did.stream().mapToDouble(entry -> entry.number("metres").orElse(length)).sum();
         return length > 0 ? noted / length : 1;
     }
 
@@ -171,9 +155,7 @@ public final class Settling {
         double sum = 0;
         for (Entry entry : did) {
             OptionalDouble noted = noted(field, entry, part);
-            if (noted.isEmpty()) {
-                return metres(part, did);
-            }
+            if (noted.isEmpty()) { return metres(part, did); }
             sum += noted.getAsDouble();
         }
         return planned <= 0 ? 1 : sum / planned;
@@ -181,22 +163,16 @@ public final class Settling {
 
     /** What an entry of a whole bed says is spread over its bushes. */
     private static OptionalDouble noted(String field, Entry entry, Subject part) {
-        double noted = field.equals("stems")
-                ? entry.stems().total()
-                : entry.number(field).orElse(0);
-        if (noted == 0) {
-            return OptionalDouble.empty();
-        }
+        double noted = field.equals("stems") ? entry.stems().total() : entry.number(field).orElse(0);
+        if (noted == 0) { return OptionalDouble.empty(); }
         boolean whole = entry.text("plant").isEmpty() && part instanceof Subject.OnePlant;
         return OptionalDouble.of(whole ? noted * bushes(part) / inBed(entry, part) : noted);
     }
 
     private static int inBed(Entry entry, Subject part) {
         return part.bed().orElseThrow().plants().stream()
-                .filter(plant ->
-                        entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
-                .mapToInt(plant -> plant.plant().bushes())
-                .sum();
+                .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
+                .mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     private static double asked(Subject part, List<Entry> did, Job job) {
@@ -206,22 +182,17 @@ public final class Settling {
     }
 
     private static List<Share> untouched(Subject subject, boolean together) {
-        return parts(subject, together).stream()
-                .map(part -> Share.untouched(part.id(), bushes(part)))
-                .toList();
+        return parts(subject, together).stream().map(part -> Share.untouched(part.id(), bushes(part))).toList();
     }
 
     private static int bushes(Subject part) {
-        return Math.max(
-                1,
-                part.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum());
+        return Math.max(1, part.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum());
     }
 
     /** The parts that are done each for itself: the plants of a stand, else the whole. */
     public static List<Subject> parts(Subject subject, boolean together) {
         return subject instanceof Subject.Stand stand && !together
-                ? stand.plants().stream()
-                        .map(plant -> (Subject) new Subject.OnePlant(plant, stand.of(), stand.in()))
+                ? stand.plants().stream().map(plant -> (Subject) new Subject.OnePlant(plant, stand.of(), stand.in()))
                         .toList()
                 : List.of(subject);
     }
@@ -231,18 +202,13 @@ public final class Settling {
         if (!(part instanceof Subject.OnePlant one)) {
             return part.entries().stream().filter(entry -> isOfTheCrop(entry, part));
         }
-        return Stream.concat(
-                        one.in().entries().stream().filter(entry -> isOfTheCrop(entry, part)),
-                        one.state().entries().stream())
-                .sorted((a, b) -> a.date().compareTo(b.date()));
+        return Stream.concat(one.in().entries().stream().filter(entry -> isOfTheCrop(entry, part)),
+                one.state().entries().stream()).sorted((a, b) -> a.date().compareTo(b.date()));
     }
 
     private static boolean isOfTheCrop(Entry entry, Subject part) {
-        return !(part instanceof Subject.Stand || part instanceof Subject.OnePlant)
-                || entry.text("plant").isPresent()
+        return !(part instanceof Subject.Stand || part instanceof Subject.OnePlant) || entry.text("plant").isPresent()
                 || entry.text("crop").isEmpty()
-                || part.crop()
-                        .map(crop -> crop.id().equals(entry.needed("crop")))
-                        .orElse(true);
+                || part.crop().map(crop -> crop.id().equals(entry.needed("crop"))).orElse(true);
     }
 }

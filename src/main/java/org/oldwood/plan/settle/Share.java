@@ -23,7 +23,5 @@ public record Share(String id, int bushes, double done, boolean skipped, List<En
     }
 
     /** Whether something is left to do. */
-    public boolean open() {
-        return !skipped && done < 1;
-    }
+    public boolean open() { return !skipped && done < 1; }
 }

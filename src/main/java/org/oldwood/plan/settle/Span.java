@@ -8,9 +8,7 @@ public record Span(LocalDate first, LocalDate last) {
 
     /** How many days the day lies off it; 0 inside. */
     public long daysTo(LocalDate day) {
-        if (day.isBefore(first)) {
-            return ChronoUnit.DAYS.between(day, first);
-        }
+        if (day.isBefore(first)) { return ChronoUnit.DAYS.between(day, first); }
         return day.isAfter(last) ? ChronoUnit.DAYS.between(last, day) : 0;
     }
 

@@ -47,13 +47,11 @@ public final class PlaceClimate {
     public static String whyNot(Spot spot, Documents documents) {
         PlaceMethods methods = PlaceMethods.read(documents);
         Spot turned = new Spot(spot.longitude(), spot.latitude(), spot.heightM());
-        boolean swapped =
-                Math.abs(spot.longitude()) <= 90 && at(turned, documents).isPresent();
+        boolean swapped = Math.abs(spot.longitude()) <= 90 && at(turned, documents).isPresent();
         String hint = swapped
                 ? " Are latitude and longitude swapped? At %s there are stations.".formatted(turned.degrees())
                 : "";
-        if (Math.abs(spot.latitude()) < methods.least().is()
-                && spot.heightM() < methods.mountains().is()) {
+        if (Math.abs(spot.latitude()) < methods.least().is() && spot.heightM() < methods.mountains().is()) {
             return "At %s, in or near the tropics, no climate is known below %.0f m: these crops want a winter.%s"
                     .formatted(spot.degrees(), methods.mountains().is(), hint);
         }
@@ -62,32 +60,20 @@ public final class PlaceClimate {
     }
 
     private boolean isKnown() {
-        boolean hot = Math.abs(spot.latitude()) < methods.least().is()
-                && spot.heightM() < methods.mountains().is();
-        return !hot
-                && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE)
-                        <= methods.farthest().is();
+        boolean hot = Math.abs(spot.latitude()) < methods.least().is() && spot.heightM() < methods.mountains().is();
+        return !hot && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE) <= methods.farthest().is();
     }
 
     private List<Near> near(Station.Column column) {
-        return stations.near(
-                spot,
-                leaveOutKm,
-                methods.heightCounts().is(),
-                (int) methods.nearest().is(),
+        return stations.near(spot, leaveOutKm, methods.heightCounts().is(), (int) methods.nearest().is(),
                 each -> each.has(column));
     }
 
     private double[] shares(List<Near> from) {
-        double[] weights = from.stream()
-                .mapToDouble(each ->
-                        1 / (each.apart() * each.apart() + methods.soften().is()))
+        double[] weights = from.stream().mapToDouble(each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
                 .toArray();
-        double all =
-                IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
-        return IntStream.range(0, weights.length)
-                .mapToDouble(i -> weights[i] / all)
-                .toArray();
+        double all = IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
+        return IntStream.range(0, weights.length).mapToDouble(i -> weights[i] / all).toArray();
     }
 
     /** Means of the days' greatest temperature, °C. */
@@ -120,14 +106,12 @@ public final class PlaceClimate {
     /** Sunshine in percent of day length; empty where no station near enough measures it. */
     public Optional<Months> sunPercent() {
         List<Near> from = near(Station.Column.SUN);
-        if (from.isEmpty() || from.get(0).apart() > methods.farthestSun().is()) {
-            return Optional.empty();
-        }
+        if (from.isEmpty() || from.get(0).apart() > methods.farthestSun().is()) { return Optional.empty(); }
         return Optional.of(Months.of(blend(from, shares(from), Station.Column.SUN, Optional.empty())));
     }
 
-    private double[] blend(
-            List<Near> from, double[] weights, Station.Column column, Optional<PlaceMethods.Slope> slope) {
+    private double[] blend(List<Near> from, double[] weights, Station.Column column,
+            Optional<PlaceMethods.Slope> slope) {
         double[] sum = new double[12];
         for (int i = 0; i < from.size(); i++) {
             double[] year = corrected(from.get(i).station(), column, slope);
@@ -142,8 +126,7 @@ public final class PlaceClimate {
     private double[] corrected(Station station, Station.Column column, Optional<PlaceMethods.Slope> slope) {
         double[] year = station.year(column);
         double shift = slope.map(by -> by.perKm().is() * (station.heightM() - spot.heightM()) / 1000
-                        + by.perDegree().is() * (Math.abs(station.latitude()) - Math.abs(spot.latitude())))
-                .orElse(0.0);
+                + by.perDegree().is() * (Math.abs(station.latitude()) - Math.abs(spot.latitude()))).orElse(0.0);
         for (int month = 0; month < year.length; month++) {
             year[month] = column == Station.Column.SUN ? Math.min(95, Math.max(3, year[month])) : year[month] + shift;
         }
@@ -157,8 +140,7 @@ public final class PlaceClimate {
         double hundredKm = 0;
         for (int i = 0; i < near.size(); i++) {
             Station station = near.get(i).station();
-            double there = spring(
-                    corrected(station, Station.Column.MAXIMUM, Optional.of(methods.maximum())),
+            double there = spring(corrected(station, Station.Column.MAXIMUM, Optional.of(methods.maximum())),
                     corrected(station, Station.Column.MINIMUM, Optional.of(methods.minimum())));
             spread += shares[i] * (there - here) * (there - here);
             hundredKm += shares[i] * near.get(i).km() / 100;
@@ -173,9 +155,7 @@ public final class PlaceClimate {
     /** Mean of March to May in the north, of September to November in the south. */
     private double spring(double[] maximum, double[] minimum) {
         int first = spot.latitude() >= 0 ? 2 : 8;
-        return IntStream.range(first, first + 3)
-                .mapToDouble(month -> (maximum[month] + minimum[month]) / 2)
-                .average()
+        return IntStream.range(first, first + 3).mapToDouble(month -> (maximum[month] + minimum[month]) / 2).average()
                 .orElseThrow();
     }
 
@@ -183,44 +163,31 @@ public final class PlaceClimate {
     public String from() {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < near.size() && words.size() < MOST_NAMED; i++) {
-            if (words.isEmpty() || shares[i] >= NAMED_SHARE) {
-                words.add(words(near.get(i)));
-            }
+            if (words.isEmpty() || shares[i] >= NAMED_SHARE) { words.add(words(near.get(i))); }
         }
         return String.join(", ", words);
     }
 
     private String words(Near each) {
         double higher = each.station().heightM() - spot.heightM();
-        String height = Math.abs(higher) < SAME_HEIGHT_M
-                ? ""
+        String height = Math.abs(higher) < SAME_HEIGHT_M ? ""
                 : ", %.0f m %s".formatted(Math.abs(higher), higher > 0 ? "higher" : "lower");
         return "%s %.0f km%s".formatted(each.station().name(), each.km(), height);
     }
 
     /** What to say where the place is taken to lie at the sea's level and the stations around lie high. */
     public Optional<String> heightWarning() {
-        double around = IntStream.range(0, near.size())
-                .mapToDouble(i -> shares[i] * near.get(i).station().heightM())
+        double around = IntStream.range(0, near.size()).mapToDouble(i -> shares[i] * near.get(i).station().heightM())
                 .sum();
-        if (spot.heightM() != 0 || around < methods.highAround().is()) {
-            return Optional.empty();
-        }
+        if (spot.heightM() != 0 || around < methods.highAround().is()) { return Optional.empty(); }
         return Optional.of(("The height is taken as 0 m, but the stations around lie at %.0f m. Give site.heightM"
-                        + " in garden.json: 100 m make about half a degree, and some days.")
-                .formatted(around));
+                + " in garden.json: 100 m make about half a degree, and some days.").formatted(around));
     }
 
     /** The same as a garden's climate. */
     public Climate climate() {
-        return new Climate(
-                "this place (from %s; 2003-2021)".formatted(from()),
-                Optional.of(spot.latitude()),
-                maximum(),
-                minimum(),
-                Optional.of(rain()),
-                List.of("dwd-climat"),
-                "Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt.",
-                errorC());
+        return new Climate("this place (from %s; 2003-2021)".formatted(from()), Optional.of(spot.latitude()), maximum(),
+                minimum(), Optional.of(rain()), List.of("dwd-climat"),
+                "Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt.", errorC());
     }
 }

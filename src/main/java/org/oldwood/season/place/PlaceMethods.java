@@ -17,18 +17,8 @@ import org.oldwood.store.Documents;
  * @param highAround how high stations around must lie before a garden's height is asked for, m
  * @param error how sure the spring mean is
  */
-record PlaceMethods(
-        Figure nearest,
-        Figure heightCounts,
-        Figure soften,
-        Figure farthest,
-        Figure farthestSun,
-        Figure least,
-        Figure mountains,
-        Figure highAround,
-        Slope maximum,
-        Slope minimum,
-        Slope dewPoint,
+record PlaceMethods(Figure nearest, Figure heightCounts, Figure soften, Figure farthest, Figure farthestSun,
+        Figure least, Figure mountains, Figure highAround, Slope maximum, Slope minimum, Slope dewPoint,
         SpringError error) {
 
     /** How a temperature falls with height, °C/km, and with latitude, °C a degree. */
@@ -39,9 +29,7 @@ record PlaceMethods(
 
     static PlaceMethods read(Documents documents) {
         return documents
-                .made(
-                        "season/places.json",
-                        PlaceMethods.class,
+                .made("season/places.json", PlaceMethods.class,
                         fields -> RecordReader.document(fields, PlaceMethods.class))
                 .orElseThrow(() -> new IllegalStateException("season/places.json is missing"));
     }

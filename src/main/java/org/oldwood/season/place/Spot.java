@@ -8,7 +8,5 @@ package org.oldwood.season.place;
  * @param heightM above the sea, m
  */
 public record Spot(double latitude, double longitude, double heightM) {
-    String degrees() {
-        return "%s,%s".formatted(latitude, longitude);
-    }
+    String degrees() { return "%s,%s".formatted(latitude, longitude); }
 }

@@ -12,9 +12,8 @@ import java.util.List;
  */
 public record Station(String name, double latitude, double longitude, double heightM, List<String> cells) {
     /** Middle of each month as a day of the year, the same in both halves of the earth. */
-    private static final double[] MIDDLE = {
-        15.5, 45.1, 74.8, 105.2, 135.8, 166.2, 196.8, 227.8, 258.2, 288.8, 319.2, 349.8
-    };
+    private static final double[] MIDDLE = {15.5, 45.1, 74.8, 105.2, 135.8, 166.2, 196.8, 227.8, 258.2, 288.8, 319.2,
+            349.8};
 
     private static final double YEAR = 365.25;
 
@@ -28,31 +27,21 @@ public record Station(String name, double latitude, double longitude, double hei
 
         private final int at;
 
-        Column(int at) {
-            this.at = at;
-        }
+        Column(int at) { this.at = at; }
     }
 
     static Station of(String row) {
         List<String> cells = List.of(row.split(",", -1));
-        return new Station(
-                cells.get(0),
-                Double.parseDouble(cells.get(2)),
-                Double.parseDouble(cells.get(3)),
-                Double.parseDouble(cells.get(4)),
-                cells);
+        return new Station(cells.get(0), Double.parseDouble(cells.get(2)), Double.parseDouble(cells.get(3)),
+                Double.parseDouble(cells.get(4)), cells);
     }
 
-    boolean has(Column column) {
-        return !cells.get(column.at).isEmpty();
-    }
+    boolean has(Column column) { return !cells.get(column.at).isEmpty(); }
 
     /** Twelve monthly values: as printed for rain, else through the station's curve. */
     double[] year(Column column) {
         double[] numbers = numbers(cells.get(column.at));
-        if (column == Column.RAIN) {
-            return numbers;
-        }
+        if (column == Column.RAIN) { return numbers; }
         double[] year = new double[MIDDLE.length];
         for (int month = 0; month < year.length; month++) {
             double t = 2 * Math.PI * MIDDLE[month] / YEAR;

@@ -26,46 +26,30 @@ final class Stations {
      */
     record Near(Station station, double km, double apart) {}
 
-    private Stations(List<String> rows) {
-        this.rows = rows;
-    }
+    private Stations(List<String> rows) { this.rows = rows; }
 
     static Stations read() {
         try (InputStream in = Stations.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("no bundled table " + FILE);
-            }
-            return new Stations(new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .toList());
+            if (in == null) { throw new IllegalStateException("no bundled table " + FILE); }
+            return new Stations(new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()
+                    .filter(line -> !line.startsWith("#")).skip(1).toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    List<Station> all() {
-        return rows.stream().map(Station::of).toList();
-    }
+    List<Station> all() { return rows.stream().map(Station::of).toList(); }
 
     /** The stations on the same side of the equator that are wanted, the least apart first. */
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
-        for (double band = FIRST_BAND; ; band *= 2) {
+        for (double band = FIRST_BAND;; band *= 2) {
             double degrees = band;
-            List<Near> found = rows.stream()
-                    .filter(row -> Math.abs(latitude(row) - spot.latitude()) <= degrees)
-                    .map(Station::of)
-                    .filter(each -> each.latitude() * spot.latitude() >= 0 && wanted.test(each))
-                    .map(each -> near(each, spot, kmPerMetre))
-                    .filter(each -> each.km() >= leaveOutKm)
-                    .sorted(Comparator.comparingDouble(Near::apart))
-                    .limit(count)
-                    .toList();
+            List<Near> found = rows.stream().filter(row -> Math.abs(latitude(row) - spot.latitude()) <= degrees)
+                    .map(Station::of).filter(each -> each.latitude() * spot.latitude() >= 0 && wanted.test(each))
+                    .map(each -> near(each, spot, kmPerMetre)).filter(each -> each.km() >= leaveOutKm)
+                    .sorted(Comparator.comparingDouble(Near::apart)).limit(count).toList();
             boolean enough = found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
-            if (enough || band > 180) {
-                return found;
-            }
+            if (enough || band > 180) { return found; }
         }
     }
 

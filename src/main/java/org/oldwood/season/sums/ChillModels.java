@@ -14,18 +14,16 @@ import org.oldwood.store.Fields;
  * equations are classes. A new table of steps needs no code.
  */
 public final class ChillModels {
-    private static final List<String> KINDS =
-            List.of("hours", "steps", "modified-utah", "dynamic", "dynamic-hour-before");
+    private static final List<String> KINDS = List.of("hours", "steps", "modified-utah", "dynamic",
+            "dynamic-hour-before");
 
     private final Map<String, ChillModel> byKey = new LinkedHashMap<>();
 
     /** One model. */
-    public record ChillModel(
-            String key, String name, String unit, List<String> sources, Seen seen, String note, Maker maker) {
+    public record ChillModel(String key, String name, String unit, List<String> sources, Seen seen, String note,
+            Maker maker) {
         /** A new sum, at its beginning. */
-        public HourlySum begin() {
-            return maker.begin();
-        }
+        public HourlySum begin() { return maker.begin(); }
     }
 
     /** Makes a sum at its beginning. */
@@ -36,8 +34,7 @@ public final class ChillModels {
     private ChillModels() {}
 
     public static ChillModels read(Documents documents) {
-        return documents
-                .made("season/chill-models.json", ChillModels.class, ChillModels::read)
+        return documents.made("season/chill-models.json", ChillModels.class, ChillModels::read)
                 .orElseThrow(() -> new IllegalStateException("season/chill-models.json is missing"));
     }
 
@@ -72,11 +69,9 @@ public final class ChillModels {
         double[] ends = array(fields.numbers("upToC"));
         double[] weights = array(fields.numbers("weights"));
         if (weights.length != ends.length + 1) {
-            fields.wrong(
-                    "weights",
-                    "weights-and-steps",
-                    "must be one more than the ends of the steps: %s weights, %s ends"
-                            .formatted(weights.length, ends.length),
+            fields.wrong("weights", "weights-and-steps",
+                    "must be one more than the ends of the steps: %s weights, %s ends".formatted(weights.length,
+                            ends.length),
                     "");
             return () -> celsius -> 0;
         }
@@ -88,16 +83,12 @@ public final class ChillModels {
         return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    public Optional<ChillModel> find(String key) {
-        return Optional.ofNullable(byKey.get(key));
-    }
+    public Optional<ChillModel> find(String key) { return Optional.ofNullable(byKey.get(key)); }
 
     /** The model of a key that must be known. */
     public ChillModel get(String key) {
         return find(key).orElseThrow(() -> new IllegalArgumentException("no chill model " + key + " in " + keys()));
     }
 
-    public List<String> keys() {
-        return List.copyOf(byKey.keySet());
-    }
+    public List<String> keys() { return List.copyOf(byKey.keySet()); }
 }

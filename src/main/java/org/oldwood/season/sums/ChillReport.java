@@ -29,13 +29,9 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
 
         private final String words;
 
-        Answer(String words) {
-            this.words = words;
-        }
+        Answer(String words) { this.words = words; }
 
-        public String words() {
-            return words;
-        }
+        public String words() { return words; }
     }
 
     /**
@@ -47,9 +43,7 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
      */
     public record Need(String model, String name, double total, Figure wants) {
         public Answer answer() {
-            if (total >= wants.is()) {
-                return Answer.MET;
-            }
+            if (total >= wants.is()) { return Answer.MET; }
             return total >= wants.low() ? Answer.DOUBTFUL : Answer.SHORT;
         }
 
@@ -57,20 +51,12 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
             String range = wants.low() < wants.high()
                     ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
                     : "";
-            return String.format(
-                    Locale.ROOT,
-                    "this climate gives %.0f %s, the crop wants %s%s (%s)",
-                    total,
-                    name,
-                    wants.inWords(),
-                    range,
-                    wants.seen().words());
+            return String.format(Locale.ROOT, "this climate gives %.0f %s, the crop wants %s%s (%s)", total, name,
+                    wants.inWords(), range, wants.seen().words());
         }
     }
 
-    public Answer answer() {
-        return need.map(Need::answer).orElse(Answer.UNKNOWN);
-    }
+    public Answer answer() { return need.map(Need::answer).orElse(Answer.UNKNOWN); }
 
     /** What the winter gives and what the crop wants, without a full stop. */
     public String inWords() {
@@ -81,12 +67,11 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
 
     /** The same with what follows from it, without a full stop. */
     public String verdict() {
-        return inWords()
-                + switch (answer()) {
-                    case MET -> ": enough";
-                    case DOUBTFUL -> ": enough by some sources, short by others; a mild winter may fall short";
-                    case SHORT -> ": too little, so buds may open late and unevenly";
-                    case UNKNOWN -> ". Note the days of bud burst and flower, and the dates will follow them";
-                };
+        return inWords() + switch (answer()) {
+            case MET -> ": enough";
+            case DOUBTFUL -> ": enough by some sources, short by others; a mild winter may fall short";
+            case SHORT -> ": too little, so buds may open late and unevenly";
+            case UNKNOWN -> ". Note the days of bud burst and flower, and the dates will follow them";
+        };
     }
 }

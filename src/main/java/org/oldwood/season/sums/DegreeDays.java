@@ -14,13 +14,9 @@ public final class DegreeDays {
 
     /** The part above the base of one sine through least and greatest (Baskerville and Emin 1969). */
     public static double sine(double minC, double maxC, double baseC) {
-        if (maxC <= baseC) {
-            return 0;
-        }
+        if (maxC <= baseC) { return 0; }
         double mean = (minC + maxC) / 2;
-        if (minC >= baseC) {
-            return mean - baseC;
-        }
+        if (minC >= baseC) { return mean - baseC; }
         double half = (maxC - minC) / 2;
         double crossing = Math.asin((baseC - mean) / half);
         return ((mean - baseC) * (Math.PI / 2 - crossing) + half * Math.cos(crossing)) / Math.PI;

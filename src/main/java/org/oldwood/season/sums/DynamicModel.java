@@ -27,14 +27,10 @@ public final class DynamicModel implements HourlySum {
     private double kelvinBefore;
     private double before;
 
-    private DynamicModel(boolean hourBefore) {
-        this.hourBefore = hourBefore;
-    }
+    private DynamicModel(boolean hourBefore) { this.hourBefore = hourBefore; }
 
     /** Each hour by its own temperature. */
-    public static DynamicModel sameHour() {
-        return new DynamicModel(false);
-    }
+    public static DynamicModel sameHour() { return new DynamicModel(false); }
 
     /** Each hour by the temperature of the hour before. */
     public static DynamicModel hourBefore() {

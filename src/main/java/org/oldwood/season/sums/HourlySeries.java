@@ -35,8 +35,8 @@ public final class HourlySeries {
      * The days from {@code first} to {@code last}, both included. Where nothing at all was measured and there is no
      * climate, all temperatures are absent and the sums are too.
      */
-    public static Optional<HourlySeries> of(
-            double latitude, Weather weather, Optional<GardenClimate> climate, LocalDate first, LocalDate last) {
+    public static Optional<HourlySeries> of(double latitude, Weather weather, Optional<GardenClimate> climate,
+            LocalDate first, LocalDate last) {
         HourlySeries series = new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1);
         boolean any = climate.isPresent();
         double[] halfDays = SunTimes.halfDays(latitude);
@@ -68,9 +68,7 @@ public final class HourlySeries {
     private static void bridge(double[] values) {
         int before = -1;
         for (int i = 0; i <= values.length; i++) {
-            if (i < values.length && Double.isNaN(values[i])) {
-                continue;
-            }
+            if (i < values.length && Double.isNaN(values[i])) { continue; }
             for (int gap = before + 1; gap < i; gap++) {
                 values[gap] = between(values, before, i, gap);
             }
@@ -79,12 +77,8 @@ public final class HourlySeries {
     }
 
     private static double between(double[] values, int before, int after, int at) {
-        if (before < 0) {
-            return values[after];
-        }
-        if (after >= values.length) {
-            return values[before];
-        }
+        if (before < 0) { return values[after]; }
+        if (after >= values.length) { return values[before]; }
         double share = (double) (at - before) / (after - before);
         return values[before] + share * (values[after] - values[before]);
     }
@@ -151,11 +145,8 @@ public final class HourlySeries {
     /** The sum over a stretch of what each day's least and greatest temperature give. */
     public double ofDays(DoubleBinaryOperator ofDay, Days days) {
         return IntStream.rangeClosed(index(days.first()), index(days.last()))
-                .mapToDouble(i -> ofDay.applyAsDouble(min[i], max[i]))
-                .sum();
+                .mapToDouble(i -> ofDay.applyAsDouble(min[i], max[i])).sum();
     }
 
-    private int index(LocalDate date) {
-        return (int) (date.toEpochDay() - first.toEpochDay());
-    }
+    private int index(LocalDate date) { return (int) (date.toEpochDay() - first.toEpochDay()); }
 }

@@ -10,9 +10,7 @@ public final class ModifiedUtah implements HourlySum {
 
     @Override
     public double hour(double celsius) {
-        if (celsius <= 0) {
-            return 0;
-        }
+        if (celsius <= 0) { return 0; }
         return celsius > WARM_C ? -1 : Math.sin(2 * Math.PI * celsius / PERIOD_C);
     }
 }

@@ -24,9 +24,7 @@ public final class Weather {
         }
     }
 
-    public static Weather none() {
-        return NONE;
-    }
+    public static Weather none() { return NONE; }
 
     /** Of two entries for a day the later one counts. */
     public static Weather of(Collection<WeatherDay> days) {
@@ -40,9 +38,7 @@ public final class Weather {
         return at < 0 ? Optional.empty() : Optional.of(days.get(at));
     }
 
-    public List<WeatherDay> days() {
-        return days;
-    }
+    public List<WeatherDay> days() { return days; }
 
     /** The days from {@code first} to {@code last}, both included. */
     public List<WeatherDay> between(LocalDate first, LocalDate last) {
@@ -61,9 +57,7 @@ public final class Weather {
      */
     public List<String> lacks(LocalDate first, LocalDate last) {
         List<String> words = new ArrayList<>();
-        if (isEmpty()) {
-            return words;
-        }
+        if (isEmpty()) { return words; }
         if (last().isBefore(last.minusDays(2))) {
             words.add(
                     "weather.csv ends on %s: the days since then are the climate's means. Add newer ones: oldwood weather add FILE"
@@ -74,10 +68,7 @@ public final class Weather {
         List<WeatherDay> days = between(from, to);
         long all = Math.max(0, to.toEpochDay() - from.toEpochDay() + 1);
         long rain = all - days.stream().filter(day -> day.rainMm().isPresent()).count();
-        long warmth = all
-                - days.stream()
-                        .filter(day -> day.minC().isPresent() && day.maxC().isPresent())
-                        .count();
+        long warmth = all - days.stream().filter(day -> day.minC().isPresent() && day.maxC().isPresent()).count();
         if (rain + warmth > 0) {
             words.add(
                     "of the %s days from %s to %s weather.csv lacks the rain of %s and the temperatures of %s: the climate's means stand for them"
@@ -86,21 +77,13 @@ public final class Weather {
         return words;
     }
 
-    public boolean isEmpty() {
-        return days.isEmpty();
-    }
+    public boolean isEmpty() { return days.isEmpty(); }
 
-    public int count() {
-        return days.size();
-    }
+    public int count() { return days.size(); }
 
     /** The first day; there must be one. */
-    public LocalDate first() {
-        return days.get(0).date();
-    }
+    public LocalDate first() { return days.get(0).date(); }
 
     /** The last day; there must be one. */
-    public LocalDate last() {
-        return days.get(days.size() - 1).date();
-    }
+    public LocalDate last() { return days.get(days.size() - 1).date(); }
 }

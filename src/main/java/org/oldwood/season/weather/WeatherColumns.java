@@ -21,8 +21,8 @@ import org.oldwood.store.Fields;
  */
 record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, Integer> known, boolean inTenths) {
     static final String DATA = "season/weather-columns.json";
-    static final List<String> OURS =
-            List.of("date", "time", "year", "month", "day", "station", "tmin", "tmax", "temperature", "rain");
+    static final List<String> OURS = List.of("date", "time", "year", "month", "day", "station", "tmin", "tmax",
+            "temperature", "rain");
     private static final Pattern BRACKETS = Pattern.compile("[(\\[{][^)\\]}]*[)\\]}]");
     private static final Pattern UNIT = Pattern.compile("(?:[(\\[{]\\s*(?:deg(?:ree)?s?\\s*|°)?|[_"
             + " ](?:deg)?)(c|celsius|f|fahrenheit|mm|millimet\\w+|in|inch|inches)[)\\]}]?$");
@@ -40,19 +40,13 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
         Map<String, Integer> at = new HashMap<>();
         for (String ours : OURS) {
             List<String> theirs = new ArrayList<>(data.texts(ours));
-            if (inTenths && ours.equals("rain")) {
-                theirs.addAll(data.texts("rainInTenths"));
-            }
+            if (inTenths && ours.equals("rain")) { theirs.addAll(data.texts("rainInTenths")); }
             String given = hints.columns().get(ours);
             Optional<Integer> found = given == null
-                    ? theirs.stream()
-                            .map(known::get)
-                            .filter(each -> each != null && !at.containsValue(each))
+                    ? theirs.stream().map(known::get).filter(each -> each != null && !at.containsValue(each))
                             .findFirst()
                     : Optional.ofNullable(written.get(given.toLowerCase(Locale.ROOT)));
-            if (given != null && found.isEmpty()) {
-                return Optional.empty();
-            }
+            if (given != null && found.isEmpty()) { return Optional.empty(); }
             found.ifPresent(column -> at.put(ours, column));
         }
         WeatherColumns columns = new WeatherColumns(at, names, known, inTenths);
@@ -78,9 +72,7 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
     String value(List<String> row, String ours) {
         int column = at.getOrDefault(ours, -1);
         Integer attributes = column < 0 ? null : known.get(bare(names.get(column)) + "attributes");
-        boolean failed = attributes != null
-                && attributes < row.size()
-                && row.get(attributes).matches("[^,]*,[^, ].*");
+        boolean failed = attributes != null && attributes < row.size() && row.get(attributes).matches("[^,]*,[^, ].*");
         return failed ? "" : cell(row, ours);
     }
 
@@ -95,17 +87,13 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
     List<String> notUsed() {
         List<String> others = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
-            if (!at.containsValue(i) && !names.get(i).isEmpty()) {
-                others.add(names.get(i).toLowerCase(Locale.ROOT));
-            }
+            if (!at.containsValue(i) && !names.get(i).isEmpty()) { others.add(names.get(i).toLowerCase(Locale.ROOT)); }
         }
         return others;
     }
 
     private static String bare(String name) {
         String plain = BRACKETS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("");
-        return plain.strip()
-                .replaceFirst("[_ ](deg)?(c|f|mm|in|inch|inches)$", "")
-                .replaceAll("[^\\p{L}\\p{N}]", "");
+        return plain.strip().replaceFirst("[_ ](deg)?(c|f|mm|in|inch|inches)$", "").replaceAll("[^\\p{L}\\p{N}]", "");
     }
 }

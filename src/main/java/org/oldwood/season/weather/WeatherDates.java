@@ -16,10 +16,10 @@ enum WeatherDates {
 
     private static final String CLOCK = "(?:[T: ]*([01]?[0-9]|2[0-4])(?::?[0-5][0-9]){0,2}(?:\\.[0-9]+)? ?([AaPp][Mm])?"
             + "(?:Z| ?UTC|[+-][0-9]{2}:?[0-9]{2})?)?";
-    private static final Pattern BEGINS_WITH_YEAR =
-            Pattern.compile("([0-9]{4})([-/.]?)([0-9]{1,2})\\2([0-9]{1,2})" + CLOCK);
-    private static final Pattern ENDS_WITH_YEAR =
-            Pattern.compile("([0-9]{1,2})([-/.])([0-9]{1,2})\\2([0-9]{4})" + CLOCK);
+    private static final Pattern BEGINS_WITH_YEAR = Pattern
+            .compile("([0-9]{4})([-/.]?)([0-9]{1,2})\\2([0-9]{1,2})" + CLOCK);
+    private static final Pattern ENDS_WITH_YEAR = Pattern
+            .compile("([0-9]{1,2})([-/.])([0-9]{1,2})\\2([0-9]{4})" + CLOCK);
 
     /** A day, and the hour of it where one was written. */
     record Moment(LocalDate day, Optional<Integer> hour) {}
@@ -31,17 +31,14 @@ enum WeatherDates {
         for (String text : texts) {
             Matcher parts = ENDS_WITH_YEAR.matcher(text);
             if (!parts.matches()) {
-                if (BEGINS_WITH_YEAR.matcher(text).matches()) {
-                    return Optional.of(YEAR_FIRST);
-                }
+                if (BEGINS_WITH_YEAR.matcher(text).matches()) { return Optional.of(YEAR_FIRST); }
                 continue;
             }
             dayFirst |= parts.group(2).equals(".") || Integer.parseInt(parts.group(1)) > 12;
             monthFirst |= Integer.parseInt(parts.group(3)) > 12;
         }
         if (!dayFirst && !monthFirst) {
-            return texts.stream().anyMatch(text -> ENDS_WITH_YEAR.matcher(text).matches())
-                    ? Optional.empty()
+            return texts.stream().anyMatch(text -> ENDS_WITH_YEAR.matcher(text).matches()) ? Optional.empty()
                     : Optional.of(YEAR_FIRST);
         }
         return Optional.of(dayFirst ? DAY_FIRST : MONTH_FIRST);
@@ -50,19 +47,16 @@ enum WeatherDates {
     /** Nothing where it is not written so, or is no day. */
     Optional<Moment> read(String text) {
         Matcher parts = (this == YEAR_FIRST ? BEGINS_WITH_YEAR : ENDS_WITH_YEAR).matcher(text);
-        if (!parts.matches()) {
-            return Optional.empty();
-        }
+        if (!parts.matches()) { return Optional.empty(); }
         int first = Integer.parseInt(parts.group(1));
         int middle = Integer.parseInt(parts.group(3));
         int last = Integer.parseInt(parts.group(4));
         try {
-            LocalDate day =
-                    switch (this) {
-                        case YEAR_FIRST -> LocalDate.of(first, middle, last);
-                        case DAY_FIRST -> LocalDate.of(last, middle, first);
-                        default -> LocalDate.of(last, first, middle);
-                    };
+            LocalDate day = switch (this) {
+                case YEAR_FIRST -> LocalDate.of(first, middle, last);
+                case DAY_FIRST -> LocalDate.of(last, middle, first);
+                default -> LocalDate.of(last, first, middle);
+            };
             return Optional.of(new Moment(day, hour(parts.group(5), parts.group(6))));
         } catch (DateTimeException e) {
             return Optional.empty();
@@ -70,13 +64,9 @@ enum WeatherDates {
     }
 
     private static Optional<Integer> hour(String text, String half) {
-        if (text == null) {
-            return Optional.empty();
-        }
+        if (text == null) { return Optional.empty(); }
         int hour = Integer.parseInt(text);
-        if (half == null) {
-            return Optional.of(hour);
-        }
+        if (half == null) { return Optional.of(hour); }
         return Optional.of(hour % 12 + (half.toLowerCase(Locale.ROOT).equals("pm") ? 12 : 0));
     }
 }

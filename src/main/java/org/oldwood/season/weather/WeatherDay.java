@@ -15,10 +15,7 @@ public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble max
 
     /** This day, and where it was not measured the other. */
     WeatherDay over(WeatherDay other) {
-        return new WeatherDay(
-                date,
-                minC.isPresent() ? minC : other.minC,
-                maxC.isPresent() ? maxC : other.maxC,
+        return new WeatherDay(date, minC.isPresent() ? minC : other.minC, maxC.isPresent() ? maxC : other.maxC,
                 rainMm.isPresent() ? rainMm : other.rainMm);
     }
 }

@@ -22,12 +22,9 @@ public final class WeatherFile {
     /** The garden's weather; none where there is no file or it has problems, which are told. */
     public static Weather read(Path folder, LocalDate today, Problems problems) throws IOException {
         Path file = folder.resolve(NAME);
-        if (!Files.exists(file)) {
-            return Weather.none();
-        }
+        if (!Files.exists(file)) { return Weather.none(); }
         return WeatherReader.read(Text.octets(file), NAME, today, WeatherHints.NONE, problems)
-                .map(WeatherImport::weather)
-                .orElse(Weather.none());
+                .map(WeatherImport::weather).orElse(Weather.none());
     }
 
     /**
@@ -40,10 +37,7 @@ public final class WeatherFile {
             Optional<WeatherDay> before = old.on(day.date());
             WeatherDay both = before.map(day::over).orElse(day);
             if (!replace && before.filter(each -> !each.over(day).equals(both)).isPresent()) {
-                problems.add(
-                        "day-twice",
-                        Place.of(NAME),
-                        "has other weather for " + day.date() + " already",
+                problems.add("day-twice", Place.of(NAME), "has other weather for " + day.date() + " already",
                         "Give --replace where the new file is the right one.");
             }
             all.add(both);
@@ -58,9 +52,7 @@ public final class WeatherFile {
             text.append(day.date());
             for (OptionalDouble value : List.of(day.minC(), day.maxC(), day.rainMm())) {
                 text.append(',');
-                if (value.isPresent()) {
-                    text.append(value.getAsDouble());
-                }
+                if (value.isPresent()) { text.append(value.getAsDouble()); }
             }
             text.append('\n');
         }

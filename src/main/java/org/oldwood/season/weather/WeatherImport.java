@@ -16,9 +16,7 @@ public record WeatherImport(Weather weather, String format, int repeated, int no
 
     /** A run of days that the file leaves out, both ends included. */
     public record Gap(LocalDate first, LocalDate last) {
-        public int days() {
-            return (int) (last.toEpochDay() - first.toEpochDay()) + 1;
-        }
+        public int days() { return (int) (last.toEpochDay() - first.toEpochDay()) + 1; }
     }
 
     /** The days left out between the first and the last. */

@@ -27,9 +27,7 @@ public final class WeatherMeans {
     private final Column min = new Column();
     private final Column rain = new Column();
 
-    private WeatherMeans(SeasonMethods.Means rules) {
-        this.rules = rules;
-    }
+    private WeatherMeans(SeasonMethods.Means rules) { this.rules = rules; }
 
     public static WeatherMeans of(Weather weather, SeasonMethods methods) {
         WeatherMeans means = new WeatherMeans(methods.weatherMeans());
@@ -42,8 +40,7 @@ public final class WeatherMeans {
     private void count(YearMonth of, List<WeatherDay> days) {
         int least = of.lengthOfMonth() - (int) rules.mostMissingDays().is();
         int at = of.getMonthValue() - 1;
-        List<WeatherDay> warmth = days.stream()
-                .filter(day -> day.minC().isPresent() && day.maxC().isPresent())
+        List<WeatherDay> warmth = days.stream().filter(day -> day.minC().isPresent() && day.maxC().isPresent())
                 .toList();
         if (warmth.size() >= least) {
             max.add(at, mean(warmth, WeatherDay::maxC));
@@ -55,10 +52,7 @@ public final class WeatherMeans {
     }
 
     private static double mean(List<WeatherDay> days, Function<WeatherDay, OptionalDouble> value) {
-        return days.stream()
-                .flatMapToDouble(day -> value.apply(day).stream())
-                .average()
-                .orElseThrow();
+        return days.stream().flatMapToDouble(day -> value.apply(day).stream()).average().orElseThrow();
     }
 
     /** How many years every month of the year was measured in, temperatures only. */
@@ -69,32 +63,23 @@ public final class WeatherMeans {
     /** The mean year, where there are enough years. */
     public Optional<Climate> climate() {
         int least = (int) rules.leastYears().is();
-        if (years() < least) {
-            return Optional.empty();
-        }
-        return Optional.of(new Climate(
-                "the garden's own weather.csv (" + inWords() + ")",
-                Optional.empty(),
-                max.means(),
-                min.means(),
-                rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
-                List.of(),
-                ""));
+        if (years() < least) { return Optional.empty(); }
+        return Optional.of(new Climate("the garden's own weather.csv (" + inWords() + ")", Optional.empty(),
+                max.means(), min.means(), rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
+                List.of(), ""));
     }
 
     /** Why they make no mean year yet: the month that was measured in the fewest years. */
     public String tooShort() {
         return "weather.csv makes no climate of its own yet: it has %s in %s years, and from %.0f years of each month on its means are taken."
-                .formatted(
-                        java.time.Month.of(min.scarcest() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        years(),
-                        rules.leastYears().is());
+                .formatted(java.time.Month.of(min.scarcest() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                        years(), rules.leastYears().is());
     }
 
     private String inWords() {
         int trusted = (int) rules.trustedYears().is();
-        return "means of %s years%s"
-                .formatted(years(), years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
+        return "means of %s years%s".formatted(years(),
+                years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
     }
 
     /** Twelve months, each over the years in which it counts. */
@@ -109,15 +94,10 @@ public final class WeatherMeans {
 
         /** The month, from 0, that was measured in the fewest years. */
         int scarcest() {
-            return IntStream.range(0, 12)
-                    .boxed()
-                    .min(Comparator.comparingInt(i -> counts[i]))
-                    .orElse(0);
+            return IntStream.range(0, 12).boxed().min(Comparator.comparingInt(i -> counts[i])).orElse(0);
         }
 
-        int years() {
-            return Arrays.stream(counts).min().orElse(0);
-        }
+        int years() { return Arrays.stream(counts).min().orElse(0); }
 
         Months means() {
             double[] means = new double[12];

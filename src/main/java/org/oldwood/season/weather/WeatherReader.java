@@ -21,8 +21,8 @@ import org.oldwood.store.Problems;
  * quality check.
  */
 public final class WeatherReader {
-    private static final Pattern FIXED =
-            Pattern.compile("([A-Z0-9_-]{11})([0-9]{4})([0-9]{2})(TMIN|TMAX|PRCP)((?:[ 0-9-]{5}...){1,31}).*");
+    private static final Pattern FIXED = Pattern
+            .compile("([A-Z0-9_-]{11})([0-9]{4})([0-9]{2})(TMIN|TMAX|PRCP)((?:[ 0-9-]{5}...){1,31}).*");
     private static final String ANY_FIXED = "[A-Z]{2}[A-Z0-9_-]{9}[0-9]{6}[A-Z0-9]{4}[ 0-9-]{5}.*";
 
     private final Place file;
@@ -44,8 +44,8 @@ public final class WeatherReader {
      * @param hints what the file itself does not say
      * @return what was read; empty where there was any problem, which {@code problems} then tells
      */
-    public static Optional<WeatherImport> read(
-            byte[] bytes, String name, LocalDate today, WeatherHints hints, Problems problems) {
+    public static Optional<WeatherImport> read(byte[] bytes, String name, LocalDate today, WeatherHints hints,
+            Problems problems) {
         return new WeatherReader(name, today, hints, problems).read(WeatherTable.of(bytes, hints));
     }
 
@@ -64,18 +64,14 @@ public final class WeatherReader {
     }
 
     private String withoutNames(WeatherTable table) {
-        List<Row> lines = table.rows().stream()
-                .filter(row -> !row.cell(2).equals("ELEMENT"))
-                .toList();
+        List<Row> lines = table.rows().stream().filter(row -> !row.cell(2).equals("ELEMENT")).toList();
         Row first = lines.isEmpty() ? table.rows().get(0) : lines.get(0);
         if (first.cell(0).matches(ANY_FIXED)) {
             lines.forEach(this::fixed);
         } else if (first.cell(0).length() == 11 && first.cell(1).matches("[0-9]{8}")) {
             lines.forEach(this::byElement);
         } else {
-            problem(
-                    "missing-column",
-                    first.line(),
+            problem("missing-column", first.line(),
                     "names no day and temperature or rain among " + String.join(", ", first.cells()),
                     "Name the columns date,tmin,tmax,rain, or say which is which: --columns \"date=Day,tmax=High\"");
         }
@@ -87,18 +83,10 @@ public final class WeatherReader {
     /** Station, YYYYMMDD, element, value, and three flags, the second of which tells a failed check. */
     private void byElement(Row row) {
         if (row.cell(2).matches("TMIN|TMAX|PRCP")) {
-            WeatherDates.YEAR_FIRST
-                    .read(row.cell(1))
-                    .ifPresentOrElse(
-                            moment -> {
-                                rows.station(row.cell(0), row.line());
-                                rows.element(
-                                        moment.day(),
-                                        row.cell(2),
-                                        row.cell(5).isEmpty() ? row.cell(3) : "",
-                                        row.line());
-                            },
-                            () -> notADate(row.cell(1), row.line()));
+            WeatherDates.YEAR_FIRST.read(row.cell(1)).ifPresentOrElse(moment -> {
+                rows.station(row.cell(0), row.line());
+                rows.element(moment.day(), row.cell(2), row.cell(5).isEmpty() ? row.cell(3) : "", row.line());
+            }, () -> notADate(row.cell(1), row.line()));
         }
     }
 
@@ -106,14 +94,10 @@ public final class WeatherReader {
     private void fixed(Row row) {
         // blank flags at a line's end may have been cut off
         Matcher parts = FIXED.matcher(row.cell(0) + "   ");
-        if (!parts.matches()) {
-            return;
-        }
+        if (!parts.matches()) { return; }
         rows.station(parts.group(1), row.line());
         YearMonth month = YearMonth.of(Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
-        for (int day = 1;
-                day <= month.lengthOfMonth() && day * 8 <= parts.group(5).length();
-                day++) {
+        for (int day = 1; day <= month.lengthOfMonth() && day * 8 <= parts.group(5).length(); day++) {
             String value = parts.group(5).substring(day * 8 - 8, day * 8);
             if (!value.startsWith("-9999")) {
                 String measured = value.charAt(6) == ' ' ? value.substring(0, 5).strip() : "";
@@ -123,28 +107,20 @@ public final class WeatherReader {
     }
 
     private String byColumns(WeatherTable table, WeatherColumns columns) {
-        List<String> texts =
-                table.rows().stream().map(row -> date(columns, row)).toList();
+        List<String> texts = table.rows().stream().map(row -> date(columns, row)).toList();
         Optional<WeatherDates> style = hints.dayFirst()
                 .filter(given -> texts.stream().noneMatch(text -> text.matches("[0-9]{4}.*")))
                 .map(first -> first ? WeatherDates.DAY_FIRST : WeatherDates.MONTH_FIRST)
                 .or(() -> WeatherDates.of(texts));
         Optional<WeatherUnits> units = units(table, columns);
         if (style.isEmpty()) {
-            problem(
-                    "two-readings",
-                    table.rows().get(0).line(),
+            problem("two-readings", table.rows().get(0).line(),
                     "has dates that can be read in two ways, such as \"" + texts.get(0) + "\"",
                     "Give --dates day-first or --dates month-first.");
         }
-        if (style.isEmpty() || units.isEmpty()) {
-            return "";
-        }
-        rows.units(
-                units.get(),
-                columns.unit("rain")
-                        .map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C)
-                        .orElse(units.get()));
+        if (style.isEmpty() || units.isEmpty()) { return ""; }
+        rows.units(units.get(),
+                columns.unit("rain").map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C).orElse(units.get()));
         rows.decimalCommas(table.separator() != ',');
         boolean hours = isHourly(style.get(), texts);
         int last = table.rows().size() - 1;
@@ -164,15 +140,13 @@ public final class WeatherReader {
     }
 
     private static String told(WeatherColumns columns, WeatherUnits units, boolean hours) {
-        String format = hours
-                ? "hours folded to days by the file's own clock"
-                : WeatherColumns.OURS.stream()
-                        .filter(each -> columns.at().containsKey(each) && !each.equals("station"))
+        String format = hours ? "hours folded to days by the file's own clock"
+                : WeatherColumns.OURS.stream().filter(each -> columns.at().containsKey(each) && !each.equals("station"))
                         .collect(Collectors.joining(","));
         boolean rainApart = columns.unit("rain").isPresent() && units == WeatherUnits.F;
         String others = String.join(", ", columns.notUsed());
-        return "%s in %s%s"
-                .formatted(format, rainApart ? "°F" : units.words(), others.isEmpty() ? "" : "; not used: " + others);
+        return "%s in %s%s".formatted(format, rainApart ? "°F" : units.words(),
+                others.isEmpty() ? "" : "; not used: " + others);
     }
 
     /** A closing line that tells of the file. */
@@ -185,9 +159,7 @@ public final class WeatherReader {
         String min = columns.value(row.cells(), ofHour ? "temperature" : "tmin");
         String max = columns.value(row.cells(), ofHour ? "temperature" : "tmax");
         String rain = columns.value(row.cells(), "rain");
-        if (columns.inTenths() && rain.equals("-1")) {
-            rain = "0";
-        }
+        if (columns.inTenths() && rain.equals("-1")) { rain = "0"; }
         if (hours) {
             rows.hour(moment, min, max, rain, row.line());
         } else if (ofHour && !min.isEmpty()) {
@@ -201,55 +173,37 @@ public final class WeatherReader {
     private static String date(WeatherColumns columns, Row row) {
         String day = columns.at().containsKey("date")
                 ? columns.cell(row.cells(), "date").replaceFirst("^([0-9]{8})([0-9]{2})", "$1 $2:")
-                : "%s-%s-%s"
-                        .formatted(
-                                columns.cell(row.cells(), "year"),
-                                columns.cell(row.cells(), "month"),
-                                columns.cell(row.cells(), "day"));
+                : "%s-%s-%s".formatted(columns.cell(row.cells(), "year"), columns.cell(row.cells(), "month"),
+                        columns.cell(row.cells(), "day"));
         return (day + " " + columns.cell(row.cells(), "time")).strip();
     }
 
     private static boolean isHourly(WeatherDates style, List<String> texts) {
-        List<Moment> first = texts.stream()
-                .limit(3)
-                .flatMap(text -> style.read(text).stream())
-                .filter(each -> each.hour().isPresent())
-                .toList();
+        List<Moment> first = texts.stream().limit(3).flatMap(text -> style.read(text).stream())
+                .filter(each -> each.hour().isPresent()).toList();
         return first.size() > 1 && first.stream().map(Moment::day).distinct().count() < first.size();
     }
 
     private Optional<WeatherUnits> units(WeatherTable table, WeatherColumns columns) {
-        if (hints.units().isPresent()) {
-            return hints.units();
-        }
-        Optional<Character> named =
-                columns.unit("tmax").or(() -> columns.unit("tmin")).or(() -> columns.unit("temperature"));
-        if (named.isPresent()) {
-            return Optional.of(named.get() == 'f' ? WeatherUnits.F : WeatherUnits.C);
-        }
-        if (columns.inTenths()) {
-            return Optional.of(WeatherUnits.TENTHS);
-        }
+        if (hints.units().isPresent()) { return hints.units(); }
+        Optional<Character> named = columns.unit("tmax").or(() -> columns.unit("tmin"))
+                .or(() -> columns.unit("temperature"));
+        if (named.isPresent()) { return Optional.of(named.get() == 'f' ? WeatherUnits.F : WeatherUnits.C); }
+        if (columns.inTenths()) { return Optional.of(WeatherUnits.TENTHS); }
         boolean ghcn = columns.known().containsKey("station")
                 && (columns.known().containsKey("tmax") || columns.known().containsKey("tmin"));
-        Optional<WeatherUnits> units = !ghcn
-                ? Optional.of(WeatherUnits.C)
-                : WeatherUnits.ofGhcn(
-                        cells(table, columns, List.of("tmin", "tmax")), cells(table, columns, List.of("rain")));
+        Optional<WeatherUnits> units = !ghcn ? Optional.of(WeatherUnits.C)
+                : WeatherUnits.ofGhcn(cells(table, columns, List.of("tmin", "tmax")),
+                        cells(table, columns, List.of("rain")));
         if (units.isEmpty()) {
-            problem(
-                    "two-readings",
-                    table.rows().get(0).line(),
-                    "has temperatures that may be tenths of °C or whole °F",
+            problem("two-readings", table.rows().get(0).line(), "has temperatures that may be tenths of °C or whole °F",
                     "Give --degrees tenths or --degrees f.");
         }
         return units;
     }
 
     private static List<String> cells(WeatherTable table, WeatherColumns columns, List<String> of) {
-        return table.rows().stream()
-                .flatMap(row -> of.stream().map(each -> columns.value(row.cells(), each)))
-                .toList();
+        return table.rows().stream().flatMap(row -> of.stream().map(each -> columns.value(row.cells(), each))).toList();
     }
 
     /** A decimal comma among commas makes two cells of one value, and all that follow are wrong. */
@@ -258,19 +212,14 @@ public final class WeatherReader {
         int named = columns.names().size();
         boolean tooLong = cells > named && !row.cell(cells - 1).isEmpty();
         if (tooLong) {
-            problem(
-                    "too-many-cells",
-                    row.line(),
-                    "has " + cells + " cells, but there are " + named + " columns",
+            problem("too-many-cells", row.line(), "has " + cells + " cells, but there are " + named + " columns",
                     "Where decimals are written with a comma, the cells must be parted by semicolons.");
         }
         return tooLong;
     }
 
     private void notADate(String text, int line) {
-        problem(
-                "not-a-date",
-                line,
+        problem("not-a-date", line,
                 "has \"" + text + "\" for its day, which is no day written as in the lines before it",
                 "Write for example: 2026-11-20");
     }

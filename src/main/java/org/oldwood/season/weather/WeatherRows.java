@@ -18,8 +18,8 @@ import org.oldwood.store.Problems;
 
 /** Gathers the rows of one weather file and judges them, each by itself and all together. */
 final class WeatherRows {
-    private static final Set<String> NOT_MEASURED =
-            Set.of("", "na", "nan", "null", "-", "m", "999.9", "-999.9", "9999", "-9999", "9999.9", "-9999.9");
+    private static final Set<String> NOT_MEASURED = Set.of("", "na", "nan", "null", "-", "m", "999.9", "-999.9", "9999",
+            "-9999", "9999.9", "-9999.9");
     private static final Set<String> NOT_MEASURED_IN_C = Set.of("99.9", "-99.9", "999", "-999");
     private static final Set<String> TRACE = Set.of("t", "tr", "trace");
     private static final double COLDEST_C = -90;
@@ -53,9 +53,7 @@ final class WeatherRows {
         this.rains = rains;
     }
 
-    void decimalCommas(boolean may) {
-        decimalCommas = may;
-    }
+    void decimalCommas(boolean may) { decimalCommas = may; }
 
     void station(String station, int line) {
         if (!station.isEmpty() && stations.add(station) && stations.size() == 2) {
@@ -68,10 +66,7 @@ final class WeatherRows {
         Map<String, String> values = elements.computeIfAbsent(date, day -> new HashMap<>());
         String before = values.put(element, value);
         if (before != null && !before.equals(value)) {
-            problem(
-                    "day-twice",
-                    line,
-                    "gives " + element + " of " + date + " a second time, differently",
+            problem("day-twice", line, "gives " + element + " of " + date + " a second time, differently",
                     "Keep one of the two.");
         }
     }
@@ -105,43 +100,31 @@ final class WeatherRows {
     /** Takes the days over that were read value by value or hour by hour. */
     void finish() {
         Map<LocalDate, Integer> at = Map.copyOf(lines);
-        int least = (int) Figure.read(Documents.bundled().fields(WeatherColumns.DATA), "leastHours")
-                .is();
-        if (!elements.isEmpty() || !hours.isEmpty()) {
-            lines.clear();
-        }
-        elements.forEach((date, values) -> day(
-                date,
-                values.getOrDefault("TMIN", ""),
-                values.getOrDefault("TMAX", ""),
-                values.getOrDefault("PRCP", ""),
-                at.getOrDefault(date, 0)));
-        hours.forEach((date, day) -> take(
-                new WeatherDay(
-                        date,
-                        day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.min),
-                        day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.max),
-                        day.wet.size() < least
-                                ? OptionalDouble.empty()
-                                : OptionalDouble.of(WeatherUnits.hundredths(day.rain))),
-                at.getOrDefault(date, 0)));
+        int least = (int) Figure.read(Documents.bundled().fields(WeatherColumns.DATA), "leastHours").is();
+        if (!elements.isEmpty() || !hours.isEmpty()) { lines.clear(); }
+        elements.forEach((date, values) -> day(date, values.getOrDefault("TMIN", ""), values.getOrDefault("TMAX", ""),
+                values.getOrDefault("PRCP", ""), at.getOrDefault(date, 0)));
+        hours.forEach(
+                (date, day) -> take(
+                        new WeatherDay(date,
+                                day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.min),
+                                day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.max),
+                                day.wet.size() < least ? OptionalDouble.empty()
+                                        : OptionalDouble.of(WeatherUnits.hundredths(day.rain))),
+                        at.getOrDefault(date, 0)));
     }
 
     void day(LocalDate date, String min, String max, String rain, int line) {
         int before = problems.count();
-        WeatherDay day =
-                new WeatherDay(date, number(min, "tmin", line), number(max, "tmax", line), number(rain, "rain", line));
-        if (problems.count() == before) {
-            take(day, line);
-        }
+        WeatherDay day = new WeatherDay(date, number(min, "tmin", line), number(max, "tmax", line),
+                number(rain, "rain", line));
+        if (problems.count() == before) { take(day, line); }
     }
 
     private void take(WeatherDay day, int line) {
         if (day.date().isAfter(today)) {
             problem("weather-after-today", line, "is of a day after today, " + day.date(), "");
-        } else if (judge(day, line)) {
-            keep(day, line);
-        }
+        } else if (judge(day, line)) { keep(day, line); }
     }
 
     private void keep(WeatherDay day, int line) {
@@ -152,38 +135,28 @@ final class WeatherRows {
         } else if (before.equals(day)) {
             repeated++;
         } else {
-            problem(
-                    "day-twice",
-                    line,
+            problem("day-twice", line,
                     "gives " + day.date() + " again, differently from line " + lines.getOrDefault(day.date(), 0),
                     "Keep one of the two.");
         }
     }
 
-    static boolean lacksTemperature(WeatherDay day) {
-        return day.minC().isEmpty() || day.maxC().isEmpty();
-    }
+    static boolean lacksTemperature(WeatherDay day) { return day.minC().isEmpty() || day.maxC().isEmpty(); }
 
     private OptionalDouble number(String text, String name, int line) {
         String plain = (decimalCommas ? text.replace(',', '.') : text).toLowerCase(Locale.ROOT);
         boolean ofRain = name.equals("rain");
         WeatherUnits units = ofRain ? rains : temperatures;
-        if (NOT_MEASURED.contains(plain)
-                || (units == WeatherUnits.C && NOT_MEASURED_IN_C.contains(plain))
+        if (NOT_MEASURED.contains(plain) || (units == WeatherUnits.C && NOT_MEASURED_IN_C.contains(plain))
                 || (ofRain && plain.equals("99.99"))) {
             return OptionalDouble.empty();
         }
-        if (ofRain && TRACE.contains(plain)) {
-            return OptionalDouble.of(0);
-        }
+        if (ofRain && TRACE.contains(plain)) { return OptionalDouble.of(0); }
         try {
             double value = Double.parseDouble(plain);
             return OptionalDouble.of(ofRain ? units.millimetres(value) : units.celsius(value));
         } catch (NumberFormatException e) {
-            problem(
-                    "not-a-number",
-                    line,
-                    name + " must be a number but is \"" + text + "\"",
+            problem("not-a-number", line, name + " must be a number but is \"" + text + "\"",
                     "Leave the cell empty where nothing was measured.");
             return OptionalDouble.empty();
         }
@@ -192,21 +165,13 @@ final class WeatherRows {
     private boolean judge(WeatherDay day, int line) {
         if (!possible(day.minC(), day.maxC(), day.rainMm())) {
             odd.add(day);
-            problem(
-                    "impossible-weather",
-                    line,
-                    "cannot be in °C and mm: " + shown(day),
+            problem("impossible-weather", line, "cannot be in °C and mm: " + shown(day),
                     "Temperatures lie from -90 to 57 °C, a day's rain from 0 to 1900 mm.");
             return false;
         }
-        if (day.minC().isPresent()
-                && day.maxC().isPresent()
-                && day.minC().getAsDouble() > day.maxC().getAsDouble()) {
+        if (day.minC().isPresent() && day.maxC().isPresent() && day.minC().getAsDouble() > day.maxC().getAsDouble()) {
             swapped++;
-            problem(
-                    "least-above-greatest",
-                    line,
-                    "has its least temperature above its greatest: " + shown(day),
+            problem("least-above-greatest", line, "has its least temperature above its greatest: " + shown(day),
                     "Look whether the two are swapped.");
             return false;
         }
@@ -214,8 +179,7 @@ final class WeatherRows {
     }
 
     static boolean possible(OptionalDouble least, OptionalDouble greatest, OptionalDouble rain) {
-        return !outside(least, COLDEST_C, WARMEST_C)
-                && !outside(greatest, COLDEST_C, WARMEST_C)
+        return !outside(least, COLDEST_C, WARMEST_C) && !outside(greatest, COLDEST_C, WARMEST_C)
                 && !outside(rain, 0, WETTEST_MM);
     }
 

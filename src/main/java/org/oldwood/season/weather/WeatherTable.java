@@ -24,9 +24,7 @@ record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> 
 
     /** The cells of a line, and its number from 1. */
     record Row(int line, List<String> cells) {
-        String cell(int at) {
-            return at < cells.size() ? cells.get(at) : "";
-        }
+        String cell(int at) { return at < cells.size() ? cells.get(at) : ""; }
     }
 
     static WeatherTable of(byte[] bytes, WeatherHints hints) {
@@ -35,19 +33,14 @@ record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> 
         for (int i = 0; i < Math.min(PREAMBLE, lines.size()); i++) {
             String line = lines.get(i).replaceFirst("^#", "");
             for (char separator : SEPARATORS) {
-                Optional<WeatherColumns> columns = line.indexOf(separator) < 0
-                        ? Optional.empty()
+                Optional<WeatherColumns> columns = line.indexOf(separator) < 0 ? Optional.empty()
                         : WeatherColumns.of(cells(line, separator), hints, documents);
-                if (columns.isPresent()) {
-                    return new WeatherTable(columns, separator, rows(lines, i + 1, separator));
-                }
+                if (columns.isPresent()) { return new WeatherTable(columns, separator, rows(lines, i + 1, separator)); }
             }
         }
         char most = SEPARATORS.stream()
-                .max(Comparator.comparingLong(each -> lines.stream()
-                        .limit(PREAMBLE)
-                        .filter(line -> line.indexOf(each) >= 0)
-                        .count()))
+                .max(Comparator.comparingLong(
+                        each -> lines.stream().limit(PREAMBLE).filter(line -> line.indexOf(each) >= 0).count()))
                 .orElse(',');
         return new WeatherTable(Optional.empty(), most, rows(lines, 0, most));
     }
@@ -56,9 +49,7 @@ record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> 
         List<Row> rows = new ArrayList<>();
         for (int i = from; i < lines.size(); i++) {
             String line = lines.get(i);
-            if (!line.isBlank() && !line.startsWith("#")) {
-                rows.add(new Row(i + 1, cells(line, separator)));
-            }
+            if (!line.isBlank() && !line.startsWith("#")) { rows.add(new Row(i + 1, cells(line, separator))); }
         }
         return rows;
     }
@@ -77,10 +68,7 @@ record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> 
 
     private static String utf8OrLatin(byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (CharacterCodingException e) {
             return new String(bytes, StandardCharsets.ISO_8859_1);
         }

@@ -23,13 +23,9 @@ public enum WeatherUnits {
 
     private final String words;
 
-    WeatherUnits(String words) {
-        this.words = words;
-    }
+    WeatherUnits(String words) { this.words = words; }
 
-    String words() {
-        return words;
-    }
+    String words() { return words; }
 
     double celsius(double value) {
         return switch (this) {
@@ -44,9 +40,7 @@ public enum WeatherUnits {
         return this == TENTHS ? value / 10 : this == F ? hundredths(value * 25.4) : value;
     }
 
-    static double hundredths(double value) {
-        return Math.round(value * 100) / 100.0;
-    }
+    static double hundredths(double value) { return Math.round(value * 100) / 100.0; }
 
     /** What seems wrong with all its days together, and what to do. */
     record Suspicion(String what, String remedy) {}
@@ -54,26 +48,22 @@ public enum WeatherUnits {
     static Optional<Suspicion> suspicion(Collection<WeatherDay> good, List<WeatherDay> odd, int swapped) {
         int all = good.size() + odd.size() + swapped;
         if (swapped > 1 && swapped * 10 >= all * 9) {
-            return Optional.of(new Suspicion(
-                    "has the least temperature above the greatest in almost every line",
+            return Optional.of(new Suspicion("has the least temperature above the greatest in almost every line",
                     "The columns tmin and tmax are swapped: change their names."));
         }
         List<WeatherDay> days = new ArrayList<>(good);
         days.addAll(odd);
-        double most =
-                days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
+        double most = days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
         double meanMax = mean(days, true);
         if (days.isEmpty() || (odd.size() * 10 < all && mayBeCelsius(mean(days, false), meanMax))) {
             return Optional.empty();
         }
         WeatherUnits units = meanMax > KELVIN_FROM && most <= KELVIN_TO ? K : most <= FAHRENHEIT_TO ? F : TENTHS;
-        return Optional.of(new Suspicion(
-                "looks as if it is in " + units.words, "If it is, give --degrees %s.".formatted(units.key())));
+        return Optional.of(new Suspicion("looks as if it is in " + units.words,
+                "If it is, give --degrees %s.".formatted(units.key())));
     }
 
-    private String key() {
-        return name().toLowerCase(Locale.ROOT);
-    }
+    private String key() { return name().toLowerCase(Locale.ROOT); }
 
     /** The words that they are asked for by. */
     public static List<String> keys() {
@@ -91,12 +81,8 @@ public enum WeatherUnits {
     }
 
     private static double mean(List<WeatherDay> days, boolean greatest) {
-        return days.stream()
-                .map(day -> greatest ? day.maxC() : day.minC())
-                .filter(value -> value.isPresent())
-                .mapToDouble(value -> value.getAsDouble())
-                .average()
-                .orElse(0);
+        return days.stream().map(day -> greatest ? day.maxC() : day.minC()).filter(value -> value.isPresent())
+                .mapToDouble(value -> value.getAsDouble()).average().orElse(0);
     }
 
     /**
@@ -107,15 +93,9 @@ public enum WeatherUnits {
      * @return nothing where it may be either
      */
     static Optional<WeatherUnits> ofGhcn(List<String> temperatures, List<String> rains) {
-        if (temperatures.stream().anyMatch(each -> each.contains("."))) {
-            return Optional.of(C);
-        }
-        if (rains.stream().anyMatch(each -> each.contains("."))) {
-            return Optional.of(F);
-        }
-        boolean beyond = temperatures.stream()
-                .filter(each -> each.matches("-?[0-9]{1,3}"))
-                .mapToInt(Integer::parseInt)
+        if (temperatures.stream().anyMatch(each -> each.contains("."))) { return Optional.of(C); }
+        if (rains.stream().anyMatch(each -> each.contains("."))) { return Optional.of(F); }
+        boolean beyond = temperatures.stream().filter(each -> each.matches("-?[0-9]{1,3}")).mapToInt(Integer::parseInt)
                 .anyMatch(each -> each > FAHRENHEIT_TO || each < -80);
         boolean wet = rains.stream().filter(each -> each.matches("[1-9][0-9]*")).count() > 2;
         return beyond || wet ? Optional.of(TENTHS) : Optional.empty();

@@ -33,33 +33,20 @@ public record BedPlan(String name, boolean placed, List<List<Spot>> rows) {
     /** The beds in which something is due at a plant. */
     static List<BedPlan> of(GardenState state, List<Round> rounds) {
         Map<String, Set<String>> due = new LinkedHashMap<>();
-        List<Task> tasks = rounds.stream()
-                .flatMap(round -> round.tasks().stream())
-                .filter(task -> !task.subject().kind().equals("garden"))
-                .toList();
+        List<Task> tasks = rounds.stream().flatMap(round -> round.tasks().stream())
+                .filter(task -> !task.subject().kind().equals("garden")).toList();
         for (Task task : tasks) {
-            Set<String> open =
-                    task.shares().stream().filter(Share::open).map(Share::id).collect(Collectors.toSet());
-            List<String> plants = task.subject().plants().stream()
-                    .map(plant -> plant.plant().id())
-                    .toList();
+            Set<String> open = task.shares().stream().filter(Share::open).map(Share::id).collect(Collectors.toSet());
+            List<String> plants = task.subject().plants().stream().map(plant -> plant.plant().id()).toList();
             boolean each = plants.stream().anyMatch(open::contains);
-            plants.stream().filter(id -> !each || open.contains(id)).forEach(id -> due.computeIfAbsent(
-                            id, any -> new LinkedHashSet<>())
-                    .add(task.rule().craft()));
+            plants.stream().filter(id -> !each || open.contains(id))
+                    .forEach(id -> due.computeIfAbsent(id, any -> new LinkedHashSet<>()).add(task.rule().craft()));
         }
         List<BedPlan> beds = new ArrayList<>();
         for (BedState bed : state.beds().values()) {
-            if (bed.plants().stream()
-                    .anyMatch(plant -> due.containsKey(plant.plant().id()))) {
-                beds.add(new BedPlan(
-                        bed.bed().name(),
-                        !bed.bed().rows().isEmpty(),
-                        bed.rows().stream()
-                                .map(row -> row.stream()
-                                        .map(plant -> spot(plant, due))
-                                        .toList())
-                                .toList()));
+            if (bed.plants().stream().anyMatch(plant -> due.containsKey(plant.plant().id()))) {
+                beds.add(new BedPlan(bed.bed().name(), !bed.bed().rows().isEmpty(),
+                        bed.rows().stream().map(row -> row.stream().map(plant -> spot(plant, due)).toList()).toList()));
             }
         }
         return beds;
@@ -67,19 +54,14 @@ public record BedPlan(String name, boolean placed, List<List<Spot>> rows) {
 
     private static Spot spot(PlantState plant, Map<String, Set<String>> due) {
         String id = plant.plant().id();
-        return new Spot(
-                id,
-                plant.plant().lengthM().isPresent(),
+        return new Spot(id, plant.plant().lengthM().isPresent(),
                 due.getOrDefault(id, Set.of()).stream().limit(MOST_SIGNS).toList());
     }
 
     /** What the signs on some beds stand for, in words. */
     static Map<String, String> legend(List<BedPlan> beds) {
         Map<String, String> words = new LinkedHashMap<>();
-        beds.stream()
-                .flatMap(bed -> bed.rows.stream())
-                .flatMap(List::stream)
-                .flatMap(spot -> spot.crafts.stream())
+        beds.stream().flatMap(bed -> bed.rows.stream()).flatMap(List::stream).flatMap(spot -> spot.crafts.stream())
                 .forEach(craft -> words.put(craft, craft.equals("season") ? "looking" : craft));
         return words;
     }

@@ -37,73 +37,51 @@ final class CutCards {
     CutCards(Situation.World world, Plan plan) {
         this.world = world;
         Map<String, Task> first = new LinkedHashMap<>();
-        plan.tasks().stream()
-                .filter(CutCards::isCut)
-                .sorted(Comparator.comparing(Task::day).thenComparing(Task::id))
+        plan.tasks().stream().filter(CutCards::isCut).sorted(Comparator.comparing(Task::day).thenComparing(Task::id))
                 .forEach(task -> first.putIfAbsent(plant(task).plant().id(), task));
-        world.state().walked().stream()
-                .map(plant -> plant.plant().id())
-                .filter(first::containsKey)
+        world.state().walked().stream().map(plant -> plant.plant().id()).filter(first::containsKey)
                 .forEach(id -> next.put(id, first.get(id)));
     }
 
     /** A cut of one plant that is still to be made. */
     private static boolean isCut(Task task) {
-        return task.state() == Task.State.OPEN
-                && task.subject().kind().equals("plant")
+        return task.state() == Task.State.OPEN && task.subject().kind().equals("plant")
                 && task.amount()
                         .filter(amount -> amount.noted().stream().anyMatch(noted -> noted.kind() == EntryKind.PRUNED))
                         .isPresent();
     }
 
-    private static PlantState plant(Task task) {
-        return task.subject().plants().get(0);
-    }
+    private static PlantState plant(Task task) { return task.subject().plants().get(0); }
 
     /** The next cuts that are made before a day. */
     Drawn until(LocalDate end) {
-        return of(
-                next.values().stream().filter(task -> task.day().isBefore(end)).toList(), Integer.MAX_VALUE);
+        return of(next.values().stream().filter(task -> task.day().isBefore(end)).toList(), Integer.MAX_VALUE);
     }
 
     /** Those among some tasks whose stems are known; where they come to more cards than {@code most}, none. */
     Drawn drawn(Set<String> tasks, int most) {
-        return of(
-                next.values().stream()
-                        .filter(task -> tasks.contains(task.id()) && cut(task).isPresent())
-                        .toList(),
+        return of(next.values().stream().filter(task -> tasks.contains(task.id()) && cut(task).isPresent()).toList(),
                 most);
     }
 
     private Drawn of(List<Task> chosen, int most) {
         Map<List<Object>, List<Task>> alike = new LinkedHashMap<>();
-        chosen.forEach(task ->
-                alike.computeIfAbsent(look(task), key -> new ArrayList<>()).add(task));
+        chosen.forEach(task -> alike.computeIfAbsent(look(task), key -> new ArrayList<>()).add(task));
         if (alike.size() > most) {
-            return new Drawn(
-                    List.of(),
-                    List.of(),
+            return new Drawn(List.of(), List.of(),
                     "Which stems to take from %s bushes stands on the cards: oldwood sheet.".formatted(chosen.size()));
         }
         Set<String> looks = new LinkedHashSet<>();
-        chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning()
-                .looks("spent")
-                .forEach(look ->
-                        looks.add("%s: %s".formatted(Words.capital(one.crop().plural()), look.words())))));
+        chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning().looks("spent")
+                .forEach(look -> looks.add("%s: %s".formatted(Words.capital(one.crop().plural()), look.words())))));
         return new Drawn(alike.values().stream().map(this::card).toList(), List.copyOf(looks), "");
     }
 
     /** What a card shows but the plants' names. */
     private List<Object> look(Task task) {
         PlantState state = plant(task);
-        return List.of(
-                state.plant().crop(),
-                state.plant().bed(),
-                state.plant().form(),
-                task.rule().id(),
-                task.day(),
-                task.amount().map(TaskWords::inWords).orElse(""),
-                task.amount().map(Amount::lines).orElse(List.of()),
+        return List.of(state.plant().crop(), state.plant().bed(), state.plant().form(), task.rule().id(), task.day(),
+                task.amount().map(TaskWords::inWords).orElse(""), task.amount().map(Amount::lines).orElse(List.of()),
                 cut(task).map(cut -> cut.before().toString()).orElse(""));
     }
 
@@ -111,26 +89,15 @@ final class CutCards {
         Task task = alike.get(0);
         PlantState state = plant(task);
         Crop crop = world.crops().get(state.plant().crop());
-        List<String> facts = List.of(
-                task.subject().bed().map(bed -> bed.bed().name()).orElse(""),
+        List<String> facts = List.of(task.subject().bed().map(bed -> bed.bed().name()).orElse(""),
                 state.plant().form().replace('-', ' '),
-                "%s, till %s"
-                        .formatted(
-                                Dates.dayMonth(task.day()),
-                                Dates.dayMonth(task.window().last())));
-        return new RoundPage.Card(
-                alike.stream().map(Task::id).toList(),
-                Words.capital(crop.name()),
-                alike.stream().map(CutCards::who).toList(),
-                facts,
+                "%s, till %s".formatted(Dates.dayMonth(task.day()), Dates.dayMonth(task.window().last())));
+        return new RoundPage.Card(alike.stream().map(Task::id).toList(), Words.capital(crop.name()),
+                alike.stream().map(CutCards::who).toList(), facts,
                 cut(task).map(Wood::of).filter(wood -> !wood.isEmpty()),
                 Words.capital(task.amount().map(TaskWords::inWords).orElse("")),
-                task.amount().stream()
-                        .flatMap(amount -> amount.lines().stream())
-                        .filter(line -> !line.startsWith("Spent wood"))
-                        .limit(1)
-                        .findFirst()
-                        .orElse(""));
+                task.amount().stream().flatMap(amount -> amount.lines().stream())
+                        .filter(line -> !line.startsWith("Spent wood")).limit(1).findFirst().orElse(""));
     }
 
     private Optional<PruningCase> pruningCase(Task task) {
@@ -140,18 +107,15 @@ final class CutCards {
 
     /** The cut that the task's amount tells of; none where the stems were not counted, or the plan supposes others. */
     private Optional<Cut> cut(Task task) {
-        return pruningCase(task)
-                .filter(one -> one.bush().isPresent())
+        return pruningCase(task).filter(one -> one.bush().isPresent())
                 .filter(one -> task.amount()
-                        .filter(amount -> amount.words()
-                                .equals(CutWords.taken(one.cut(), one.form().counted())))
+                        .filter(amount -> amount.words().equals(CutWords.taken(one.cut(), one.form().counted())))
                         .isPresent())
                 .map(PruningCase::cut);
     }
 
     private static String who(Task task) {
         PlantState state = plant(task);
-        return state.plant().id()
-                + state.plant().cultivar().map(name -> ", " + name).orElse("");
+        return state.plant().id() + state.plant().cultivar().map(name -> ", " + name).orElse("");
     }
 }

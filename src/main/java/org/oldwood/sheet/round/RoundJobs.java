@@ -35,11 +35,8 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
         List<Task> inOrder = new ArrayList<>(round.tasks());
         inOrder.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
         Map<String, List<Task>> byRule = new LinkedHashMap<>();
-        inOrder.forEach(task -> byRule.computeIfAbsent(task.rule().id(), id -> new ArrayList<>())
-                .add(task));
-        return byRule.values().stream()
-                .map(alike -> brief ? brief(round, alike) : full(alike))
-                .toList();
+        inOrder.forEach(task -> byRule.computeIfAbsent(task.rule().id(), id -> new ArrayList<>()).add(task));
+        return byRule.values().stream().map(alike -> brief ? brief(round, alike) : full(alike)).toList();
     }
 
     private Job full(List<Task> alike) {
@@ -65,8 +62,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
                     .map(each -> "%s of %s".formatted(Purchase.measured(each.amount(), each.unit()), each.name()))
                     .toList());
         }
-        List<Amount> amounts =
-                alike.stream().flatMap(task -> task.amount().stream()).toList();
+        List<Amount> amounts = alike.stream().flatMap(task -> task.amount().stream()).toList();
         List<String> units = amounts.stream().map(Amount::unit).distinct().toList();
         long sum = Math.round(amounts.stream().mapToDouble(Amount::value).sum());
         return units.size() == 1 && !units.contains("plants") && sum > 0 && amounts.size() == alike.size()
@@ -77,25 +73,16 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     /** Of one task its own title; of several the rule's, with their crops in place of their names. */
     private static String words(List<Task> tasks) {
         Task first = tasks.get(0);
-        if (tasks.size() == 1) {
-            return first.title();
-        }
+        if (tasks.size() == 1) { return first.title(); }
         String crops = tasks.stream()
-                .map(task -> task.subject()
-                        .crop()
-                        .map(crop -> crop.plural())
-                        .orElse(task.subject().words()))
-                .distinct()
+                .map(task -> task.subject().crop().map(crop -> crop.plural()).orElse(task.subject().words())).distinct()
                 .collect(Collectors.joining(", "));
-        List<String> beds =
-                tasks.stream().flatMap(task -> bed(task).stream()).distinct().toList();
+        List<String> beds = tasks.stream().flatMap(task -> bed(task).stream()).distinct().toList();
         String bed = beds.size() == 1 ? beds.get(0) : Words.count(beds.size(), "bed", "beds");
         return TaskWords.title(tasks, crops, bed);
     }
 
-    private static Optional<String> bed(Task task) {
-        return task.subject().bed().map(in -> in.bed().name());
-    }
+    private static Optional<String> bed(Task task) { return task.subject().bed().map(in -> in.bed().name()); }
 
     private static String sentence(Rule rule) {
         int end = rule.text().indexOf(". ");
@@ -106,14 +93,10 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     private List<Box> boxes(List<Task> tasks) {
         if (tasks.size() > MOST_BOXES) {
             return tasks.stream()
-                    .collect(Collectors.groupingBy(
-                            task -> bed(task).orElse(""), LinkedHashMap::new, Collectors.toList()))
-                    .entrySet()
-                    .stream()
-                    .map(each -> new Box(
-                            each.getValue().stream().map(Task::id).toList(),
-                            "%s: %s".formatted(each.getKey(), each.getValue().size()),
-                            ""))
+                    .collect(Collectors.groupingBy(task -> bed(task).orElse(""), LinkedHashMap::new,
+                            Collectors.toList()))
+                    .entrySet().stream().map(each -> new Box(each.getValue().stream().map(Task::id).toList(),
+                            "%s: %s".formatted(each.getKey(), each.getValue().size()), ""))
                     .toList();
         }
         boolean said = !each(tasks).isEmpty();
@@ -133,16 +116,10 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
 
     /** The plants that it is still to be done to; none where it is about one alone. */
     private static List<String> open(Task task) {
-        Set<String> plants = task.subject().plants().stream()
-                .map(plant -> plant.plant().id())
+        Set<String> plants = task.subject().plants().stream().map(plant -> plant.plant().id())
                 .collect(Collectors.toSet());
-        return plants.size() < 2
-                ? List.of()
-                : task.shares().stream()
-                        .filter(Share::open)
-                        .map(Share::id)
-                        .filter(plants::contains)
-                        .toList();
+        return plants.size() < 2 ? List.of()
+                : task.shares().stream().filter(Share::open).map(Share::id).filter(plants::contains).toList();
     }
 
     /** The amount of each, where it is the same for all. */
@@ -155,14 +132,10 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
 
     /** The amount, but for a cut that has its card on the page. */
     private String inWords(Task task) {
-        return drawn.contains(task.id())
-                ? "as on the card"
-                : task.amount().map(TaskWords::inWords).orElse("");
+        return drawn.contains(task.id()) ? "as on the card" : task.amount().map(TaskWords::inWords).orElse("");
     }
 
     private static String whom(Task task) {
-        return task.subject().kind().equals("plant")
-                ? task.subject().id()
-                : task.subject().words();
+        return task.subject().kind().equals("plant") ? task.subject().id() : task.subject().words();
     }
 }

@@ -18,18 +18,8 @@ import java.util.Optional;
  * @param beds the beds from above, with what is due at each plant
  * @param next the rounds of the month after, in words; may be empty
  */
-public record RoundPage(
-        String title,
-        boolean month,
-        List<String> facts,
-        List<String> missed,
-        List<Tick> strip,
-        List<Group> groups,
-        List<String> looks,
-        List<Card> cards,
-        String undrawn,
-        List<BedPlan> beds,
-        List<String> buy,
+public record RoundPage(String title, boolean month, List<String> facts, List<String> missed, List<Tick> strip,
+        List<Group> groups, List<String> looks, List<Card> cards, String undrawn, List<BedPlan> beds, List<String> buy,
         String next) {
 
     /** What the signs on the beds stand for: craft and words. */
@@ -62,25 +52,12 @@ public record RoundPage(
      * @param bar its good days on the strip
      * @param brief whether its jobs stand in brief, with one box each
      */
-    public record Line(
-            String id,
-            String sign,
-            String day,
-            String until,
-            String minutes,
-            boolean optional,
-            String title,
-            String beds,
-            List<Job> jobs,
-            String care,
-            Bar bar,
-            boolean brief) {
+    public record Line(String id, String sign, String day, String until, String minutes, boolean optional, String title,
+            String beds, List<Job> jobs, String care, Bar bar, boolean brief) {
 
         /** Whether the title says all of its one job, so that the box stands there. */
         public boolean isOneJob() {
-            return brief
-                    && jobs.size() == 1
-                    && jobs.get(0).boxes().get(0).tasks().size() > 1;
+            return brief && jobs.size() == 1 && jobs.get(0).boxes().get(0).tasks().size() > 1;
         }
     }
 
@@ -106,14 +83,8 @@ public record RoundPage(
      * @param taken what comes out, in the task's own words
      * @param note what else to know; may be empty
      */
-    public record Card(
-            List<String> tasks,
-            String crop,
-            List<String> who,
-            List<String> facts,
-            Optional<Wood> wood,
-            String taken,
-            String note) {
+    public record Card(List<String> tasks, String crop, List<String> who, List<String> facts, Optional<Wood> wood,
+            String taken, String note) {
 
         /** What comes out but for the ages, which the drawing tells. */
         public String inShort() {

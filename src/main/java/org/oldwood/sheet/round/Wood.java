@@ -37,9 +37,7 @@ public record Wood(List<Age> ages, int each) {
      * @param then the strokes that are left
      */
     public record Age(String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
-        public int left() {
-            return total - out;
-        }
+        public int left() { return total - out; }
     }
 
     /**
@@ -54,9 +52,7 @@ public record Wood(List<Age> ages, int each) {
         int each = scale(stems);
         List<Age> ages = new ArrayList<>();
         for (int age = 1; age <= stems.oldest(); age++) {
-            if (stems.at(age) > 0) {
-                ages.add(age(stems.label(age), age, stems.at(age), cut.of(age), each));
-            }
+            if (stems.at(age) > 0) { ages.add(age(stems.label(age), age, stems.at(age), cut.of(age), each)); }
         }
         return new Wood(List.copyOf(ages), each);
     }
@@ -83,11 +79,9 @@ public record Wood(List<Age> ages, int each) {
             String look = Math.min(age, LOOKS) + "" + LEANS.charAt(i % LEANS.length());
             now.add(new Stroke((i < left ? "stem" : "out") + look, MARGIN + i * room));
         }
-        return new Age(
-                label, total, out, 2 * MARGIN + (all - 1) * room, List.copyOf(now), List.copyOf(now.subList(0, left)));
+        return new Age(label, total, out, 2 * MARGIN + (all - 1) * room, List.copyOf(now),
+                List.copyOf(now.subList(0, left)));
     }
 
-    public boolean isEmpty() {
-        return ages.isEmpty();
-    }
+    public boolean isEmpty() { return ages.isEmpty(); }
 }

@@ -12,12 +12,11 @@ class DavTest {
     /** 1,000 damaged replies. */
     @Property(tries = 1000)
     void no_damaged_reply_makes_reading_fail_otherwise(@ForAll @IntRange(max = 300) int at, @ForAll char other) {
-        StringBuilder reply =
-                new StringBuilder("<D:multistatus xmlns:D=\"DAV:\" xmlns:C=\"urn:ietf:params:xml:ns:caldav\">"
+        StringBuilder reply = new StringBuilder(
+                "<D:multistatus xmlns:D=\"DAV:\" xmlns:C=\"urn:ietf:params:xml:ns:caldav\">"
                         + "<D:response><D:href>/a.ics</D:href><D:propstat><D:prop>"
                         + "<D:getetag>\"1\"</D:getetag><C:calendar-data>BEGIN:VCALENDAR"
-                        + "</C:calendar-data></D:prop></D:propstat></D:response>"
-                        + "</D:multistatus>");
+                        + "</C:calendar-data></D:prop></D:propstat></D:response></D:multistatus>");
         reply.setCharAt(at % reply.length(), other);
 
         try {

@@ -43,9 +43,7 @@ class KeepsWhatPeopleWroteTest {
     }
 
     @AfterEach
-    void stop() {
-        server.close();
-    }
+    void stop() { server.close(); }
 
     @Test
     void a_title_of_the_persons_stays_when_only_the_text_of_the_plan_changes() throws IOException {
@@ -53,9 +51,7 @@ class KeepsWhatPeopleWroteTest {
 
         Publish.Result result = publish(1, item("Cut cut", "Take out 7 stems.", "2027-01-10", "2027-02-05"));
 
-        assertThat(there(TODO))
-                .contains("SUMMARY:Cut with Ada", "Take out 7 stems")
-                .doesNotContain("The plan says");
+        assertThat(there(TODO)).contains("SUMMARY:Cut with Ada", "Take out 7 stems").doesNotContain("The plan says");
         assertThat(result.notices()).isEmpty();
     }
 
@@ -80,8 +76,7 @@ class KeepsWhatPeopleWroteTest {
         assertThat(result.notices()).singleElement().asString().contains("stay", "Cut hard");
         assertThat(again.notices()).isEmpty();
         assertThat(again.changed()).isEmpty();
-        assertThat(there(TODO))
-                .contains("SUMMARY:Cut with Ada", "Take out 9 stems")
+        assertThat(there(TODO)).contains("SUMMARY:Cut with Ada", "Take out 9 stems")
                 .containsOnlyOnce("[The plan says: words of the title: Cut hard]");
     }
 
@@ -138,17 +133,15 @@ class KeepsWhatPeopleWroteTest {
         assertThat(first.notices()).singleElement().asString().contains("1 entry was deleted", "--restore");
         assertThat(second.notices()).isEmpty();
 
-        new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(3), false, true)
-                .to(session(), server.address(), server.address(), List.of(CUT));
+        new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(3), false, true).to(session(),
+                server.address(), server.address(), List.of(CUT));
         assertThat(server.objects).containsKey(TODO);
     }
 
     @Test
     void a_server_that_never_agrees_is_given_up() throws IOException {
         server.beforePut = path -> {
-            if (path.equals(TODO)) {
-                server.put(TODO, server.objects.get(TODO));
-            }
+            if (path.equals(TODO)) { server.put(TODO, server.objects.get(TODO)); }
         };
         int before = server.log.size();
 
@@ -161,19 +154,11 @@ class KeepsWhatPeopleWroteTest {
     @Test
     void a_run_that_breaks_in_the_middle_says_what_it_wrote() throws IOException {
         Item feed = Plans.item("feed", "2027-03-01", "2027-03-14");
-        Session few = Session.with(
-                Optional.empty(),
-                false,
-                Optional.empty(),
-                new Progress(text -> {}),
-                new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(60), 5));
+        Session few = Session.with(Optional.empty(), false, Optional.empty(), new Progress(text -> {
+        }), new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(60), 5));
 
-        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
-                .to(
-                        few,
-                        server.address(),
-                        server.address(),
-                        List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14")));
+        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false).to(few,
+                server.address(), server.address(), List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14")));
         Publish.Result rest = publish(0, CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"));
 
         assertThat(result.created()).hasSize(2);
@@ -192,8 +177,8 @@ class KeepsWhatPeopleWroteTest {
             back.read(object, "server");
         }
 
-        assertThat(back.result().answers()).singleElement().satisfies(answer -> assertThat(answer.day())
-                .isEqualTo("2027-01-12"));
+        assertThat(back.result().answers()).singleElement()
+                .satisfies(answer -> assertThat(answer.day()).isEqualTo("2027-01-12"));
     }
 
     @Test
@@ -205,8 +190,7 @@ class KeepsWhatPeopleWroteTest {
         Publish.Result changed = publish(1, item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05"));
         Publish.Result withdrawn = publish(1, Plans.item("net", "2027-05-01", "2027-05-14"));
 
-        assertThat(changed.refused())
-                .hasSize(2)
+        assertThat(changed.refused()).hasSize(2)
                 .allMatch(said -> said.contains("was not changed, since the server names no version"));
         assertThat(withdrawn.refused()).hasSize(2).allMatch(said -> said.contains("was not removed"));
         assertThat(server.objects).containsAllEntriesOf(objects);
@@ -244,8 +228,7 @@ class KeepsWhatPeopleWroteTest {
 
     @Test
     void an_event_a_person_wrote_in_stays_one_of_its_own_where_another_would_tell_of_the_work() throws IOException {
-        Item[] full = Stream.of("net", "feed", "mulch")
-                .map(name -> Plans.item(name, "2027-03-01", "2027-03-01"))
+        Item[] full = Stream.of("net", "feed", "mulch").map(name -> Plans.item(name, "2027-03-01", "2027-03-01"))
                 .toArray(Item[]::new);
         edit(EVENT, "DESCRIPTION:", "DESCRIPTION:With Ada. ");
         Item moved = item("Cut late", "Take out 3 stems.", "2027-03-01", "2027-03-01");
@@ -286,56 +269,44 @@ class KeepsWhatPeopleWroteTest {
         Publish.Result grubbed = publish(5, plan.all(), plan.doneTasks());
 
         assertThat(grubbed.removed()).isEmpty();
-        assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics"))
-                .contains("STATUS:COMPLETED");
+        assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics")).contains("STATUS:COMPLETED");
     }
 
     @Test
     void a_memory_that_is_lost_is_told_once() throws IOException {
         Files.delete(folder.resolve("calendar-state.jsonl"));
 
-        assertThat(publish(1, CUT).notices())
-                .singleElement()
-                .asString()
-                .contains("calendar-state.jsonl, is not there", "may still stand on the server");
+        assertThat(publish(1, CUT).notices()).singleElement().asString().contains("calendar-state.jsonl, is not there",
+                "may still stand on the server");
         assertThat(publish(2, CUT).notices()).isEmpty();
     }
 
     private static Item item(String title, String text, String first, String last) {
         LocalDate start = LocalDate.parse(first);
-        return Plans.item(
-                "cut",
-                new Item.Words(title, text, "pruning", "Row A"),
+        return Plans.item("cut", new Item.Words(title, text, "pruning", "Row A"),
                 new Item.Days(start, LocalDate.parse(last), start));
     }
 
-    private Publish.Result publish(int day, Item... plan) throws IOException {
-        return publish(day, List.of(plan));
-    }
+    private Publish.Result publish(int day, Item... plan) throws IOException { return publish(day, List.of(plan)); }
 
-    private Publish.Result publish(int day, ModelPlan plan) throws IOException {
-        return publish(day, plan.all());
-    }
+    private Publish.Result publish(int day, ModelPlan plan) throws IOException { return publish(day, plan.all()); }
 
-    private Publish.Result publish(int day, List<Item> plan) throws IOException {
-        return publish(day, plan, Set.of());
-    }
+    private Publish.Result publish(int day, List<Item> plan) throws IOException { return publish(day, plan, Set.of()); }
 
     private Publish.Result publish(int day, List<Item> plan, Set<String> done) throws IOException {
-        Export.Garden garden = new Export.Garden(
-                Plans.GARDEN, Plans.garden(folder).name(), Plans.garden(folder).zone(), folder, done);
-        return new Publish(garden, Layout.usual(), Plans.TODAY.plusDays(day), false, false)
-                .to(session(), server.address(), server.address(), plan);
+        Export.Garden garden = new Export.Garden(Plans.GARDEN, Plans.garden(folder).name(), Plans.garden(folder).zone(),
+                folder, done);
+        return new Publish(garden, Layout.usual(), Plans.TODAY.plusDays(day), false, false).to(session(),
+                server.address(), server.address(), plan);
     }
 
     private static Session session() throws IOException {
-        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {});
+        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {
+        });
     }
 
     /** Unfolded. */
-    private String there(String path) {
-        return server.objects.get(path).replace("\r\n ", "");
-    }
+    private String there(String path) { return server.objects.get(path).replace("\r\n ", ""); }
 
     private void edit(String path, String from, String to) {
         assertThat(there(path)).contains(from);

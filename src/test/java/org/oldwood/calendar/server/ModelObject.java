@@ -36,10 +36,8 @@ final class ModelObject {
     }
 
     Optional<String> path() {
-        return store.objects.entrySet().stream()
-                .filter(object -> object.getValue().contains("UID:" + uid))
-                .map(Map.Entry::getKey)
-                .findFirst();
+        return store.objects.entrySet().stream().filter(object -> object.getValue().contains("UID:" + uid))
+                .map(Map.Entry::getKey).findFirst();
     }
 
     /** Unfolded, with plain line ends. */
@@ -48,22 +46,15 @@ final class ModelObject {
     }
 
     String value(String property) {
-        return text().lines()
-                .filter(line -> line.startsWith(property + ":") || line.startsWith(property + ";"))
-                .map(line -> line.substring(line.indexOf(':') + 1))
-                .findFirst()
-                .orElse("");
+        return text().lines().filter(line -> line.startsWith(property + ":") || line.startsWith(property + ";"))
+                .map(line -> line.substring(line.indexOf(':') + 1)).findFirst().orElse("");
     }
 
-    boolean isTouched() {
-        return !wrote.isEmpty();
-    }
+    boolean isTouched() { return !wrote.isEmpty(); }
 
     /** A person does something to it, if it is there. */
     String touch(Random random, int step, LocalDate today) {
-        if (path().isEmpty()) {
-            return "none";
-        }
+        if (path().isEmpty()) { return "none"; }
         int what = random.nextInt(12);
         switch (what) {
             case 0, 1 -> tick(random, today);
@@ -82,15 +73,13 @@ final class ModelObject {
             case 7 ->
                 add("alarm", "BEGIN:VALARM\nACTION:DISPLAY\nDESCRIPTION:Mine " + step + "\nTRIGGER:-PT1H\nEND:VALARM");
             case 8 -> begin();
-            case 9 ->
-                path().ifPresent(at -> {
-                    store.objects.remove(at);
-                    forget();
-                    isDeleted = true;
-                });
-            case 10 ->
-                path().ifPresent(at ->
-                        store.put(DavStore.COLLECTION + "import-" + step + uid + ".ics", store.objects.remove(at)));
+            case 9 -> path().ifPresent(at -> {
+                store.objects.remove(at);
+                forget();
+                isDeleted = true;
+            });
+            case 10 -> path().ifPresent(
+                    at -> store.put(DavStore.COLLECTION + "import-" + step + uid + ".ics", store.objects.remove(at)));
             default -> {
                 if (random.nextInt(4) == 0) {
                     edit("(?m)^X-OLDWOOD-WRITTEN:.*\n", "");
@@ -109,20 +98,16 @@ final class ModelObject {
     }
 
     private void tick(Random random, LocalDate today) {
-        if (isEvent || ticked.isPresent()) {
-            return;
-        }
+        if (isEvent || ticked.isPresent()) { return; }
         ticked = Optional.of(today);
         String completed = "COMPLETED:" + today.toString().replace("-", "") + "T110000Z";
         edit("(?m)^STATUS:.*\n", "");
         edit("(?m)^PERCENT-COMPLETE:.*\n", "");
-        edit(
-                "(?m)^SUMMARY",
-                switch (random.nextInt(3)) {
-                            case 0 -> "STATUS:COMPLETED\n" + completed;
-                            case 1 -> "STATUS:COMPLETED\n" + completed + "\nPERCENT-COMPLETE:100";
-                            default -> completed;
-                        } + "\nSUMMARY");
+        edit("(?m)^SUMMARY", switch (random.nextInt(3)) {
+            case 0 -> "STATUS:COMPLETED\n" + completed;
+            case 1 -> "STATUS:COMPLETED\n" + completed + "\nPERCENT-COMPLETE:100";
+            default -> completed;
+        } + "\nSUMMARY");
         wrote.put("tick", completed);
         wrote.remove("begun");
     }

@@ -32,33 +32,21 @@ final class ModelPlan {
 
     private Item fresh(String task) {
         LocalDate first = LocalDate.of(2027, 2, 1).plusDays(random.nextInt(40));
-        return with(
-                Plans.item(
-                        task,
-                        new Item.Words("Do " + task + random.nextInt(9), "", "feeding", "Row A"),
-                        new Item.Days(first, first.plusDays(10), first)),
-                10 + random.nextInt(90));
+        return with(Plans.item(task, new Item.Words("Do " + task + random.nextInt(9), "", "feeding", "Row A"),
+                new Item.Days(first, first.plusDays(10), first)), 10 + random.nextInt(90));
     }
 
     private static Item with(Item item, int grams) {
         Item.Words words = item.words();
-        return changed(
-                item,
-                new Item.Words(
-                        words.title(),
-                        "Take " + grams + " g, " + item.identity() + "; at the base.",
-                        "feeding",
-                        "Row A"),
-                item.days());
+        return changed(item, new Item.Words(words.title(),
+                "Take " + grams + " g, " + item.identity() + "; at the base.", "feeding", "Row A"), item.days());
     }
 
     private static Item changed(Item item, Item.Words words, Item.Days days) {
         return new Item(item.identity(), "", List.of(), words, item.bed(), days, PLUS_MINUS, item.progress());
     }
 
-    Optional<Item> item(String task) {
-        return Optional.ofNullable(items.get(task));
-    }
+    Optional<Item> item(String task) { return Optional.ofNullable(items.get(task)); }
 
     /** Whether it is not to be done, by the plan or the journal. */
     boolean isAway(String task) {
@@ -73,15 +61,11 @@ final class ModelPlan {
     void wasForgotten() {
         isForgotten = true;
         for (String task : List.of("cut", "feed", "net")) {
-            if (!items.containsKey(task)) {
-                forgotten.add(task);
-            }
+            if (!items.containsKey(task)) { forgotten.add(task); }
         }
     }
 
-    void wasPublished() {
-        isForgotten = false;
-    }
+    void wasPublished() { isForgotten = false; }
 
     void done(String task, LocalDate day) {
         done.add(task);
@@ -89,20 +73,13 @@ final class ModelPlan {
     }
 
     /** The plant of a task is gone. */
-    void grub(String task) {
-        items.remove(task);
-    }
+    void grub(String task) { items.remove(task); }
 
     void move(String task, int by) {
         items.computeIfPresent(task, (name, item) -> {
             Item.Days days = item.days();
-            return changed(
-                    item,
-                    item.words(),
-                    new Item.Days(
-                            days.first().plusDays(by),
-                            days.last().plusDays(by),
-                            days.best().plusDays(by)));
+            return changed(item, item.words(),
+                    new Item.Days(days.first().plusDays(by), days.last().plusDays(by), days.best().plusDays(by)));
         });
     }
 
@@ -119,9 +96,7 @@ final class ModelPlan {
         switch (random.nextInt(6)) {
             case 0 -> {
                 items.remove(task);
-                if (isForgotten) {
-                    forgotten.add(task);
-                }
+                if (isForgotten) { forgotten.add(task); }
             }
             case 1 -> items.put(task, with(item, 40 + random.nextInt(4)));
             case 2 -> move(task, random.nextInt(PLUS_MINUS) - 2);
@@ -133,17 +108,11 @@ final class ModelPlan {
             default -> items.put(task, fresh(task).with(item.progress()));
         }
         Item now = items.get(task);
-        return now == null
-                ? task + " withdrawn"
-                : now.words().title() + " " + now.progress().state() + " "
-                        + now.days().first();
+        return now == null ? task + " withdrawn"
+                : now.words().title() + " " + now.progress().state() + " " + now.days().first();
     }
 
-    List<Item> all() {
-        return List.copyOf(items.values());
-    }
+    List<Item> all() { return List.copyOf(items.values()); }
 
-    Set<String> doneTasks() {
-        return Set.copyOf(done);
-    }
+    Set<String> doneTasks() { return Set.copyOf(done); }
 }

@@ -30,8 +30,7 @@ import org.oldwood.store.RecordException;
 final class ModelSequence {
     private static final List<String> TASKS = List.of("cut", "feed", "net");
     private static final String STRANGER = DavStore.COLLECTION + "x.ics";
-    private static final String THEIRS =
-            "BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nUID:x\r\nSUMMARY:Dentist\r\nEND:VEVENT\r\nEND:VCALENDAR";
+    private static final String THEIRS = "BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nUID:x\r\nSUMMARY:Dentist\r\nEND:VEVENT\r\nEND:VCALENDAR";
     private static final URI ADDRESS = URI.create("http://127.0.0.1" + DavStore.COLLECTION);
     private static final Uids UIDS = new Uids(Plans.GARDEN, Map.of());
     private static final int STEPS = 8;
@@ -78,29 +77,22 @@ final class ModelSequence {
                 atOnce();
                 kept();
             }
-            if (random.nextInt(4) == 0) {
-                readBack();
-            }
+            if (random.nextInt(4) == 0) { readBack(); }
             settled();
         }
         readBack();
     }
 
-    private String at() {
-        return name + ", step " + step + log;
-    }
+    private String at() { return name + ", step " + step + log; }
 
     private void happens() throws IOException {
         String task = TASKS.get(random.nextInt(TASKS.size()));
         switch (random.nextInt(8)) {
             case 0, 1 -> log.add(step + " plan " + plan.change(task));
             case 2 -> {
-                if (random.nextInt(3) == 0) {
-                    lose();
-                }
+                if (random.nextInt(3) == 0) { lose(); }
             }
-            default ->
-                log.add(step + " " + objects.get(random.nextInt(objects.size())).touch(random, step, today));
+            default -> log.add(step + " " + objects.get(random.nextInt(objects.size())).touch(random, step, today));
         }
     }
 
@@ -136,15 +128,14 @@ final class ModelSequence {
             if (fault != ModelWire.Fault.ANSWER_LOST && fault != ModelWire.Fault.GONE) {
                 // it went through; now it dies before it could remember, or in between
                 restore(Known.FILE, before[1]);
-                if (random.nextBoolean()) {
-                    restore(CalendarState.FILE, before[0]);
-                }
+                if (random.nextBoolean()) { restore(CalendarState.FILE, before[0]); }
             }
         } catch (ModelWire.Killed | RecordException e) {
             // as it was meant
         }
         wire.plan(ModelWire.Fault.NONE, 0);
-        wire.atEach = () -> {};
+        wire.atEach = () -> {
+        };
         wasCutOff = true;
         objects.forEach(
                 object -> object.isRemembered &= !object.isDeleted || object.isRecorded || !plan.isAway(object.task));
@@ -155,12 +146,11 @@ final class ModelSequence {
         int[] before = {random.nextInt(14)};
         log.add(step + " two at once");
         wire.atEach = () -> {
-            if (before[0]-- == 0) {
-                said.addAll(publish(new ModelWire(store), false).notices());
-            }
+            if (before[0]-- == 0) { said.addAll(publish(new ModelWire(store), false).notices()); }
         };
         Publish.Result first = publish(false);
-        wire.atEach = () -> {};
+        wire.atEach = () -> {
+        };
         assertThat(first.refused()).as(at()).isEmpty();
         said.addAll(first.notices());
     }
@@ -192,9 +182,7 @@ final class ModelSequence {
 
         if (random.nextInt(4) == 0) {
             Publish.Result again = publish(false);
-            assertThat(List.of(again.created(), again.changed(), again.removed()))
-                    .as(at())
-                    .allMatch(List::isEmpty);
+            assertThat(List.of(again.created(), again.changed(), again.removed())).as(at()).allMatch(List::isEmpty);
         }
         for (ModelObject object : objects) {
             object.isRemembered |= object.path().isPresent();
@@ -215,23 +203,17 @@ final class ModelSequence {
     private void kept() {
         assertThat(store.objects).as(at()).containsEntry(STRANGER, THEIRS);
         for (ModelObject object : objects) {
-            long count = store.objects.values().stream()
-                    .filter(text -> text.contains("UID:" + object.uid))
-                    .count();
+            long count = store.objects.values().stream().filter(text -> text.contains("UID:" + object.uid)).count();
             assertThat(count).as(at() + ", " + object.task).isLessThanOrEqualTo(1);
             if (object.isDeleted && count == 1) {
-                assertThat(object.isRemembered)
-                        .as(at() + ", deleted " + object.task)
-                        .isFalse();
+                assertThat(object.isRemembered).as(at() + ", deleted " + object.task).isFalse();
                 object.isDeleted = false;
                 object.isRecorded = false;
             }
             String text = object.text();
             object.wrote.forEach((what, line) -> {
                 boolean isAway = what.equals("alarm") && plan.isAway(object.task);
-                if (!isAway && !text.contains(line)) {
-                    isSaid(object, what, line);
-                }
+                if (!isAway && !text.contains(line)) { isSaid(object, what, line); }
             });
         }
     }
@@ -248,9 +230,7 @@ final class ModelSequence {
     private void isAsPlanned(ModelObject object) {
         Optional<Item> item = plan.item(object.task);
         String text = object.text();
-        if (object.isDeleted) {
-            return;
-        }
+        if (object.isDeleted) { return; }
         if (object.ticked.isPresent()) {
             assertThat(text).as(at()).isNotEmpty();
             return;
@@ -259,22 +239,16 @@ final class ModelSequence {
             // a reminder alone is no reason to keep what is not to be done
             object.wrote.remove("alarm");
             boolean stays = plan.mayStay(object.task) || object.isTouched() || object.isUnmarked;
-            assertThat(text.isEmpty() || stays)
-                    .as(at() + ", withdrawn " + object.task + text)
-                    .isTrue();
+            assertThat(text.isEmpty() || stays).as(at() + ", withdrawn " + object.task + text).isTrue();
             return;
         }
         String title = item.get().words().title();
         boolean isDone = item.get().progress().state() == Item.State.DONE;
-        if (object.isEvent && text.isEmpty() && (isDone || isToldElsewhere(title))) {
-            return;
-        }
+        if (object.isEvent && text.isEmpty() && (isDone || isToldElsewhere(title))) { return; }
         assertThat(text).as(at() + ", " + object.task).isNotEmpty();
         if (object.wrote.containsKey("title")) {
             boolean isNew = !object.titleBefore.endsWith(title);
-            assertThat(!isNew || text.contains(title) || object.isUnmarked)
-                    .as(at() + text)
-                    .isTrue();
+            assertThat(!isNew || text.contains(title) || object.isUnmarked).as(at() + text).isTrue();
         } else {
             assertThat(object.value("SUMMARY")).as(at() + text).endsWith(title);
         }
@@ -285,23 +259,21 @@ final class ModelSequence {
      * A round without a day of its own is told in another's event; one that was done while away comes back as neither.
      */
     private boolean isToldElsewhere(String title) {
-        return store.objects.values().stream()
-                .map(text -> text.replace("\r\n ", ""))
+        return store.objects.values().stream().map(text -> text.replace("\r\n ", ""))
                 .anyMatch(text -> text.contains("Also on this day:") && text.contains(title));
     }
 
-    private Publish.Result publish(boolean isTrial) throws IOException {
-        return publish(wire, isTrial);
-    }
+    private Publish.Result publish(boolean isTrial) throws IOException { return publish(wire, isTrial); }
 
     private Publish.Result publish(ModelWire through, boolean isTrial) throws IOException {
-        return new Publish(garden(), Layout.usual(), today, isTrial, false)
-                .to(session(through), ADDRESS, ADDRESS, plan.all());
+        return new Publish(garden(), Layout.usual(), today, isTrial, false).to(session(through), ADDRESS, ADDRESS,
+                plan.all());
     }
 
     private static Session session(ModelWire through) {
         Session.Limits limits = new Session.Limits(Duration.ofHours(1), 1 << 20, Duration.ofHours(1), 200);
-        return new Session(Optional.empty(), false, new Progress(text -> {}), limits, through);
+        return new Session(Optional.empty(), false, new Progress(text -> {
+        }), limits, through);
     }
 
     private Export.Garden garden() {

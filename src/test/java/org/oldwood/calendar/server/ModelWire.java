@@ -17,7 +17,8 @@ final class ModelWire implements Wire {
         void take() throws IOException;
     }
 
-    Look atEach = () -> {};
+    Look atEach = () -> {
+    };
 
     /** The process is killed between two requests. */
     static final class Killed extends Error {
@@ -33,9 +34,7 @@ final class ModelWire implements Wire {
         GONE
     }
 
-    ModelWire(DavStore store) {
-        this.store = store;
-    }
+    ModelWire(DavStore store) { this.store = store; }
 
     /** Lets something happen at the request after so many others. */
     void plan(Fault what, int requests) {
@@ -47,14 +46,10 @@ final class ModelWire implements Wire {
     public Reply send(Request request) throws IOException {
         atEach.take();
         boolean isNow = fault != Fault.NONE && before-- <= 0;
-        if (isNow && fault == Fault.KILLED_BEFORE) {
-            throw new Killed();
-        }
-        DavStore.Reply reply =
-                store.answer(request.method(), request.to().getPath(), request.headers()::get, request.body());
-        if (isNow && fault == Fault.KILLED_AFTER) {
-            throw new Killed();
-        }
+        if (isNow && fault == Fault.KILLED_BEFORE) { throw new Killed(); }
+        DavStore.Reply reply = store.answer(request.method(), request.to().getPath(), request.headers()::get,
+                request.body());
+        if (isNow && fault == Fault.KILLED_AFTER) { throw new Killed(); }
         if (isNow) {
             fault = fault == Fault.ANSWER_LOST ? Fault.NONE : fault;
             throw new IOException("the connection broke off");

@@ -45,22 +45,16 @@ class PublishModelTest {
         } finally {
             empty(root);
         }
-        System.out.printf(
-                "%d sequences in %d s, the longest %d ms%n",
-                SEQUENCES,
-                Duration.ofNanos(System.nanoTime() - began).toSeconds(),
-                bounds.longest().toMillis());
-        assertThat(failures.subList(0, Math.min(failures.size(), 5)))
-                .as(failures.size() + " sequences")
-                .isEmpty();
+        System.out.printf("%d sequences in %d s, the longest %d ms%n", SEQUENCES,
+                Duration.ofNanos(System.nanoTime() - began).toSeconds(), bounds.longest().toMillis());
+        assertThat(failures.subList(0, Math.min(failures.size(), 5))).as(failures.size() + " sequences").isEmpty();
         assertThat(bounds.longest()).isLessThan(Bounds.LONGEST);
     }
 
     /** In memory where the system has such a place: forcing to a disk, which other tests try, is most of the time. */
     private static Path folder() throws IOException {
         Path memory = Path.of("/dev/shm");
-        return Files.isWritable(memory)
-                ? Files.createTempDirectory(memory, "oldwood-model")
+        return Files.isWritable(memory) ? Files.createTempDirectory(memory, "oldwood-model")
                 : Files.createTempDirectory("oldwood-model");
     }
 

@@ -36,14 +36,10 @@ class PublishTest {
     private LoopbackServer server;
 
     @BeforeEach
-    void start() throws IOException {
-        server = new LoopbackServer();
-    }
+    void start() throws IOException { server = new LoopbackServer(); }
 
     @AfterEach
-    void stop() {
-        server.close();
-    }
+    void stop() { server.close(); }
 
     @Test
     void makes_one_object_for_each_uid_and_then_nothing_more() throws IOException {
@@ -63,23 +59,14 @@ class PublishTest {
     @Test
     void a_completed_item_is_left_alone_when_its_task_moves() throws IOException {
         publish(Plans.TODAY, CUT);
-        edit(
-                TODO,
-                "STATUS:NEEDS-ACTION",
-                "STATUS:COMPLETED\r\nCOMPLETED:20270112T153000Z\r\nPERCENT-COMPLETE:100\r\n"
-                        + "X-CLIENT;P=\"a;b\":kept\r\nPRIORITY:3");
+        edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270112T153000Z\r\nPERCENT-COMPLETE:100\r\n"
+                + "X-CLIENT;P=\"a;b\":kept\r\nPRIORITY:3");
         edit(TODO, "SEQUENCE:0", "SEQUENCE:7");
 
         Publish.Result result = publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
 
-        assertThat(server.objects.get(TODO))
-                .contains(
-                        "STATUS:COMPLETED",
-                        "COMPLETED:20270112T153000Z",
-                        "X-CLIENT;P=\"a;b\":kept",
-                        "PRIORITY:3",
-                        "DUE;VALUE=DATE:20270205",
-                        "SEQUENCE:7")
+        assertThat(server.objects.get(TODO)).contains("STATUS:COMPLETED", "COMPLETED:20270112T153000Z",
+                "X-CLIENT;P=\"a;b\":kept", "PRIORITY:3", "DUE;VALUE=DATE:20270205", "SEQUENCE:7")
                 .doesNotContain("NEEDS-ACTION");
         assertThat(result.notices()).anyMatch(notice -> notice.contains("ticked off on the server"));
     }
@@ -184,24 +171,25 @@ class PublishTest {
     void what_was_ticked_off_there_can_be_read_back() throws IOException {
         publish(Plans.TODAY, CUT, FEED);
         edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270112T153000Z");
-        ReadBack back =
-                new ReadBack(Plans.garden(folder), List.of(CUT, FEED), Layout.usual(), LocalDate.of(2027, 2, 1));
+        ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT, FEED), Layout.usual(),
+                LocalDate.of(2027, 2, 1));
 
         for (String object : session().fetch(server.address(), Plans.garden(folder), List.of(CUT, FEED))) {
             back.read(object, "server");
         }
 
-        assertThat(back.result().answers()).singleElement().satisfies(answer -> assertThat(answer.day())
-                .isEqualTo("2027-01-12"));
+        assertThat(back.result().answers()).singleElement()
+                .satisfies(answer -> assertThat(answer.day()).isEqualTo("2027-01-12"));
     }
 
     private Publish.Result publish(LocalDate today, Item... plan) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), today, false, false)
-                .to(session(), server.address(), server.address(), List.of(plan));
+        return new Publish(Plans.garden(folder), Layout.usual(), today, false, false).to(session(), server.address(),
+                server.address(), List.of(plan));
     }
 
     private static Session session() throws IOException {
-        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {});
+        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {
+        });
     }
 
     private void edit(String path, String from, String to) {
@@ -209,7 +197,5 @@ class PublishTest {
         server.put(path, server.objects.get(path).replace(from, to));
     }
 
-    private static String path(String uid) {
-        return LoopbackServer.COLLECTION + uid + ".ics";
-    }
+    private static String path(String uid) { return LoopbackServer.COLLECTION + uid + ".ics"; }
 }

@@ -26,9 +26,7 @@ class AtOnceTest {
     private Path garden;
 
     @BeforeEach
-    void begin() throws IOException {
-        garden = NotingChild.garden(Files.createDirectory(scratch.resolve("garden")));
-    }
+    void begin() throws IOException { garden = NotingChild.garden(Files.createDirectory(scratch.resolve("garden"))); }
 
     @Test
     void two_that_publish_make_each_entry_once_and_keep_what_people_wrote() throws IOException {
@@ -38,11 +36,8 @@ class AtOnceTest {
             try (LoopbackServer server = new LoopbackServer()) {
                 String address = server.address().toString();
                 twice("calendar", "publish", address);
-                long entries = server.objects.values().stream()
-                        .flatMap(String::lines)
-                        .filter(line -> line.startsWith("UID:"))
-                        .distinct()
-                        .count();
+                long entries = server.objects.values().stream().flatMap(String::lines)
+                        .filter(line -> line.startsWith("UID:")).distinct().count();
                 assertThat(entries).isPositive().isEqualTo(server.objects.size());
 
                 server.objects.replaceAll((path, text) -> text.replace("SUMMARY:", "SUMMARY:Mine "));
@@ -82,8 +77,7 @@ class AtOnceTest {
     }
 
     private Cli.Result run(String... command) {
-        String[] dated = Stream.concat(Stream.of(command), Stream.of("--today=2026-11-25"))
-                .toArray(String[]::new);
+        String[] dated = Stream.concat(Stream.of(command), Stream.of("--today=2026-11-25")).toArray(String[]::new);
         Cli.Result result = Cli.in(garden).run(dated);
         assertThat(result.exit()).as(result.err()).isZero();
         return result;

@@ -25,27 +25,13 @@ class CalendarReadCommandTest {
 
     @BeforeEach
     void begin() throws IOException {
-        String[] start = {
-            "start",
-            ".",
-            "--name",
-            "Terrace",
-            "--at",
-            "52,-2",
-            "--plants",
-            "blackcurrant=2",
-            "--planted",
-            "2021",
-            "--today",
-            "2026-11-25"
-        };
+        String[] start = {"start", ".", "--name", "Terrace", "--at", "52,-2", "--plants", "blackcurrant=2", "--planted",
+                "2021", "--today", "2026-11-25"};
         assertThat(Cli.in(folder).run(start).exit()).isZero();
         assertThat(run("calendar", "--out", ".").exit()).isZero();
         Path file = folder.resolve(TODOS);
-        Files.writeString(
-                file,
-                Files.readString(file)
-                        .replaceFirst("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20261124T100000Z"));
+        Files.writeString(file, Files.readString(file).replaceFirst("STATUS:NEEDS-ACTION",
+                "STATUS:COMPLETED\r\nCOMPLETED:20261124T100000Z"));
     }
 
     @Test
@@ -101,9 +87,7 @@ class CalendarReadCommandTest {
         assertThat(journal()).startsWith(noted).contains("\"percent\":70");
     }
 
-    private static String begun(int percent) {
-        return "STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:" + percent;
-    }
+    private static String begun(int percent) { return "STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:" + percent; }
 
     private static void tick(Path file, String from, String to) throws IOException {
         String text = Files.readString(file);
@@ -208,8 +192,8 @@ class CalendarReadCommandTest {
         Path file = Files.writeString(folder.resolve("password"), "secret-word\n");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
 
-        Cli.Result result =
-                run("calendar", "publish", "http://127.0.0.1:9/x/", "--user", "ada", "--password-file", "password");
+        Cli.Result result = run("calendar", "publish", "http://127.0.0.1:9/x/", "--user", "ada", "--password-file",
+                "password");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("chmod 600").doesNotContain("secret-word");
@@ -225,9 +209,8 @@ class CalendarReadCommandTest {
 
     @Test
     void a_password_that_is_asked_for_is_neither_shown_nor_told() {
-        Cli.Result result = Cli.in(folder)
-                .typingHidden("secret-word")
-                .run("calendar", "publish", "http://127.0.0.1:9/x/", "--user", "ada", "--today", "2026-11-25");
+        Cli.Result result = Cli.in(folder).typingHidden("secret-word").run("calendar", "publish",
+                "http://127.0.0.1:9/x/", "--user", "ada", "--today", "2026-11-25");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("cannot be reached").doesNotContain("secret-word");
@@ -242,7 +225,5 @@ class CalendarReadCommandTest {
         return Cli.in(folder).run(isDated ? args : all);
     }
 
-    private String journal() throws IOException {
-        return Files.readString(folder.resolve("journal.jsonl"));
-    }
+    private String journal() throws IOException { return Files.readString(folder.resolve("journal.jsonl")); }
 }

@@ -48,24 +48,18 @@ class RoundCalendarTest {
 
         List<Map<String, String>> events = items("events", calendar(TODAY));
 
-        Map<LocalDate, Long> days =
-                events.stream().collect(Collectors.groupingBy(RoundCalendarTest::day, Collectors.counting()));
-        Map<LocalDate, Long> weeks = events.stream()
-                .collect(Collectors.groupingBy(
-                        event -> day(event).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)),
-                        Collectors.counting()));
+        Map<LocalDate, Long> days = events.stream()
+                .collect(Collectors.groupingBy(RoundCalendarTest::day, Collectors.counting()));
+        Map<LocalDate, Long> weeks = events.stream().collect(Collectors.groupingBy(
+                event -> day(event).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)), Collectors.counting()));
         assertThat(events.stream().filter(event -> day(event).isBefore(LocalDate.of(2027, 11, 25))))
                 .hasSizeBetween(MOST_EVENTS / 2, MOST_EVENTS);
         assertThat(days.values()).allMatch(number -> number <= MOST_A_DAY);
         assertThat(weeks.values()).allMatch(number -> number <= MOST_A_WEEK);
         assertThat(events.stream().filter(event -> event.containsKey("ALARM")).map(RoundCalendarTest::day))
-                .doesNotHaveDuplicates()
-                .hasSize(days.size());
+                .doesNotHaveDuplicates().hasSize(days.size());
         assertThat(events).allMatch(event -> event.get("SUMMARY").length() <= LONGEST_TITLE);
-        List<Integer> lengths = events.stream()
-                .map(event -> event.get("DESCRIPTION").length())
-                .sorted()
-                .toList();
+        List<Integer> lengths = events.stream().map(event -> event.get("DESCRIPTION").length()).sorted().toList();
         assertThat(lengths.get(lengths.size() / 2)).isLessThan(LONGEST_MEDIAN);
     }
 
@@ -80,9 +74,7 @@ class RoundCalendarTest {
             int caution = text.indexOf("Take care: ");
             if (caution >= 0) {
                 assertThat(caution).as(text).isLessThan(FIRST_WORDS);
-                assertThat(text.indexOf("Take care: ", caution + 1))
-                        .as("one line")
-                        .isNegative();
+                assertThat(text.indexOf("Take care: ", caution + 1)).as("one line").isNegative();
             }
             assertThat(text).contains("More: oldwood tasks ").doesNotContain("Source:");
         }
@@ -97,9 +89,7 @@ class RoundCalendarTest {
         Set<String> planned = new TreeSet<>();
         String json = Cli.in(folder).run("tasks", "--each", "--json", TODAY).out();
         for (JsonNode task : new ObjectMapper().readTree(json).get("tasks")) {
-            if (task.get("state").asText().equals("open")) {
-                planned.add(task.get("id").asText());
-            }
+            if (task.get("state").asText().equals("open")) { planned.add(task.get("id").asText()); }
         }
         List<String> told = new ArrayList<>();
         for (Map<String, String> todo : items("todos", written)) {
@@ -119,21 +109,16 @@ class RoundCalendarTest {
     @Test
     void a_year_of_a_garden_keeps_uids_and_doubles_nothing() throws IOException {
         Files.writeString(folder.resolve("garden.json"), Files.readString(OLD.resolve("garden.json")));
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                Files.readAllLines(OLD.resolve("journal.jsonl")).stream()
-                        .limit(4)
-                        .collect(Collectors.joining("\n", "", "\n")));
+        Files.writeString(folder.resolve("journal.jsonl"), Files.readAllLines(OLD.resolve("journal.jsonl")).stream()
+                .limit(4).collect(Collectors.joining("\n", "", "\n")));
         Map<String, String> before = titles(items("todos", calendar(TODAY)));
 
         note("planted", "--plant=bc-9", "--crop=blackcurrant", "--bed=long-bed", "--form=stool", "--date=2025-11-20");
         note("grubbed", "--plant=bc-2", "--date=2026-12-20", "--today=2026-12-20");
         List<Map<String, String>> after = items("todos", calendar("--today=2027-01-03"));
 
-        String cut = before.keySet().stream()
-                .filter(uid -> before.getOrDefault(uid, "").contains("blackcurrants"))
-                .findFirst()
-                .orElseThrow();
+        String cut = before.keySet().stream().filter(uid -> before.getOrDefault(uid, "").contains("blackcurrants"))
+                .findFirst().orElseThrow();
         assertThat(titles(after)).containsKey(cut);
         assertThat(after.stream().map(todo -> todo.get("UID"))).doesNotHaveDuplicates();
         assertThat(standing(after)).doesNotHaveDuplicates();
@@ -153,17 +138,16 @@ class RoundCalendarTest {
         assertThat(part.get("DESCRIPTION")).contains("Done already: 1 of ");
 
         tick(part.get("UID"));
-        Cli.Result read =
-                Cli.in(folder).run("calendar", "read", "out/mill-lane-todos.ics", "--yes", "--today=2026-12-06");
+        Cli.Result read = Cli.in(folder).run("calendar", "read", "out/mill-lane-todos.ics", "--yes",
+                "--today=2026-12-06");
         assertThat(read.exit()).as(read.err()).isZero();
         String journal = Files.readString(folder.resolve("journal.jsonl"));
         assertThat(journal).contains("\"task\":\"winter-cut@bc-1@2027\"", "\"task\":\"winter-cut@bc-2@2027\"");
         Map<String, String> all = named(items("todos", calendar("--today=2026-12-06")), "blackcurrants");
         assertThat(all.get("UID")).isEqualTo(cut.get("UID"));
         assertThat(all.get("STATUS")).isEqualTo("COMPLETED");
-        assertThat(Cli.in(folder)
-                        .run("calendar", "read", "out/mill-lane-todos.ics", "--yes", "--today=2026-12-06")
-                        .err())
+        assertThat(
+                Cli.in(folder).run("calendar", "read", "out/mill-lane-todos.ics", "--yes", "--today=2026-12-06").err())
                 .contains("nothing new to note");
     }
 
@@ -177,14 +161,11 @@ class RoundCalendarTest {
         String again = Files.readString(folder.resolve("out/mill-lane-todos.ics"));
         calendar("--today=2026-12-02");
 
-        List<Map<String, String>> stillOld =
-                todos.stream().filter(todo -> old.contains(todo.get("UID"))).toList();
-        assertThat(stillOld).hasSizeGreaterThan(50).allMatch(todo -> todo.get("STATUS")
-                .equals("CANCELLED"));
+        List<Map<String, String>> stillOld = todos.stream().filter(todo -> old.contains(todo.get("UID"))).toList();
+        assertThat(stillOld).hasSizeGreaterThan(50).allMatch(todo -> todo.get("STATUS").equals("CANCELLED"));
         assertThat(standing(todos)).doesNotHaveDuplicates().hasSizeGreaterThan(20);
         assertThat(todos.stream().filter(todo -> todo.get("STATUS").equals("COMPLETED")))
-                .as("what was done stays under its old item alone")
-                .isEmpty();
+                .as("what was done stays under its old item alone").isEmpty();
         assertThat(Files.readString(folder.resolve("out/mill-lane-todos.ics"))).isEqualTo(again);
     }
 
@@ -195,11 +176,8 @@ class RoundCalendarTest {
         Path older = folder.resolve("older.ics");
         String text = Files.readString(OLD.resolve("mill-lane-todos.ics"));
         int at = text.indexOf("SUMMARY:Count the stems of blackcurrant bc-2");
-        Files.writeString(
-                older,
-                text.substring(0, at)
-                        + text.substring(at)
-                                .replaceFirst("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20261201T100000Z"));
+        Files.writeString(older, text.substring(0, at) + text.substring(at).replaceFirst("STATUS:NEEDS-ACTION",
+                "STATUS:COMPLETED\r\nCOMPLETED:20261201T100000Z"));
 
         Cli.Result read = Cli.in(folder).run("calendar", "read", "older.ics", "--yes", "--today=2026-12-02");
 
@@ -210,9 +188,7 @@ class RoundCalendarTest {
 
     private void copy(Path garden) throws IOException {
         for (String name : List.of("garden.json", "journal.jsonl", "calendar-state.jsonl")) {
-            if (Files.exists(garden.resolve(name))) {
-                Files.copy(garden.resolve(name), folder.resolve(name));
-            }
+            if (Files.exists(garden.resolve(name))) { Files.copy(garden.resolve(name), folder.resolve(name)); }
         }
     }
 
@@ -227,9 +203,7 @@ class RoundCalendarTest {
     private void note(String... words) {
         List<String> all = new ArrayList<>(List.of("note"));
         all.addAll(List.of(words));
-        if (all.stream().noneMatch(word -> word.startsWith("--today"))) {
-            all.add(TODAY);
-        }
+        if (all.stream().noneMatch(word -> word.startsWith("--today"))) { all.add(TODAY); }
         Cli.Result result = Cli.in(folder).run(all.toArray(String[]::new));
         assertThat(result.exit()).as(result.err()).isZero();
     }
@@ -238,11 +212,8 @@ class RoundCalendarTest {
         Path file = folder.resolve("out/mill-lane-todos.ics");
         String text = Files.readString(file);
         int at = text.indexOf("UID:" + uid);
-        Files.writeString(
-                file,
-                text.substring(0, at)
-                        + text.substring(at)
-                                .replaceFirst("STATUS:[A-Z-]+", "STATUS:COMPLETED\r\nCOMPLETED:20261205T100000Z"));
+        Files.writeString(file, text.substring(0, at)
+                + text.substring(at).replaceFirst("STATUS:[A-Z-]+", "STATUS:COMPLETED\r\nCOMPLETED:20261205T100000Z"));
     }
 
     /** The items of the file of a kind, unfolded and unescaped, by property. */
@@ -250,17 +221,13 @@ class RoundCalendarTest {
         assertThat(written.exit()).isZero();
         Path file;
         try (var files = Files.list(folder.resolve("out"))) {
-            file = files.filter(path -> path.toString().endsWith(kind + ".ics"))
-                    .findFirst()
-                    .orElseThrow();
+            file = files.filter(path -> path.toString().endsWith(kind + ".ics")).findFirst().orElseThrow();
         }
         List<Map<String, String>> items = new ArrayList<>();
         for (String part : Files.readString(file).replace("\r\n ", "").split("BEGIN:V(EVENT|TODO)\r\n")) {
             Map<String, String> item = new HashMap<>();
             for (String line : part.split("\r\n")) {
-                if (line.equals("BEGIN:VALARM")) {
-                    item.put("ALARM", "yes");
-                }
+                if (line.equals("BEGIN:VALARM")) { item.put("ALARM", "yes"); }
                 item.putIfAbsent(line.split("[:;]", 2)[0], value(line));
             }
             items.add(item);
@@ -277,25 +244,18 @@ class RoundCalendarTest {
     }
 
     private static Map<String, String> named(List<Map<String, String>> items, String title) {
-        return items.stream()
-                .filter(item -> item.getOrDefault("SUMMARY", "").contains(title))
-                .filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED"))
-                .findFirst()
-                .orElseThrow();
+        return items.stream().filter(item -> item.getOrDefault("SUMMARY", "").contains(title))
+                .filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED")).findFirst().orElseThrow();
     }
 
     private static List<String> standing(List<Map<String, String>> items) {
-        return items.stream()
-                .filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED"))
-                .map(item -> item.get("SUMMARY") + item.get("DUE"))
-                .toList();
+        return items.stream().filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED"))
+                .map(item -> item.get("SUMMARY") + item.get("DUE")).toList();
     }
 
     private static Map<String, String> titles(List<Map<String, String>> items) {
-        return items.stream()
-                .filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED"))
-                .collect(Collectors.toMap(
-                        item -> item.getOrDefault("UID", ""), item -> item.getOrDefault("SUMMARY", "")));
+        return items.stream().filter(item -> !item.getOrDefault("STATUS", "").equals("CANCELLED")).collect(
+                Collectors.toMap(item -> item.getOrDefault("UID", ""), item -> item.getOrDefault("SUMMARY", "")));
     }
 
     private static Set<String> uids(String file) {

@@ -16,13 +16,9 @@ public final class Cli {
     private String in = "";
     private Surroundings.Hidden hidden = Surroundings.Hidden.NOBODY;
 
-    private Cli(Path folder) {
-        this.folder = folder;
-    }
+    private Cli(Path folder) { this.folder = folder; }
 
-    public static Cli in(Path folder) {
-        return new Cli(folder);
-    }
+    public static Cli in(Path folder) { return new Cli(folder); }
 
     public Cli with(String variable, String value) {
         environment.put(variable, value);
@@ -39,14 +35,10 @@ public final class Cli {
     public Cli answering(String text) {
         hidden = new Surroundings.Hidden() {
             @Override
-            public java.util.Optional<String> answerTo(String question) {
-                return java.util.Optional.empty();
-            }
+            public java.util.Optional<String> answerTo(String question) { return java.util.Optional.empty(); }
 
             @Override
-            public boolean isThere() {
-                return true;
-            }
+            public boolean isThere() { return true; }
         };
         return reading(text);
     }
@@ -62,15 +54,8 @@ public final class Cli {
     public Result run(String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Main.run(
-                List.of(args),
-                new Surroundings(
-                        folder,
-                        environment,
-                        new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
-                        out,
-                        err,
-                        hidden));
+        int exit = Main.run(List.of(args), new Surroundings(folder, environment,
+                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), out, err, hidden));
         return new Result(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -36,8 +36,8 @@ class FullDiskTest {
         assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "a shell sets the limit");
         Path folder = NotingChild.garden(scratch);
 
-        Process child = NotingChild.start(
-                folder, "full", 1000, "/bin/bash", "-c", "ulimit -f " + kilobytes + "; exec \"$@\"", "limited");
+        Process child = NotingChild.start(folder, "full", 1000, "/bin/bash", "-c",
+                "ulimit -f " + kilobytes + "; exec \"$@\"", "limited");
         String printed = text(child.getInputStream().readAllBytes());
         String said = text(child.getErrorStream().readAllBytes());
 
@@ -46,8 +46,7 @@ class FullDiskTest {
         GardenFolder opened = GardenFolder.open(folder);
         assertThat(opened.problems().list()).isEmpty();
         assertThat(opened.notices()).as("no half line").isEmpty();
-        assertThat(opened.journal().stream().map(Entry::id))
-                .doesNotHaveDuplicates()
+        assertThat(opened.journal().stream().map(Entry::id)).doesNotHaveDuplicates()
                 .containsAll(NotingChild.acknowledged(printed));
         assertThat(note(folder).exit()).as("with room again it goes on").isZero();
     }
@@ -77,8 +76,7 @@ class FullDiskTest {
             String said = text(child.getInputStream().readAllBytes()).replaceAll("\\s+", " ");
 
             assertThat(child.waitFor()).as(said).isEqualTo(1);
-            assertThat(said)
-                    .contains("Published as said, but not remembered: ", "calendar-state.jsonl", "run it again")
+            assertThat(said).contains("Published as said, but not remembered: ", "calendar-state.jsonl", "run it again")
                     .doesNotContain("fault of the program");
             int there = server.objects.size();
             assertThat(there).isPositive();
@@ -89,15 +87,9 @@ class FullDiskTest {
     }
 
     private static Process limited(String... command) throws IOException {
-        List<String> all = new ArrayList<>(List.of(
-                "/bin/bash",
-                "-c",
-                "ulimit -f 2; exec \"$@\"",
-                "limited",
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName()));
+        List<String> all = new ArrayList<>(List.of("/bin/bash", "-c", "ulimit -f 2; exec \"$@\"", "limited",
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), Main.class.getName()));
         all.addAll(List.of(command));
         return new ProcessBuilder(all).redirectErrorStream(true).start();
     }
@@ -121,9 +113,7 @@ class FullDiskTest {
         }
     }
 
-    private static String text(byte[] bytes) {
-        return new String(bytes, StandardCharsets.UTF_8);
-    }
+    private static String text(byte[] bytes) { return new String(bytes, StandardCharsets.UTF_8); }
 
     private static Cli.Result calendar(Path folder, String today) {
         return Cli.in(folder).run("calendar", "--out=.", "--today=" + today);
@@ -135,16 +125,13 @@ class FullDiskTest {
 
     private static List<String> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .sorted()
-                    .map(file -> {
-                        try {
-                            return file.getFileName() + "\n" + Files.readString(file);
-                        } catch (IOException e) {
-                            throw new java.io.UncheckedIOException(e);
-                        }
-                    })
-                    .toList();
+            return files.filter(Files::isRegularFile).sorted().map(file -> {
+                try {
+                    return file.getFileName() + "\n" + Files.readString(file);
+                } catch (IOException e) {
+                    throw new java.io.UncheckedIOException(e);
+                }
+            }).toList();
         }
     }
 }

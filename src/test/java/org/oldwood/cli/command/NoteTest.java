@@ -28,16 +28,8 @@ class NoteTest {
 
     @BeforeEach
     void start() {
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        ".",
-                        "--name=Slope",
-                        "--at=52.1,-2.3",
-                        "--plants=blackcurrant=4,summer-raspberry=10",
-                        "--planted=2021",
-                        "--zone=Europe/London",
-                        DAY);
+        Cli.Result result = Cli.in(folder).run("start", ".", "--name=Slope", "--at=52.1,-2.3",
+                "--plants=blackcurrant=4,summer-raspberry=10", "--planted=2021", "--zone=Europe/London", DAY);
         assertThat(result.exit()).as(result.err()).isZero();
     }
 
@@ -47,13 +39,9 @@ class NoteTest {
         TimeZone.setDefault(zone);
     }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
-    private List<String> journal() throws IOException {
-        return Files.readAllLines(folder.resolve("journal.jsonl"));
-    }
+    private List<String> journal() throws IOException { return Files.readAllLines(folder.resolve("journal.jsonl")); }
 
     @Test
     void what_is_sent_twice_under_one_key_is_noted_once() throws IOException {
@@ -72,13 +60,10 @@ class NoteTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "note struk blackcurrant-1, Did you mean \"struck\"?",
-        "note struck-out e-1, There are planted",
-        "calendar reed x.ics, Did you mean \"read\"?",
-        "note picked blakcurrant-1 --kg=1, Did you mean \"blackcurrant-1\"?",
-        "note watered blackcurrant-bd --litres=9, Did you mean \"blackcurrant-bed\"?"
-    })
+    @CsvSource({"note struk blackcurrant-1, Did you mean \"struck\"?", "note struck-out e-1, There are planted",
+            "calendar reed x.ics, Did you mean \"read\"?",
+            "note picked blakcurrant-1 --kg=1, Did you mean \"blackcurrant-1\"?",
+            "note watered blackcurrant-bd --litres=9, Did you mean \"blackcurrant-bed\"?"})
     void what_may_have_been_meant_is_said(String line, String meant) {
         Cli.Result result = run((line + " " + DAY).split(" ", -1));
 
@@ -133,9 +118,8 @@ class NoteTest {
         List<String> before = journal();
         String good = "date,entry,plant,stems\n2025-12-01,counted,blackcurrant-1,\"1=5,4+=3\"\n";
 
-        Cli.Result bad = Cli.in(folder)
-                .reading(good + "2025-12-01,counted,blackcurrant-9,1=2\n")
-                .run("note", "--csv", "-", DAY);
+        Cli.Result bad = Cli.in(folder).reading(good + "2025-12-01,counted,blackcurrant-9,1=2\n").run("note", "--csv",
+                "-", DAY);
         assertThat(bad.exit()).isEqualTo(1);
         assertThat(bad.err()).startsWith("standard input:3: plant names no plant");
         assertThat(journal()).isEqualTo(before);
@@ -170,10 +154,8 @@ class NoteTest {
     @Test
     void a_wrong_entry_can_be_taken_back_though_the_journal_has_problems() throws IOException {
         Path file = folder.resolve("journal.jsonl");
-        Files.writeString(
-                file,
-                Files.readString(file)
-                        + "{\"id\":\"e-9\",\"date\":\"2026-01-01\",\"entry\":\"counted\",\"plant\":\"no\",\"stems\":{\"1\":2}}\n");
+        Files.writeString(file, Files.readString(file)
+                + "{\"id\":\"e-9\",\"date\":\"2026-01-01\",\"entry\":\"counted\",\"plant\":\"no\",\"stems\":{\"1\":2}}\n");
         assertThat(run("check", DAY).exit()).isEqualTo(1);
 
         assertThat(run("note", "withdrawn", "--wrong=e-9", DAY).exit()).isZero();
@@ -185,14 +167,10 @@ class NoteTest {
     @CsvSource({"tr-TR,Pacific/Kiritimati", "ar-EG,Pacific/Midway", "th-TH-u-ca-buddhist,Asia/Tokyo"})
     void what_is_said_and_written_is_the_same_in_every_locale_and_time_zone(String tag, String where)
             throws IOException {
-        List<String[]> commands = List.of(
-                new String[] {"note", "picked", "--plant=blackcurrant-1", "--kg=2.5", DAY},
-                new String[] {"note", "picked", "--plant=x", "--kg=-2.5", DAY},
-                new String[] {"note", "picked", "--help"},
-                new String[] {"note", "pickd"},
-                new String[] {"check", DAY, "--json"},
-                new String[] {"sources"},
-                new String[] {"--help"});
+        List<String[]> commands = List.of(new String[]{"note", "picked", "--plant=blackcurrant-1", "--kg=2.5", DAY},
+                new String[]{"note", "picked", "--plant=x", "--kg=-2.5", DAY}, new String[]{"note", "picked", "--help"},
+                new String[]{"note", "pickd"}, new String[]{"check", DAY, "--json"}, new String[]{"sources"},
+                new String[]{"--help"});
         List<String> first = journal();
         List<Cli.Result> here = commands.stream().map(this::run).toList();
         List<String> noted = journal();
@@ -207,9 +185,8 @@ class NoteTest {
 
     @Test
     void the_day_comes_from_source_date_epoch_where_it_is_set() throws IOException {
-        Cli.in(folder)
-                .with(Today.VARIABLE, "1764072000")
-                .run("note", "watered", "--bed=blackcurrant-bed", "--litres=20");
+        Cli.in(folder).with(Today.VARIABLE, "1764072000").run("note", "watered", "--bed=blackcurrant-bed",
+                "--litres=20");
 
         assertThat(journal().get(5)).contains("\"date\":\"2025-11-25\"");
     }

@@ -11,9 +11,7 @@ class CuttingsCommandTest {
     @TempDir
     Path folder;
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
     private Cli.Result struck(String... more) {
         String[] first = {"cuttings", "--crop", "blackcurrant", "--struck", "12"};
@@ -64,16 +62,13 @@ class CuttingsCommandTest {
         assertThat(model.exit()).as(model.err()).isZero();
         assertThat(model.out()).contains("mean climate of Leuchars, Fife, Scotland");
         assertThat(model.out().lines().filter(line -> line.contains("lift ")).toList())
-                .isNotEqualTo(calendar.out()
-                        .lines()
-                        .filter(line -> line.contains("lift "))
-                        .toList());
+                .isNotEqualTo(calendar.out().lines().filter(line -> line.contains("lift ")).toList());
     }
 
     @Test
     void a_climate_alone_says_where() {
-        Cli.Result south =
-                run("cuttings", "--crop=gooseberry", "--struck=3", "--on=2026-05-20", "--climate=hobart", "--json");
+        Cli.Result south = run("cuttings", "--crop=gooseberry", "--struck=3", "--on=2026-05-20", "--climate=hobart",
+                "--json");
 
         assertThat(south.exit()).as(south.err()).isZero();
         assertThat(south.out()).contains("\"firstPick\": \"20");
@@ -82,8 +77,8 @@ class CuttingsCommandTest {
 
     @Test
     void buds_kept_mean_a_stool_where_nothing_else_is_said() {
-        Cli.Result result = run(
-                "cuttings", "--crop=redcurrant", "--method=hardwood", "--struck=12", "--on=2026-11-20", "--at=52,-2");
+        Cli.Result result = run("cuttings", "--crop=redcurrant", "--method=hardwood", "--struck=12", "--on=2026-11-20",
+                "--at=52,-2");
 
         assertThat(result.out()).contains("all buds kept", "tops cut to 20-25 cm at planting");
     }
@@ -97,15 +92,8 @@ class CuttingsCommandTest {
 
     @Test
     void kilograms_can_be_wanted() {
-        Cli.Result result = run(
-                "cuttings",
-                "--crop=blackcurrant",
-                "--at=52,-2",
-                "--today=2026-11-25",
-                "--want-kg=30",
-                "--by=2031",
-                "--sure=0.8",
-                "--json");
+        Cli.Result result = run("cuttings", "--crop=blackcurrant", "--at=52,-2", "--today=2026-11-25", "--want-kg=30",
+                "--by=2031", "--sure=0.8", "--json");
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.out()).contains("\"wantKg\": 30", "\"sure\": 0.8", "\"strike\": ", "\"rowM\": ");
@@ -113,18 +101,8 @@ class CuttingsCommandTest {
 
     @Test
     void what_is_wanted_is_turned_into_a_number_and_a_day() {
-        Cli.Result result = run(
-                "cuttings",
-                "--crop",
-                "blackcurrant",
-                "--at",
-                "52,-2",
-                "--today",
-                "2026-11-25",
-                "--want",
-                "10",
-                "--by",
-                "2030");
+        Cli.Result result = run("cuttings", "--crop", "blackcurrant", "--at", "52,-2", "--today", "2026-11-25",
+                "--want", "10", "--by", "2030");
 
         assertThat(result.exit()).isZero();
         assertThat(result.out()).contains("Strike ", "m of row", "Mar 2028");
@@ -132,18 +110,8 @@ class CuttingsCommandTest {
 
     @Test
     void too_late_names_the_earliest_season() {
-        Cli.Result result = run(
-                "cuttings",
-                "--crop",
-                "blackcurrant",
-                "--at",
-                "52,-2",
-                "--today",
-                "2026-11-25",
-                "--want",
-                "10",
-                "--by",
-                "2028");
+        Cli.Result result = run("cuttings", "--crop", "blackcurrant", "--at", "52,-2", "--today", "2026-11-25",
+                "--want", "10", "--by", "2028");
 
         assertThat(result.out()).contains("Too late for season 2028", "season 2029");
     }
@@ -152,11 +120,9 @@ class CuttingsCommandTest {
     void a_wrong_word_is_answered_with_the_right_ones() {
         assertThat(struck("--on", "2026-11-20").err()).contains("--at");
         assertThat(struck("--on", "2026-11-20", "--at", "x").err()).contains("52.1,-2.3");
-        assertThat(struck("--on", "2026-11-20", "--at", "52,-2", "--method", "graft")
-                        .err())
+        assertThat(struck("--on", "2026-11-20", "--at", "52,-2", "--method", "graft").err())
                 .contains("Known here: hardwood,");
-        assertThat(run("cuttings", "--crop", "blackcurant", "--struck", "3", "--on", "2026-11-20", "--at", "1,1")
-                        .err())
+        assertThat(run("cuttings", "--crop", "blackcurant", "--struck", "3", "--on", "2026-11-20", "--at", "1,1").err())
                 .contains("blackcurrant");
     }
 }

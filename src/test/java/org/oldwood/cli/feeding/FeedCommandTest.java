@@ -25,9 +25,7 @@ class FeedCommandTest {
         return Cli.in(folder).run(all);
     }
 
-    private static String flat(String text) {
-        return text.replaceAll("\\s+", " ");
-    }
+    private static String flat(String text) { return text.replaceAll("\\s+", " "); }
 
     @Test
     void without_a_garden_it_tells_need_dressings_and_cautions() {
@@ -40,98 +38,66 @@ class FeedCommandTest {
                 .contains("at bud burst: 240 g of dried blood")
                 .contains("in early June (December in the south): 240 g of dried blood")
                 .contains("no material at hand brings more than a trace of potash and magnesia")
-                .contains("no later than 30 June")
-                .contains("Never mix lime or ash with ammonium or animal feeds")
-                .contains("ocal rules")
-                .contains("The product label comes first")
-                .doesNotContain("Raw manure");
-        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
-                .isLessThanOrEqualTo(80);
+                .contains("no later than 30 June").contains("Never mix lime or ash with ammonium or animal feeds")
+                .contains("ocal rules").contains("The product label comes first").doesNotContain("Raw manure");
+        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
     }
 
     @ParameterizedTest(name = "{0} on {1}: {2}")
-    @CsvSource({
-        "blackcurrant, clay, N 12",
-        "blackcurrant, sand, N 16",
-        "gooseberry, silt-loam, N 7",
-        "summer-raspberry, loam, N 10"
-    })
+    @CsvSource({"blackcurrant, clay, N 12", "blackcurrant, sand, N 16", "gooseberry, silt-loam, N 7",
+            "summer-raspberry, loam, N 10"})
     void the_soil_decides_the_nitrogen(String crop, String soil, String need) {
         assertThat(feed("--crop", crop, "--area", "10", "--soil", soil).out()).contains("Need   " + need + ",");
     }
 
     @Test
     void indices_growth_age_and_school_count() {
-        assertThat(feed("--crop", "redcurrant", "--area", "5", "--index", "P=0,K=1,Mg=3")
-                        .out())
+        assertThat(feed("--crop", "redcurrant", "--area", "5", "--index", "P=0,K=1,Mg=3").out())
                 .contains("P2O5 11, K2O 18 g/m²");
-        assertThat(feed("--crop", "gooseberry", "--area", "5", "--growth", "strong")
-                        .out())
-                .contains("Need   N 4,");
-        assertThat(feed("--crop", "blueberry", "--area", "3", "--age", "8").out())
-                .contains("Need   N 7.3 g/m²")
+        assertThat(feed("--crop", "gooseberry", "--area", "5", "--growth", "strong").out()).contains("Need   N 4,");
+        assertThat(feed("--crop", "blueberry", "--area", "3", "--age", "8").out()).contains("Need   N 7.3 g/m²")
                 .contains("tells no need of phosphate, potash, magnesia");
-        assertThat(feed("--crop", "blueberry", "--area", "3", "--school", "cornell", "--bushes", "2", "--age", "6")
-                        .out())
+        assertThat(
+                feed("--crop", "blueberry", "--area", "3", "--school", "cornell", "--bushes", "2", "--age", "6").out())
                 .contains("Cornell");
-        assertThat(feed("--crop", "redcurrant", "--area", "5", "--before-planting")
-                        .out())
-                .contains("P2O5 5, K2O 5, MgO 8.5 g/m²")
-                .contains("before planting, worked in");
+        assertThat(feed("--crop", "redcurrant", "--area", "5", "--before-planting").out())
+                .contains("P2O5 5, K2O 5, MgO 8.5 g/m²").contains("before planting, worked in");
     }
 
     @Test
     void a_label_will_do_for_a_feed_and_two_materials_are_solved() {
         // 10 g N and 12 g K2O on 10 m2 of loam: in halves of N from 21-0-0, K2O from 0-0-50
-        String out = flat(feed(
-                        "--crop",
-                        "redcurrant",
-                        "--area",
-                        "10",
-                        "--soil",
-                        "loam",
-                        "--material",
-                        "ammonium-sulphate,sulphate-of-potash")
-                .out());
+        String out = flat(feed("--crop", "redcurrant", "--area", "10", "--soil", "loam", "--material",
+                "ammonium-sulphate,sulphate-of-potash").out());
         assertThat(out).contains("240 g of ammonium sulphate and 240 g of sulphate");
 
-        assertThat(flat(feed("--crop", "redcurrant", "--area", "10", "--analysis", "10-10-10")
-                        .out()))
-                .contains("of your feed")
-                .contains("read the label");
+        assertThat(flat(feed("--crop", "redcurrant", "--area", "10", "--analysis", "10-10-10").out()))
+                .contains("of your feed").contains("read the label");
     }
 
     @Test
     void json_has_the_same_numbers() {
-        String json = flat(feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood", "--json")
-                        .out())
+        String json = flat(feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood", "--json").out())
                 .replace(" ", "");
 
-        assertThat(json)
-                .contains("\"need\":{\"N\":10,\"P2O5\":4,\"K2O\":12,\"MgO\":5}")
+        assertThat(json).contains("\"need\":{\"N\":10,\"P2O5\":4,\"K2O\":12,\"MgO\":5}")
                 .contains("\"material\":\"dried-blood\",\"name\":\"driedblood\",\"grams\":240")
-                .contains("\"assumed\":[")
-                .contains("\"cautions\":[");
+                .contains("\"assumed\":[").contains("\"cautions\":[");
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "--crop blackcurant --area 4|2|Did you mean \"blackcurrant\"?",
-                "--crop blackcurrant|2|--area is missing",
-                "--area 4|2|go with --crop",
-                "--crop blackcurrant --area 4 --material dried-blod|2|Did you mean \"dried-blood\"?",
-                "--crop blackcurrant --area 4 --soil mud|2|there is no soil \"mud\"",
-                "--crop blackcurrant --area 4 --growth huge|2|weak, normal or strong",
-                "--crop blackcurrant --area 4 --index N=3|2|--index takes P, K and Mg",
-                "--crop blackcurrant --area 4 --school msu|2|there is no school \"msu\"",
-                "--crop blackcurrant --area 4 --analysis strong|2|7-7-7 for example",
-                "--crop blackcurrant --area 4 --analysis 60-60-10|1|adds up to 130 %",
-                "--crop blackcurrant --area 0|1|more than 0 m²",
-                "--crop blackcurrant --area four|2|'four'",
-                "--crop blueberry --area 3 --school cornell|1|how many bushes"
-            })
+    @CsvSource(delimiter = '|',
+            value = {"--crop blackcurant --area 4|2|Did you mean \"blackcurrant\"?",
+                    "--crop blackcurrant|2|--area is missing", "--area 4|2|go with --crop",
+                    "--crop blackcurrant --area 4 --material dried-blod|2|Did you mean \"dried-blood\"?",
+                    "--crop blackcurrant --area 4 --soil mud|2|there is no soil \"mud\"",
+                    "--crop blackcurrant --area 4 --growth huge|2|weak, normal or strong",
+                    "--crop blackcurrant --area 4 --index N=3|2|--index takes P, K and Mg",
+                    "--crop blackcurrant --area 4 --school msu|2|there is no school \"msu\"",
+                    "--crop blackcurrant --area 4 --analysis strong|2|7-7-7 for example",
+                    "--crop blackcurrant --area 4 --analysis 60-60-10|1|adds up to 130 %",
+                    "--crop blackcurrant --area 0|1|more than 0 m²", "--crop blackcurrant --area four|2|'four'",
+                    "--crop blueberry --area 3 --school cornell|1|how many bushes"})
     void wrong_facts_get_a_message_that_helps(String args, int exit, String said) {
         Cli.Result result = feed(args.split(" "));
 
@@ -140,40 +106,32 @@ class FeedCommandTest {
     }
 
     private void garden(String more) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "Fire station", "id": "5f1d9b8e-5a0e-4d5a-9d3c-0f4f8a2b7c11",
                  "site": {"latitude": 52, "longitude": -2, "zone": "Europe/London"},
                  "beds": [{"id": "north", "name": "North bed", "areaM2": 10, "texture": "loam"},
                           {"id": "south", "name": "South bed", "areaM2": 4}],
                  "materials": ["ammonium-sulphate", "sulphate-of-potash"]}
                 """);
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 """
-                {"id": "e1", "date": "2018-11-20", "entry": "planted", "plant": "gb-1", "crop": "gooseberry", "bed": "north", "bushes": 4}
-                """
+                        {"id": "e1", "date": "2018-11-20", "entry": "planted", "plant": "gb-1", "crop": "gooseberry", "bed": "north", "bushes": 4}
+                        """
                         + more);
     }
 
     @Test
     void in_a_garden_it_tells_each_stand_what_was_given_and_the_next_day() throws IOException {
-        garden(
-                """
+        garden("""
                 {"id": "e2", "date": "2026-11-10", "entry": "fed", "bed": "north", "material": "ammonium-sulphate", "grams": 100}
                 """);
         String out = flat(feed().out());
 
         // 100 g of 21 % N on 10 m2, of which winter leaves 1 - 0.6 x 97/106
-        assertThat(out)
-                .contains("in North bed, season 2027: 10 m², 4 bushes")
-                .contains("Need N 10, P2O5 4, K2O 12, MgO 5 g/m²")
-                .contains("Given N 0.9 g/m²")
-                .contains("Due N 9.1, P2O5 4, K2O 12, MgO 5 g/m²")
-                .contains("Next on ");
-        assertThat(feed("north", "--json").out().replaceAll("\\s", ""))
-                .contains("\"given\":{\"N\":0.9")
+        assertThat(out).contains("in North bed, season 2027: 10 m², 4 bushes")
+                .contains("Need N 10, P2O5 4, K2O 12, MgO 5 g/m²").contains("Given N 0.9 g/m²")
+                .contains("Due N 9.1, P2O5 4, K2O 12, MgO 5 g/m²").contains("Next on ");
+        assertThat(feed("north", "--json").out().replaceAll("\\s", "")).contains("\"given\":{\"N\":0.9")
                 .contains("\"next\":\"on");
         assertThat(feed("south").err()).contains("Nothing stands there");
         assertThat(feed("east").exit()).isEqualTo(2);
@@ -185,14 +143,11 @@ class FeedCommandTest {
         garden("");
         Files.createDirectories(folder.resolve("materials"));
         Path mine = folder.resolve("materials/mine.json");
-        Files.writeString(
-                mine,
-                """
+        Files.writeString(mine, """
                 {"feeds": [{"id": "shed-mix", "name": "shed mix", "tags": ["quick"],
                  "analysis": {"N": 20, "P2O5": 8, "K2O": 24}, "cautions": ["dust"]}]}
                 """);
-        assertThat(feed("--crop", "gooseberry", "--area", "10", "--material", "shed-mix")
-                        .out())
+        assertThat(feed("--crop", "gooseberry", "--area", "10", "--material", "shed-mix").out())
                 .contains("of shed mix");
 
         Files.writeString(mine, Files.readString(mine).replace("\"N\": 20", "\"N\": 98"));

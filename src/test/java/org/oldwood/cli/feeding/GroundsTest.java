@@ -20,9 +20,7 @@ class GroundsTest {
     Path folder;
 
     private void garden(double latitude, String climate, String... journal) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "Yard", "id": "0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d12",
                  "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
                  "materials": ["ammonium-sulphate", "sulphate-of-potash", "ground-limestone", "sulphur"],
@@ -31,8 +29,7 @@ class GroundsTest {
                           {"id": "open", "areaM2": 8, "texture": "loam"},
                           {"id": "moss", "areaM2": 9, "texture": "peat"},
                           {"id": "black", "areaM2": 9, "texture": "loam", "organicPercent": 8}]}
-                """
-                        .formatted(latitude, climate));
+                """.formatted(latitude, climate));
         StringBuilder lines = new StringBuilder();
         for (int i = 0; i < journal.length; i++) {
             lines.append("{'id':'e-%d',%s}\n".formatted(i + 1, journal[i]).replace('\'', '"'));
@@ -55,8 +52,8 @@ class GroundsTest {
 
     @ParameterizedTest
     @CsvSource({"52, oxford, 2026-01-10, Mar, Nov", "-41, hobart, 2026-07-10, Sep, May"})
-    void a_tub_is_fed_by_the_week_repotted_and_sheltered_but_neither_limed_nor_tested(
-            double latitude, String climate, String today, String budBurst, String leafFall) throws IOException {
+    void a_tub_is_fed_by_the_week_repotted_and_sheltered_but_neither_limed_nor_tested(double latitude, String climate,
+            String today, String budBurst, String leafFall) throws IOException {
         garden(latitude, climate, planted("a", "blueberry", "tubs"), planted("b", "blueberry", "tubs"));
 
         String tasks = run(today, "tasks");
@@ -87,10 +84,7 @@ class GroundsTest {
 
     @Test
     void the_mix_of_a_tub_is_not_soured_but_renewed() throws IOException {
-        garden(
-                52,
-                "oxford",
-                planted("a", "blueberry", "tubs"),
+        garden(52, "oxford", planted("a", "blueberry", "tubs"),
                 "'date':'2026-01-05','entry':'soil-test','bed':'tubs','ph':6.4");
 
         assertThat(run("2026-01-10", "acidify")).contains("The mix of a tub is neither limed nor acidified");
@@ -107,18 +101,13 @@ class GroundsTest {
     /** RB209 for a mineral loam 14 g N, a quarter of it on humus; Irish print limes peat to 5.5 and no further. */
     @Test
     void peat_and_humus_get_less_nitrogen_and_peat_is_limed_to_its_own_target() throws IOException {
-        garden(
-                52,
-                "oxford",
-                planted("a", "blackcurrant", "moss"),
-                planted("b", "blackcurrant", "black"),
+        garden(52, "oxford", planted("a", "blackcurrant", "moss"), planted("b", "blackcurrant", "black"),
                 "'date':'2025-11-20','entry':'soil-test','bed':'moss','ph':5.0",
                 "'date':'2025-11-20','entry':'soil-test','bed':'black','ph':5.0");
 
         assertThat(run("2026-01-10", "feed", "moss")).contains("Need N 3.5,");
         assertThat(run("2026-01-10", "feed", "black")).contains("Need N 3.5,");
-        assertThat(run("2026-01-10", "lime", "moss"))
-                .contains("16 t/ha per pH unit × (5.5 − 5)")
+        assertThat(run("2026-01-10", "lime", "moss")).contains("16 t/ha per pH unit × (5.5 − 5)")
                 .contains("little and often");
         assertThat(run("2026-01-10", "lime", "black")).contains("7 t/ha per pH unit × (6.5 − 5)");
         assertThat(run("2026-01-10", "check")).doesNotContain("peat");
@@ -126,41 +115,21 @@ class GroundsTest {
 
     @Test
     void check_tells_a_bed_that_no_ph_suits_and_ground_without_hope() throws IOException {
-        garden(
-                52,
-                "oxford",
-                planted("a", "blackcurrant", "open"),
-                planted("b", "blueberry", "open"),
+        garden(52, "oxford", planted("a", "blackcurrant", "open"), planted("b", "blueberry", "open"),
                 planted("c", "blueberry", "black"),
                 "'date':'2025-11-20','entry':'soil-test','bed':'black','ph':7.8,'freeLime':true");
 
-        assertThat(run("2026-01-10", "check"))
-                .contains("open: ")
-                .contains("no pH suits both")
-                .contains("black: ")
+        assertThat(run("2026-01-10", "check")).contains("open: ").contains("no pH suits both").contains("black: ")
                 .contains("cannot thrive there");
     }
 
     @Test
     void start_tells_at_once_what_cannot_share_a_bed() throws IOException {
-        Files.writeString(
-                folder.resolve("stock.csv"),
+        Files.writeString(folder.resolve("stock.csv"),
                 "crop,number,bed,cultivar,form\nredcurrant,2,wall,,\nblueberry,3,wall,,\ngooseberry,1,fence,,\n");
 
-        String said = run(
-                "2026-01-10",
-                "start",
-                "new",
-                "--name",
-                "New",
-                "--at",
-                "52,-2",
-                "--stock",
-                "stock.csv",
-                "--planted",
-                "2020",
-                "--bed-area",
-                "6");
+        String said = run("2026-01-10", "start", "new", "--name", "New", "--at", "52,-2", "--stock", "stock.csv",
+                "--planted", "2020", "--bed-area", "6");
 
         assertThat(said).contains("wall: ").contains("no pH suits both").contains("to tubs");
     }

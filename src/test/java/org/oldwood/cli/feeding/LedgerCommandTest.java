@@ -17,22 +17,19 @@ class LedgerCommandTest {
 
     @BeforeEach
     void garden() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "Fire station", "id": "5f1d9b8e-5a0e-4d5a-9d3c-0f4f8a2b7c11",
                  "site": {"latitude": 52, "longitude": -2, "zone": "Europe/London"},
                  "beds": [{"id": "north", "name": "North bed", "areaM2": 10, "texture": "sandy-loam"},
                           {"id": "south", "name": "South bed", "areaM2": 4}],
                  "materials": ["ammonium-sulphate", "straw"]}
                 """);
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 """
-                {"id": "e1", "date": "2018-11-20", "entry": "planted", "plant": "bc-1", "crop": "blackcurrant", "bed": "north", "bushes": 4}
-                {"id": "e2", "date": "2026-03-20", "entry": "fed", "bed": "north", "material": "dried-blood", "grams": 400}
-                {"id": "e3", "date": "2026-09-20", "entry": "soil-test", "bed": "north", "ph": 6.0}
-                """);
+                        {"id": "e1", "date": "2018-11-20", "entry": "planted", "plant": "bc-1", "crop": "blackcurrant", "bed": "north", "bushes": 4}
+                        {"id": "e2", "date": "2026-03-20", "entry": "fed", "bed": "north", "material": "dried-blood", "grams": 400}
+                        {"id": "e3", "date": "2026-09-20", "entry": "soil-test", "bed": "north", "ph": 6.0}
+                        """);
     }
 
     private Cli.Result run(String... args) {
@@ -49,13 +46,10 @@ class LedgerCommandTest {
 
         assertThat(result.exit()).isZero();
         // 40 g/m2 of 12.5 % N, of which 66 % count; 5 % of the total in the next season
-        assertThat(result.out())
-                .contains("North bed (north), 10 m²")
+        assertThat(result.out()).contains("North bed (north), 10 m²")
                 .contains("20 Mar 2026  dried blood, 400 g (40 g/m²): N 3.3, P2O5 0.6, K2O 0.2 g/m²")
-                .contains("Season 2027")
-                .contains("left by the season before: N 0.3 g/m²")
-                .contains("South bed (south), 4 m²")
-                .contains("Nothing was noted as given");
+                .contains("Season 2027").contains("left by the season before: N 0.3 g/m²")
+                .contains("South bed (south), 4 m²").contains("Nothing was noted as given");
         assertThat(run("ledger", "south").out()).doesNotContain("North bed");
     }
 
@@ -63,11 +57,8 @@ class LedgerCommandTest {
     void the_ledger_as_json_has_the_same_numbers() {
         String json = run("ledger", "north", "--json").out().replaceAll("\\s", "");
 
-        assertThat(json)
-                .contains("\"gPerM2\":40")
-                .contains("\"gives\":{\"N\":3.3,\"P2O5\":0.6,\"K2O\":0.24,\"MgO\":0}")
-                .contains("\"season\":\"2027\"")
-                .contains("\"left\":{\"N\":0.25,");
+        assertThat(json).contains("\"gPerM2\":40").contains("\"gives\":{\"N\":3.3,\"P2O5\":0.6,\"K2O\":0.24,\"MgO\":0}")
+                .contains("\"season\":\"2027\"").contains("\"left\":{\"N\":0.25,");
     }
 
     @Test
@@ -76,17 +67,13 @@ class LedgerCommandTest {
 
         assertThat(result.exit()).isZero();
         // pH 6.0 to 6.5 on sandy loam: 350 g/m2 on 10 m2
-        assertThat(result.out())
-                .contains("ground limestone: 3.5 kg, 1 pack of 5 kg (our assumption)")
-                .contains("not among your materials")
-                .contains("ammonium sulphate: ")
-                .contains("- North bed")
+        assertThat(result.out()).contains("ground limestone: 3.5 kg, 1 pack of 5 kg (our assumption)")
+                .contains("not among your materials").contains("ammonium sulphate: ").contains("- North bed")
                 .contains("Take care: Keep feeds");
         assertThat(result.out().replaceAll("\\s+", " "))
                 .contains("no material at hand brings phosphate, potash and magnesia");
         assertThat(run("shopping", "--uses").out()).contains("lime@north@2027");
-        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
-                .isLessThanOrEqualTo(80);
+        assertThat(result.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
     }
 
     @Test

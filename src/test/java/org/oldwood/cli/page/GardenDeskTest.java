@@ -29,23 +29,10 @@ class GardenDeskTest {
 
     @BeforeEach
     void start() {
-        Surroundings around = new Surroundings(
-                folder,
-                Map.of(),
-                new ByteArrayInputStream(new byte[0]),
-                new ByteArrayOutputStream(),
-                new ByteArrayOutputStream(),
-                Surroundings.Hidden.NOBODY);
-        int code = Main.run(
-                List.of(
-                        "start",
-                        ".",
-                        "--name=Slope",
-                        "--at=52.1,-2.3",
-                        "--plants=blackcurrant=2",
-                        "--planted=2021",
-                        "--today=2026-12-05"),
-                around);
+        Surroundings around = new Surroundings(folder, Map.of(), new ByteArrayInputStream(new byte[0]),
+                new ByteArrayOutputStream(), new ByteArrayOutputStream(), Surroundings.Hidden.NOBODY);
+        int code = Main.run(List.of("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=blackcurrant=2",
+                "--planted=2021", "--today=2026-12-05"), around);
         assertThat(code).isZero();
         WalkCommand command = new WalkCommand();
         command.attach(around, new Out(around.out()), new Out(around.err()));
@@ -53,23 +40,12 @@ class GardenDeskTest {
         desk = new GardenDesk(command);
     }
 
-    private long lines() throws IOException {
-        return Files.readAllLines(folder.resolve("journal.jsonl")).size();
-    }
+    private long lines() throws IOException { return Files.readAllLines(folder.resolve("journal.jsonl")).size(); }
 
     @Test
     void a_count_from_the_phone_draws_the_bush_and_plans_its_cut() throws IOException {
-        Desk.Reply reply = desk.note(
-                "k1",
-                List.of(Map.of(
-                        "date",
-                        "2026-12-05",
-                        "entry",
-                        "counted",
-                        "plant",
-                        "blackcurrant-1",
-                        "stems",
-                        "1=5,2=4,3=4,4+=3")));
+        Desk.Reply reply = desk.note("k1", List.of(Map.of("date", "2026-12-05", "entry", "counted", "plant",
+                "blackcurrant-1", "stems", "1=5,2=4,3=4,4+=3")));
         PageView view = (PageView) desk.view();
 
         assertThat(reply.accepted()).as(reply.said().toString()).isTrue();
@@ -79,14 +55,14 @@ class GardenDeskTest {
 
     @Test
     void sent_twice_it_is_noted_once_and_a_wrong_note_not_at_all() throws IOException {
-        Map<String, String> picked =
-                Map.of("date", "2026-12-01", "entry", "picked", "plant", "blackcurrant-1", "kg", "1.2");
+        Map<String, String> picked = Map.of("date", "2026-12-01", "entry", "picked", "plant", "blackcurrant-1", "kg",
+                "1.2");
         desk.note("k1", List.of(picked));
         long before = lines();
 
         Desk.Reply again = desk.note("k1", List.of(picked));
-        Desk.Reply wrong = desk.note(
-                "k2", List.of(Map.of("entry", "picked", "date", "2026-12-01", "plant", "blackcurant-1", "kg", "1")));
+        Desk.Reply wrong = desk.note("k2",
+                List.of(Map.of("entry", "picked", "date", "2026-12-01", "plant", "blackcurant-1", "kg", "1")));
 
         assertThat(again.accepted()).isTrue();
         assertThat(wrong.accepted()).isFalse();
@@ -96,8 +72,7 @@ class GardenDeskTest {
 
     @Test
     void what_was_noted_can_be_taken_back() throws IOException {
-        desk.note(
-                "k1",
+        desk.note("k1",
                 List.of(Map.of("date", "2026-12-05", "entry", "counted", "plant", "blackcurrant-1", "stems", "1=5")));
         String entry = ((PageView) desk.view()).noted().get(0).id();
 
@@ -114,10 +89,8 @@ class GardenDeskTest {
         Desk.Reply later = desk.note("k1", List.of(Map.of("date", "2026-12-05", "entry", "later", "task", task)));
 
         assertThat(later.accepted()).as(later.said().toString()).isTrue();
-        assertThat(((PageView) desk.view()).rounds())
-                .flatExtracting(PageView.Round::lines)
-                .extracting(PageView.Line::task)
-                .doesNotContain(task);
+        assertThat(((PageView) desk.view()).rounds()).flatExtracting(PageView.Round::lines)
+                .extracting(PageView.Line::task).doesNotContain(task);
     }
 
     @Test
@@ -126,10 +99,7 @@ class GardenDeskTest {
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(Files.readString(folder.resolve("labels.html")))
-                .contains(
-                        "code of blackcurrant-1",
-                        "code of blackcurrant-2",
-                        QrText.label("blackcurrant-2", "").code())
+                .contains("code of blackcurrant-1", "code of blackcurrant-2", QrText.label("blackcurrant-2", "").code())
                 .doesNotContain("http://", "<script");
     }
 
@@ -146,9 +116,7 @@ class GardenDeskTest {
     void a_saved_table_of_kept_notes_adds_what_did_not_arrive_and_nothing_else() throws IOException {
         desk.note("k1", List.of(Map.of("entry", "picked", "date", "2026-12-01", "plant", "blackcurrant-1", "kg", "1")));
         long before = lines();
-        Files.writeString(
-                folder.resolve("notes.csv"),
-                """
+        Files.writeString(folder.resolve("notes.csv"), """
                 "once","entry","date","plant","kg","stems"
                 "k1","picked","2026-12-01","blackcurrant-1","1",""
                 "k2","counted","2026-12-01","blackcurrant-2","","1=5,2=4"

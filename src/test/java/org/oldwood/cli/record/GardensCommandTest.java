@@ -20,13 +20,9 @@ class GardensCommandTest {
     private Path elsewhere = Path.of("");
 
     @BeforeEach
-    void elsewhere() throws IOException {
-        elsewhere = Files.createDirectories(home.resolve("elsewhere"));
-    }
+    void elsewhere() throws IOException { elsewhere = Files.createDirectories(home.resolve("elsewhere")); }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(elsewhere).with("HOME", home.toString()).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(elsewhere).with("HOME", home.toString()).run(args); }
 
     private Cli.Result ok(String... args) {
         Cli.Result result = run(args);
@@ -35,21 +31,14 @@ class GardensCommandTest {
     }
 
     private Cli.Result start(String name) {
-        return ok(
-                "start",
-                home.resolve(name).toString(),
-                "--name=" + name,
-                "--at=52,-2,50",
-                "--plants=gooseberry=1",
-                "--planted=2021",
-                "--zone=UTC",
-                DAY);
+        return ok("start", home.resolve(name).toString(), "--name=" + name, "--at=52,-2,50", "--plants=gooseberry=1",
+                "--planted=2021", "--zone=UTC", DAY);
     }
 
     @Test
     void the_first_garden_is_found_from_anywhere_and_said() {
-        assertThat(start("allotment").err())
-                .contains("usual garden", "allotment", "Next: oldwood, and oldwood calendar");
+        assertThat(start("allotment").err()).contains("usual garden", "allotment",
+                "Next: oldwood, and oldwood calendar");
 
         Cli.Result stock = ok("stock", DAY);
 
@@ -62,25 +51,12 @@ class GardensCommandTest {
     void the_current_folder_and_a_named_garden_come_first() {
         start("allotment");
         start("school");
-        ok(
-                "note",
-                "planted",
-                "gooseberry-2",
-                "--crop=gooseberry",
-                "--bed=gooseberry-bed",
-                "--garden",
-                home.resolve("school").toString(),
-                DAY);
+        ok("note", "planted", "gooseberry-2", "--crop=gooseberry", "--bed=gooseberry-bed", "--garden",
+                home.resolve("school").toString(), DAY);
 
-        Cli.Result here =
-                Cli.in(home.resolve("school")).with("HOME", home.toString()).run("stock", DAY);
+        Cli.Result here = Cli.in(home.resolve("school")).with("HOME", home.toString()).run("stock", DAY);
         assertThat(here.out()).contains("gooseberry-2");
-        assertThat(ok(
-                                "gardens",
-                                "--name=school",
-                                "--folder",
-                                home.resolve("school").toString())
-                        .out())
+        assertThat(ok("gardens", "--name=school", "--folder", home.resolve("school").toString()).out())
                 .contains("school", "allotment  usual");
         assertThat(ok("stock", "--garden=school", DAY).out()).contains("gooseberry-2");
         assertThat(ok("stock", DAY).out()).doesNotContain("gooseberry-2");
@@ -114,17 +90,8 @@ class GardensCommandTest {
     @Test
     void a_folder_for_settings_may_be_given() {
         Path settings = home.resolve("settings");
-        Cli.Result result = Cli.in(elsewhere)
-                .with("XDG_CONFIG_HOME", settings.toString())
-                .run(
-                        "start",
-                        "g",
-                        "--name=G",
-                        "--at=-42,147,20",
-                        "--plants=gooseberry=1",
-                        "--planted=2021",
-                        "--zone=UTC",
-                        DAY);
+        Cli.Result result = Cli.in(elsewhere).with("XDG_CONFIG_HOME", settings.toString()).run("start", "g", "--name=G",
+                "--at=-42,147,20", "--plants=gooseberry=1", "--planted=2021", "--zone=UTC", DAY);
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(settings.resolve("oldwood/gardens.json")).isRegularFile();

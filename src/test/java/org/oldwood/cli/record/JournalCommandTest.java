@@ -22,22 +22,13 @@ class JournalCommandTest {
 
     @BeforeEach
     void start() {
-        ok(
-                "start",
-                ".",
-                "--name=Slope",
-                "--at=52.1,-2.3",
-                "--plants=blackcurrant=2",
-                "--planted=2021",
-                "--zone=Europe/London",
-                DAY);
+        ok("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=blackcurrant=2", "--planted=2021",
+                "--zone=Europe/London", DAY);
         ok("note", "picked", "blackcurrant-1", "--kg=1.2", "--date=2026-07-05", DAY);
         ok("note", "soil-test", "blackcurrant-bed", "--ph=6.1", "--date=2026-02-01", DAY);
     }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
     private String ok(String... args) {
         Cli.Result result = run(args);
@@ -45,16 +36,11 @@ class JournalCommandTest {
         return result.out();
     }
 
-    private List<String> journal() throws IOException {
-        return Files.readAllLines(folder.resolve("journal.jsonl"));
-    }
+    private List<String> journal() throws IOException { return Files.readAllLines(folder.resolve("journal.jsonl")); }
 
     private String idOf(String kind) throws IOException {
-        return journal().stream()
-                .filter(line -> line.contains("\"entry\":\"" + kind + "\""))
-                .reduce((a, b) -> b)
-                .orElseThrow()
-                .replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1");
+        return journal().stream().filter(line -> line.contains("\"entry\":\"" + kind + "\"")).reduce((a, b) -> b)
+                .orElseThrow().replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1");
     }
 
     @Test
@@ -67,25 +53,19 @@ class JournalCommandTest {
 
     @Test
     void lists_by_plant_bed_kind_and_days() {
-        assertThat(ok("journal", "--plant=blackcurrant-1", DAY))
-                .contains("picked")
-                .doesNotContain("soil-test");
+        assertThat(ok("journal", "--plant=blackcurrant-1", DAY)).contains("picked").doesNotContain("soil-test");
         assertThat(ok("journal", "--bed=blackcurrant-bed", DAY)).contains("picked", "soil-test");
         assertThat(ok("journal", "--kind=soil-test", DAY)).contains("soil-test").doesNotContain("picked");
-        assertThat(ok("journal", "--from=2026-07-05", "--to=2026-07-05", DAY))
-                .contains("picked")
+        assertThat(ok("journal", "--from=2026-07-05", "--to=2026-07-05", DAY)).contains("picked")
                 .doesNotContain("soil-test");
         assertThat(ok("journal", "--last=1", DAY)).contains("picked").doesNotContain("soil-test");
         assertThat(ok("journal", "--from=2027-01-01", DAY)).contains("Nothing was noted that fits");
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"--plant=blackcurrant-9", "--bed=blackcurrants", "--kind=picket", "--cuttings=lot-1", "--last=x"
-            })
-    void what_is_not_known_is_told(String asked) {
-        assertThat(run("journal", asked, DAY).exit()).isEqualTo(2);
-    }
+    @ValueSource(strings = {"--plant=blackcurrant-9", "--bed=blackcurrants", "--kind=picket", "--cuttings=lot-1",
+            "--last=x"})
+    void what_is_not_known_is_told(String asked) { assertThat(run("journal", asked, DAY).exit()).isEqualTo(2); }
 
     @Test
     void undo_takes_back_what_was_noted_last_and_no_line_is_lost() throws IOException {
@@ -148,8 +128,8 @@ class JournalCommandTest {
     void a_corrected_entry_stands_for_the_old_one() throws IOException {
         ok("correct", idOf("picked"), "kg=2.1", "date=2026-07-06", "note=weighed again", DAY);
 
-        assertThat(ok("journal", "--kind=picked", DAY))
-                .contains("2026-07-06", "kg 2.1 (weighed again)", "kg 1.2 [taken back]");
+        assertThat(ok("journal", "--kind=picked", DAY)).contains("2026-07-06", "kg 2.1 (weighed again)",
+                "kg 1.2 [taken back]");
     }
 
     @Test
@@ -157,9 +137,7 @@ class JournalCommandTest {
         ok("note", "pruned", "blackcurrant-1", "--cut=summer", "--tips=3", DAY);
         ok("correct", idOf("pruned"), "cut=", DAY);
 
-        assertThat(ok("journal", "--kind=pruned", "--last=1", DAY))
-                .contains("tips 3")
-                .doesNotContain("cut summer");
+        assertThat(ok("journal", "--kind=pruned", "--last=1", DAY)).contains("tips 3").doesNotContain("cut summer");
     }
 
     @ParameterizedTest
@@ -173,8 +151,7 @@ class JournalCommandTest {
 
     @Test
     void the_old_name_of_withdrawn_is_read() throws IOException {
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 "{\"id\":\"old\",\"date\":\"2026-11-25\",\"entry\":\"struck-out\",\"wrong\":\"" + idOf("soil-test")
                         + "\"}\n",
                 java.nio.file.StandardOpenOption.APPEND);

@@ -21,9 +21,7 @@ class OwnDataTest {
     Path folder;
 
     @BeforeEach
-    void begin() {
-        NotingChild.garden(folder);
-    }
+    void begin() { NotingChild.garden(folder); }
 
     @Test
     void all_bundled_data_as_ones_own_are_found_good() throws IOException {
@@ -42,42 +40,39 @@ class OwnDataTest {
     }
 
     @ParameterizedTest(name = "{0}: {1} becomes {2}")
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "crops/haskap/cuttings.json|\"rooted\":|\"rootet\":|methods[0].rootet is not a key that is known"
-                        + " here|Did you mean \"rooted\"?",
-                "crops/haskap/cuttings.json|\"is\": 90|\"is\": \"ninety\"|must be a number|Write for example",
-                "crops/blackcurrant/pruning.json|\"format\": 1|\"format\": 7|format must be a number from 1 to 1|Write"
-                        + " for example",
-                "crops/blackcurrant/yield.json|\"unit\"|\"units\"|units is not a key that is known here|Did you mean"
-                        + " \"unit\"?",
-                "crops/blueberry/yield.json|\"weights\": [0.1|\"weights\": [1000000000|weights must lie, each, from"
-                        + " its number|\"least\"",
-                "crops/blackcurrant/feeding.json|\"timing\"|\"timming\"|timing is missing|it must be a text",
-                "crops/blackcurrant/stages.json|\"format\": 1|\"format\": 1, \"frosts\": {}|frosts is not a key|Did"
-                        + " you mean \"frost\"?",
-                "crops/blackcurrant/crop.json|\"counted\": \"bush\"|\"counted\": \"tree\"|must be one of bush,"
-                        + " row|Known here",
-                "rules/pruning.json|\"plant\"|\"plants\"|must be one of plant, stand, bed, lot, garden|Did you mean"
-                        + " \"plant\"?",
-                "rules/pruning.json|[\"count-stems\"]|[\"count-stem\"]|names no rule that is known: \"count-stem\"|Did"
-                        + " you mean \"count-stems\"?",
-                "rules/pruning.json|{subject}|{subjekt}|names no placeholder that is known: \"subjekt\"|Did you mean"
-                        + " \"subject\"?",
-                "rules/pruning.json|[\"count-stems\"]|[\"winter-cut\"]|ring|Take the rule out",
-                "rules/feeding.json|{\"fact\": \"latest-feed\"}|{\"fact\": \"latest-fed\"}|names no fact that is"
-                        + " known: \"latest-fed\"|Did you mean \"latest-feed\"?",
-                "crops/whitecurrant/crop.json|\"redcurrant\"|\"redcurant\"|names no crop that is known:"
-                        + " \"redcurant\"|Did you mean \"redcurrant\"?",
-                "crops/whitecurrant/crop.json|\"redcurrant\"|\"whitecurrant\"|leads back|sections of its own",
-                "rules/pruning.json|\"tools\": [\"blade\"],|\"cautions\": [\"eyess\"],|names no caution that is"
-                        + " known|Did you mean \"eyes\"?",
-                "materials/feeds.json|\"feeds\"|\"feedz\"|feedz is not a key|Did you mean \"feeds\"?",
-                "climates/oxford.json|\"meanMaxC\"|\"meanMax\"|meanMax is not a key|Did you mean \"meanMaxC\"?",
-                "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
-                        + " it to a file in sources/"
-            })
+    @CsvSource(delimiter = '|', value = {
+            "crops/haskap/cuttings.json|\"rooted\":|\"rootet\":|methods[0].rootet is not a key that is known"
+                    + " here|Did you mean \"rooted\"?",
+            "crops/haskap/cuttings.json|\"is\": 90|\"is\": \"ninety\"|must be a number|Write for example",
+            "crops/blackcurrant/pruning.json|\"format\": 1|\"format\": 7|format must be a number from 1 to 1|Write"
+                    + " for example",
+            "crops/blackcurrant/yield.json|\"unit\"|\"units\"|units is not a key that is known here|Did you mean"
+                    + " \"unit\"?",
+            "crops/blueberry/yield.json|\"weights\": [0.1|\"weights\": [1000000000|weights must lie, each, from"
+                    + " its number|\"least\"",
+            "crops/blackcurrant/feeding.json|\"timing\"|\"timming\"|timing is missing|it must be a text",
+            "crops/blackcurrant/stages.json|\"format\": 1|\"format\": 1, \"frosts\": {}|frosts is not a key|Did"
+                    + " you mean \"frost\"?",
+            "crops/blackcurrant/crop.json|\"counted\": \"bush\"|\"counted\": \"tree\"|must be one of bush,"
+                    + " row|Known here",
+            "rules/pruning.json|\"plant\"|\"plants\"|must be one of plant, stand, bed, lot, garden|Did you mean"
+                    + " \"plant\"?",
+            "rules/pruning.json|[\"count-stems\"]|[\"count-stem\"]|names no rule that is known: \"count-stem\"|Did"
+                    + " you mean \"count-stems\"?",
+            "rules/pruning.json|{subject}|{subjekt}|names no placeholder that is known: \"subjekt\"|Did you mean"
+                    + " \"subject\"?",
+            "rules/pruning.json|[\"count-stems\"]|[\"winter-cut\"]|ring|Take the rule out",
+            "rules/feeding.json|{\"fact\": \"latest-feed\"}|{\"fact\": \"latest-fed\"}|names no fact that is"
+                    + " known: \"latest-fed\"|Did you mean \"latest-feed\"?",
+            "crops/whitecurrant/crop.json|\"redcurrant\"|\"redcurant\"|names no crop that is known:"
+                    + " \"redcurant\"|Did you mean \"redcurrant\"?",
+            "crops/whitecurrant/crop.json|\"redcurrant\"|\"whitecurrant\"|leads back|sections of its own",
+            "rules/pruning.json|\"tools\": [\"blade\"],|\"cautions\": [\"eyess\"],|names no caution that is"
+                    + " known|Did you mean \"eyes\"?",
+            "materials/feeds.json|\"feeds\"|\"feedz\"|feedz is not a key|Did you mean \"feeds\"?",
+            "climates/oxford.json|\"meanMaxC\"|\"meanMax\"|meanMax is not a key|Did you mean \"meanMaxC\"?",
+            "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
+                    + " it to a file in sources/"})
     void a_fault_is_told_with_place_and_remedy(String file, String from, String to, String message, String remedy)
             throws IOException {
         copy(file);
@@ -95,10 +90,8 @@ class OwnDataTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "crops/blackcurrant/prunning.json, is no section of a crop, pruning",
-        "crops/worcesterberry/pruning.json, belongs to a crop that has no crop.json, crop.json"
-    })
+    @CsvSource({"crops/blackcurrant/prunning.json, is no section of a crop, pruning",
+            "crops/worcesterberry/pruning.json, belongs to a crop that has no crop.json, crop.json"})
     void a_file_that_nobody_would_read_is_told(String file, String message, String remedy) throws IOException {
         Path own = folder.resolve(file);
         Files.createDirectories(own.getParent());
@@ -113,8 +106,7 @@ class OwnDataTest {
     @Test
     void a_rule_that_names_what_is_not_there_is_told() throws IOException {
         Files.createDirectories(folder.resolve("rules"));
-        Files.writeString(
-                folder.resolve("rules/ours.json"),
+        Files.writeString(folder.resolve("rules/ours.json"),
                 "{\"rules\": [{\"id\": \"ours\", \"craft\": \"pruning\", \"title\": \"Look\","
                         + " \"subject\": \"plant\", \"crops\": [\"blackcurant\"],"
                         + " \"forms\": [\"stol\"], \"amount\": \"winter-cutt\","
@@ -124,8 +116,7 @@ class OwnDataTest {
 
         String said = check().err().replaceAll("\\s+", " ");
 
-        assertThat(said)
-                .contains("names no crop that is known: \"blackcurant\"")
+        assertThat(said).contains("names no crop that is known: \"blackcurant\"")
                 .contains("Did you mean \"blackcurrant\"?")
                 .contains("names no form that is known: \"stol\"", "Did you mean \"stool\"?")
                 .contains("names no amount that is known: \"winter-cutt\"")
@@ -134,8 +125,7 @@ class OwnDataTest {
 
     @Test
     void a_rule_like_another_says_only_what_differs() throws IOException {
-        String rule =
-                """
+        String rule = """
                 {"rules": [{"id": "net-off-ours", "like": "%s", "crops": ["haskap"],
                  "closes": {"stage": "ripe", "plusDays": 50}}]}
                 """;
@@ -144,8 +134,8 @@ class OwnDataTest {
         assertThat(check().exit()).isZero();
 
         Files.writeString(folder.resolve("rules/ours.json"), rule.formatted("net-of"));
-        assertThat(check().err())
-                .contains("names no rule that is written out: \"net-of\"", "Did you mean \"net-off\"?");
+        assertThat(check().err()).contains("names no rule that is written out: \"net-of\"",
+                "Did you mean \"net-off\"?");
 
         Files.writeString(folder.resolve("rules/ours.json"), rule.formatted("net-off-haskap"));
         assertThat(check().err()).containsPattern("names no rule that is written out:\\s+\"net-off-haskap\"");
@@ -180,9 +170,7 @@ class OwnDataTest {
         Path stages = folder.resolve("crops/haskap/stages.json");
         Files.writeString(stages, Files.readString(stages).replaceAll("\\s*\"first-leaves\": \\{\"north.*", ""));
 
-        String told = Cli.in(folder)
-                .run("stages", "haskap", "--json", "--today=2027-01-10")
-                .out();
+        String told = Cli.in(folder).run("stages", "haskap", "--json", "--today=2027-01-10").out();
 
         assertThat(told).containsPattern("first leaves by the calendar.*the crop gives no day of its own for it");
         assertThat(check()).isEqualTo(new Cli.Result(0, "", ""));
@@ -194,7 +182,5 @@ class OwnDataTest {
         Files.copy(DATA.resolve(name), to);
     }
 
-    private Cli.Result check() {
-        return Cli.in(folder).run("check", "--today=2026-11-25");
-    }
+    private Cli.Result check() { return Cli.in(folder).run("check", "--today=2026-11-25"); }
 }

@@ -22,7 +22,7 @@ class SpreadsheetTest {
 
     @BeforeEach
     void copy() throws IOException {
-        for (String name : new String[] {"terrace-school", "fire-station-hedges"}) {
+        for (String name : new String[]{"terrace-school", "fire-station-hedges"}) {
             Path demo = Path.of("demo-data").resolve(name);
             if (Files.exists(demo)) {
                 Files.createDirectories(folder.resolve(name));
@@ -35,9 +35,7 @@ class SpreadsheetTest {
         }
     }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
     private String ok(String... args) {
         Cli.Result result = run(args);
@@ -50,12 +48,8 @@ class SpreadsheetTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "terrace-school,--csv",
-        "terrace-school,--decimal-comma",
-        "fire-station-hedges,--csv",
-        "fire-station-hedges,--decimal-comma"
-    })
+    @CsvSource({"terrace-school,--csv", "terrace-school,--decimal-comma", "fire-station-hedges,--csv",
+            "fire-station-hedges,--decimal-comma"})
     void journal_to_table_to_journal_loses_nothing(String garden, String option) throws IOException {
         String before = ok("tasks", "--json", "--garden=" + garden, DAY);
         Files.writeString(folder.resolve("journal.csv"), table(garden, "journal", option));
@@ -95,24 +89,20 @@ class SpreadsheetTest {
         assertThat(after).isGreaterThan(before);
         ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
         assertThat(entries(garden)).as("what is done is passed over").isEqualTo(after);
-        String line =
-                ticked.lines().filter(row -> row.contains("done")).findFirst().orElseThrow();
-        assertThat(ok("tasks", "year", "--finished", option, "--garden=" + garden, DAY)
-                        .lines())
+        String line = ticked.lines().filter(row -> row.contains("done")).findFirst().orElseThrow();
+        assertThat(ok("tasks", "year", "--finished", option, "--garden=" + garden, DAY).lines())
                 .anyMatch(row -> row.contains(line.split("[,;]")[0]) && row.contains("done"));
     }
 
     private long entries(String garden) throws IOException {
-        return Files.readAllLines(folder.resolve(garden).resolve("journal.jsonl"))
-                .size();
+        return Files.readAllLines(folder.resolve(garden).resolve("journal.jsonl")).size();
     }
 
     @Test
     void a_table_that_comes_back_with_a_line_more_notes_that_line() throws IOException {
         String journal = table("terrace-school", "journal", "--csv");
         int columns = journal.lines().findFirst().orElseThrow().split(",", -1).length;
-        Files.writeString(
-                folder.resolve("more.csv"), journal + "2026-11-27,inspected" + ",".repeat(columns - 2) + "\n");
+        Files.writeString(folder.resolve("more.csv"), journal + "2026-11-27,inspected,".repeat(columns - 2) + "\n");
         Cli.Result incomplete = run("note", "--csv=more.csv", "--garden=terrace-school", DAY);
         assertThat(incomplete.exit()).isEqualTo(1);
         assertThat(incomplete.err()).contains("plant is missing");
@@ -131,8 +121,7 @@ class SpreadsheetTest {
 
     @Test
     void what_was_noted_is_not_changed_by_a_table() throws IOException {
-        Files.writeString(
-                folder.resolve("changed.csv"),
+        Files.writeString(folder.resolve("changed.csv"),
                 "id,date,entry,plant,crop,bed\ne-0001,2012-11-16,planted,bc-old,blackcurrant,upper-terrace\n");
 
         Cli.Result result = run("note", "--csv=changed.csv", "--garden=terrace-school", DAY);
@@ -154,18 +143,14 @@ class SpreadsheetTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {"date;entry;plant;kg|0,5|0.5", "date;entry;plant;kg|1,125|1.125", "date,entry,plant,kg|\"0,5\"|0.5"
-            })
+    @CsvSource(delimiter = '|', value = {"date;entry;plant;kg|0,5|0.5", "date;entry;plant;kg|1,125|1.125",
+            "date,entry,plant,kg|\"0,5\"|0.5"})
     void a_decimal_comma_is_read(String header, String cell, String kg) throws IOException {
         String sign = header.contains(";") ? ";" : ",";
-        Files.writeString(
-                folder.resolve("picked.csv"),
+        Files.writeString(folder.resolve("picked.csv"),
                 header + "\n" + String.join(sign, "2026-07-05", "picked", "bc-1", cell) + "\n");
 
-        assertThat(ok("note", "--csv=picked.csv", "--garden=terrace-school", DAY))
-                .contains("kg " + kg);
+        assertThat(ok("note", "--csv=picked.csv", "--garden=terrace-school", DAY)).contains("kg " + kg);
     }
 
     @Test

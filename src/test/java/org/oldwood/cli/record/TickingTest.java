@@ -24,21 +24,12 @@ class TickingTest {
 
     @BeforeEach
     void start() {
-        ok(
-                "start",
-                ".",
-                "--name=Slope",
-                "--at=52.1,-2.3",
-                "--plants=blackcurrant=4,summer-raspberry=10",
-                "--planted=2021",
-                "--zone=Europe/London",
-                "--today=2026-11-20");
+        ok("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=blackcurrant=4,summer-raspberry=10",
+                "--planted=2021", "--zone=Europe/London", "--today=2026-11-20");
         ok("note", "counted", "blackcurrant-1", "--stems=1=5,2=4,3=4,4+=3", "--today=2026-11-25");
     }
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
 
     private String ok(String... args) {
         Cli.Result result = run(args);
@@ -48,13 +39,10 @@ class TickingTest {
 
     private List<String> journal(String kind) throws IOException {
         return Files.readAllLines(folder.resolve("journal.jsonl")).stream()
-                .filter(line -> line.contains("\"entry\":\"" + kind + "\""))
-                .toList();
+                .filter(line -> line.contains("\"entry\":\"" + kind + "\"")).toList();
     }
 
-    private static String id(String line) {
-        return line.replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1");
-    }
+    private static String id(String line) { return line.replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1"); }
 
     @Test
     void a_feed_ticked_off_is_in_the_ledger_with_its_grams() throws IOException {
@@ -89,8 +77,7 @@ class TickingTest {
         ok("note", "done", FEED, "--only=blackcurrant-1,blackcurrant-2", "--amount=100", MARCH);
 
         double grams = journal("fed").stream()
-                .mapToDouble(line -> Double.parseDouble(line.replaceFirst(".*\"grams\":([0-9.]+).*", "$1")))
-                .sum();
+                .mapToDouble(line -> Double.parseDouble(line.replaceFirst(".*\"grams\":([0-9.]+).*", "$1"))).sum();
         assertThat(grams).isCloseTo(100, org.assertj.core.api.Assertions.within(0.5));
         assertThat(journal("fed")).noneMatch(line -> line.contains("planned"));
         assertThat(ok("tasks", "--each", MARCH)).contains("2 of 4 bushes left");
@@ -108,16 +95,13 @@ class TickingTest {
     void of_a_round_some_plants_may_be_done() throws IOException {
         String round = "cut@2027.blackcurrant";
         ok("note", "done", round, "--only=blackcurrant-1,blackcurrant-3", "--today=2026-12-12");
-        assertThat(journal("pruned"))
-                .hasSize(2)
+        assertThat(journal("pruned")).hasSize(2)
                 .allMatch(line -> line.contains("blackcurrant-1") || line.contains("blackcurrant-3"));
-        assertThat(ok("tasks", round, "--today=2026-12-13"))
-                .contains("- Cut", "blackcurrant-2", "blackcurrant-4")
+        assertThat(ok("tasks", round, "--today=2026-12-13")).contains("- Cut", "blackcurrant-2", "blackcurrant-4")
                 .doesNotContain("- Cut the oldest stems out of blackcurrant-1", "- Count the stems of blackcurrant-3");
 
         ok("note", "done", round, "--except=blackcurrant-4", "--today=2026-12-14");
-        assertThat(ok("tasks", round, "--today=2026-12-15"))
-                .contains("- Count the stems of blackcurrant-4")
+        assertThat(ok("tasks", round, "--today=2026-12-15")).contains("- Count the stems of blackcurrant-4")
                 .doesNotContain("- Count the stems of blackcurrant-2");
 
         Cli.Result wrong = run("note", "done", round, "--only=blackcurrant-44", "--today=2026-12-15");
@@ -140,23 +124,16 @@ class TickingTest {
         Path byTick = copy("tick");
         ok("note", "done", FEED, MARCH);
         for (String fed : journal("fed")) {
-            Cli.Result noted = Cli.in(byEntry)
-                    .run(
-                            "note",
-                            "fed",
-                            "--bed=blackcurrant-bed",
-                            "--material=" + fed.replaceFirst(".*\"material\":\"([^\"]+)\".*", "$1"),
-                            "--grams=" + fed.replaceFirst(".*\"grams\":([0-9.]+).*", "$1"),
-                            MARCH);
+            Cli.Result noted = Cli.in(byEntry).run("note", "fed", "--bed=blackcurrant-bed",
+                    "--material=" + fed.replaceFirst(".*\"material\":\"([^\"]+)\".*", "$1"),
+                    "--grams=" + fed.replaceFirst(".*\"grams\":([0-9.]+).*", "$1"), MARCH);
             assertThat(noted.exit()).as(noted.err()).isZero();
         }
         tick(byTick);
 
         String done = ok("tasks", "--each", "--today=2027-03-21");
-        assertThat(Cli.in(byEntry).run("tasks", "--each", "--today=2027-03-21").out())
-                .isEqualTo(done);
-        assertThat(Cli.in(byTick).run("tasks", "--each", "--today=2027-03-21").out())
-                .isEqualTo(done);
+        assertThat(Cli.in(byEntry).run("tasks", "--each", "--today=2027-03-21").out()).isEqualTo(done);
+        assertThat(Cli.in(byTick).run("tasks", "--each", "--today=2027-03-21").out()).isEqualTo(done);
     }
 
     private void tick(Path garden) throws IOException {
@@ -166,8 +143,8 @@ class TickingTest {
         int at = text.indexOf("SUMMARY:Feed blackcurrants");
         int begin = text.lastIndexOf("BEGIN:VTODO", at);
         int end = text.indexOf("END:VTODO", at);
-        String ticked = text.substring(begin, end)
-                .replace("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z");
+        String ticked = text.substring(begin, end).replace("STATUS:NEEDS-ACTION",
+                "STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z");
         Files.writeString(todos, text.substring(0, begin) + ticked + text.substring(end));
         assertThat(read(garden, MARCH)).contains("done");
     }
@@ -194,11 +171,9 @@ class TickingTest {
         Files.writeString(todos, ticked);
         assertThat(read(folder, "--today=2027-03-21")).contains("nothing new");
 
-        Files.writeString(
-                todos,
-                ticked.replaceAll(
-                                "LAST-MODIFIED:[0-9TZ]+(?=(?:(?!END:VTODO)[\\s\\S])*COMPLETED:20270320)",
-                                "LAST-MODIFIED:20270321T101112Z")
+        Files.writeString(todos,
+                ticked.replaceAll("LAST-MODIFIED:[0-9TZ]+(?=(?:(?!END:VTODO)[\\s\\S])*COMPLETED:20270320)",
+                        "LAST-MODIFIED:20270321T101112Z")
                         .replace("STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z", "STATUS:NEEDS-ACTION"));
         assertThat(read(folder, "--today=2027-03-21")).contains("not done", "after all (the tick");
         assertThat(journal("withdrawn")).hasSize(1);
@@ -217,13 +192,8 @@ class TickingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "done soil-tets@blackcurrant-bed@2027",
-                "skipped soil-test@blackcurant-bed@2027",
-                "begun soil-test@blackcurrant-bed",
-                "done soil-test@blackcurrant-bed@20x7"
-            })
+    @ValueSource(strings = {"done soil-tets@blackcurrant-bed@2027", "skipped soil-test@blackcurant-bed@2027",
+            "begun soil-test@blackcurrant-bed", "done soil-test@blackcurrant-bed@20x7"})
     void a_task_that_cannot_be_is_told(String note) throws IOException {
         String[] words = note.split(" ", -1);
 
@@ -235,10 +205,8 @@ class TickingTest {
 
     @Test
     void what_may_have_been_meant_is_said() {
-        assertThat(run("note", "done", "soil-tets@blackcurrant-bed@2027", "--today=2026-12-01")
-                        .err()
-                        .replaceAll("\\s+", " "))
-                .contains("Did you mean \"soil-test@blackcurrant-bed@2027\"?");
+        assertThat(run("note", "done", "soil-tets@blackcurrant-bed@2027", "--today=2026-12-01").err().replaceAll("\\s+",
+                " ")).contains("Did you mean \"soil-test@blackcurrant-bed@2027\"?");
     }
 
     @ParameterizedTest
@@ -251,28 +219,20 @@ class TickingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "picked blackcurrant-1 --kg=500",
-                "picked --bed=blackcurrant-bed --crop=blackcurrant --kg=500",
-                "watered blackcurrant-bed --litres=50000",
-                "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1890-03-01"
-            })
+    @ValueSource(strings = {"picked blackcurrant-1 --kg=500",
+            "picked --bed=blackcurrant-bed --crop=blackcurrant --kg=500", "watered blackcurrant-bed --litres=50000",
+            "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1890-03-01"})
     void a_figure_that_can_hardly_be_is_asked_about(String note) {
         Cli.Result result = run(("note " + note + " " + MARCH).split(" ", -1));
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.err().replaceAll("\\s+", " "))
-                .containsAnyOf("the right weight", "the right figure", "the right day");
+        assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("the right weight", "the right figure",
+                "the right day");
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "picked blackcurrant-1 --kg=4",
-                "watered blackcurrant-bed --litres=100",
-                "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1990-03-01"
-            })
+    @ValueSource(strings = {"picked blackcurrant-1 --kg=4", "watered blackcurrant-bed --litres=100",
+            "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1990-03-01"})
     void a_figure_that_may_be_is_not(String note) {
         assertThat(run(("note " + note + " " + MARCH).split(" ", -1)).err()).doesNotContain("?");
     }
@@ -299,8 +259,7 @@ class TickingTest {
 
     @Test
     void a_watering_as_planned_is_told_with_the_soils_water() throws IOException {
-        Files.writeString(
-                folder.resolve("notes.csv"),
+        Files.writeString(folder.resolve("notes.csv"),
                 "date,entry,bed,litres,planned,tick\n2027-06-06,watered,blackcurrant-bed,90,true,e-1\n");
         ok("note", "--csv=notes.csv", "--today=2027-06-07");
 
@@ -324,7 +283,7 @@ class TickingTest {
         String id = id(journal("watered").get(0));
         ok("undo", MARCH);
 
-        for (String[] again : List.of(new String[] {"undo", id}, new String[] {"correct", id, "litres=20"})) {
+        for (String[] again : List.of(new String[]{"undo", id}, new String[]{"correct", id, "litres=20"})) {
             Cli.Result result = run(again);
             assertThat(result.exit()).isEqualTo(2);
             assertThat(result.err()).contains(id + " was taken back");
@@ -343,10 +302,7 @@ class TickingTest {
         ok("note", "skipped", FEED, MARCH);
         ok("note", "done", FEED, "--today=2027-03-22");
 
-        assertThat(journal("withdrawn"))
-                .singleElement()
-                .asString()
-                .contains(id(journal("skipped").get(0)));
+        assertThat(journal("withdrawn")).singleElement().asString().contains(id(journal("skipped").get(0)));
         assertThat(journal("fed")).isNotEmpty().allMatch(line -> line.contains("\"planned\":true"));
         assertThat(ok("ledger", "blackcurrant-bed", "--today=2027-03-22")).contains("as planned, not measured");
 
@@ -366,8 +322,7 @@ class TickingTest {
     @ParameterizedTest
     @ValueSource(strings = {"0", "-5"})
     void nothing_is_no_amount_of_work_done(String amount) throws IOException {
-        assertThat(run("note", "done", FEED, "--amount=" + amount, MARCH).exit())
-                .isEqualTo(2);
+        assertThat(run("note", "done", FEED, "--amount=" + amount, MARCH).exit()).isEqualTo(2);
         assertThat(journal("done")).isEmpty();
     }
 }

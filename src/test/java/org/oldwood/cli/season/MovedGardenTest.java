@@ -16,11 +16,10 @@ class MovedGardenTest {
 
     @Test
     void a_garden_that_moves_gets_the_dates_and_tasks_of_its_new_place() throws IOException {
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 """
-                {"id":"e1","date":"2020-03-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":2}
-                """);
+                        {"id":"e1","date":"2020-03-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":2}
+                        """);
         at(52.2, 0.1);
         String stages = told("stages");
         String tasks = told("tasks");
@@ -43,16 +42,12 @@ class MovedGardenTest {
         assertThat(run.err()).contains("swapped?");
     }
 
-    private void at(double latitude, double longitude) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
-                {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": %s, "longitude": %s, "heightM": 20, "zone": "UTC"},
-                 "beds": [{"id": "a", "areaM2": 4}]}
-                """
-                        .formatted(latitude, longitude));
-    }
+    private void at(double latitude, double longitude)
+            throws IOException { Files.writeString(folder.resolve("garden.json"), """
+                    {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                     "site": {"latitude": %s, "longitude": %s, "heightM": 20, "zone": "UTC"},
+                     "beds": [{"id": "a", "areaM2": 4}]}
+                    """.formatted(latitude, longitude)); }
 
     private String told(String command) {
         Cli.Result run = Cli.in(folder).run(command, "--today", "2026-03-20");

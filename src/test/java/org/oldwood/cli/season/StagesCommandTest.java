@@ -18,34 +18,25 @@ class StagesCommandTest {
     Path folder;
 
     /** Oxford 1971-2000, the years of the flowers that were seen at Chinnor near by. */
-    private static final String OXFORD =
-            "\"climate\": {\"meanMaxC\": [7.2,7.6,10.3,12.7,16.6,19.5,22.3,21.9,18.6,14.3,10.1,8.0],"
-                    + " \"meanMinC\": [1.9,1.7,3.4,4.7,7.5,10.5,12.8,12.6,10.5,7.4,4.3,2.8]},";
+    private static final String OXFORD = "\"climate\": {\"meanMaxC\": [7.2,7.6,10.3,12.7,16.6,19.5,22.3,21.9,18.6,14.3,10.1,8.0],"
+            + " \"meanMinC\": [1.9,1.7,3.4,4.7,7.5,10.5,12.8,12.6,10.5,7.4,4.3,2.8]},";
 
     @BeforeEach
-    void planted() throws IOException {
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
-                {"id":"e1","date":"2020-03-15","entry":"planted","plant":"gb","crop":"gooseberry","bed":"a"}
-                {"id":"e2","date":"2020-03-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a"}
-                {"id":"e3","date":"2020-03-15","entry":"planted","plant":"hk","crop":"haskap","bed":"a"}
-                """);
-    }
+    void planted() throws IOException { Files.writeString(folder.resolve("journal.jsonl"), """
+            {"id":"e1","date":"2020-03-15","entry":"planted","plant":"gb","crop":"gooseberry","bed":"a"}
+            {"id":"e2","date":"2020-03-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a"}
+            {"id":"e3","date":"2020-03-15","entry":"planted","plant":"hk","crop":"haskap","bed":"a"}
+            """); }
 
     /** A longitude far from every weather station: no climate is known there. */
     private static final int OPEN_SEA = -35;
 
-    private void garden(double latitude, String climate) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
-                {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": %s, "longitude": %s, "zone": "UTC"}, %s
-                 "beds": [{"id": "a", "areaM2": 4}]}
-                """
-                        .formatted(latitude, climate.isEmpty() ? OPEN_SEA : 0, climate));
-    }
+    private void garden(double latitude, String climate)
+            throws IOException { Files.writeString(folder.resolve("garden.json"), """
+                    {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                     "site": {"latitude": %s, "longitude": %s, "zone": "UTC"}, %s
+                     "beds": [{"id": "a", "areaM2": 4}]}
+                    """.formatted(latitude, climate.isEmpty() ? OPEN_SEA : 0, climate)); }
 
     private Cli.Result run(String... args) {
         String[] all = new String[args.length + 2];
@@ -67,10 +58,8 @@ class StagesCommandTest {
         assertThat(run.exit()).isZero();
         LocalDate flower = date(run.out(), "\"first-flower\", \"bbch\": \"60\", \"date\": \"");
         assertThat(flower.getDayOfYear()).isCloseTo(95, within(5));
-        assertThat(run.out())
-                .contains("\"crop\": \"gooseberry\"", "\"basis\": \"modelled\"")
-                .contains("\"sources\": [ \"fitter-2002\"")
-                .doesNotContain("blackcurrant");
+        assertThat(run.out()).contains("\"crop\": \"gooseberry\"", "\"basis\": \"modelled\"")
+                .contains("\"sources\": [ \"fitter-2002\"").doesNotContain("blackcurrant");
     }
 
     /** Yakima 1991-2020, daily record: mean last frost on day 129, mean first on day 279. */
@@ -85,8 +74,7 @@ class StagesCommandTest {
         assertThat(last.getDayOfYear()).isCloseTo(129, within(7));
         assertThat(date(json, "\"firstOfAutumn\": \"").getDayOfYear()).isCloseTo(279, within(7));
         assertThat(json).contains("\"yearsInHundredInFlower\": ", "\"harmBeginsC\": -3.25");
-        assertThat(text)
-                .contains("Half the years have their last frost of spring after " + last)
+        assertThat(text).contains("Half the years have their last frost of spring after " + last)
                 .contains("full flower: harm begins at -1.5 °C (read); such a night from 2027-0");
     }
 
@@ -96,8 +84,7 @@ class StagesCommandTest {
 
         Cli.Result run = run("stages");
 
-        assertThat(run.out())
-                .contains("season 2026-27", "Chill from 2026-04-01 to 2026-08-31")
+        assertThat(run.out()).contains("season 2026-27", "Chill from 2026-04-01 to 2026-08-31")
                 .contains("the crop wants 1800 h, by source 1000 to 2000 (read)")
                 .contains("enough by some sources, short by others")
                 .contains("chill portions; how many the crop wants is not known");
@@ -106,15 +93,12 @@ class StagesCommandTest {
 
     @Test
     void unmet_chill_widens_the_dates_and_is_told_beside_them() throws IOException {
-        garden(
-                30,
-                "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
-                        + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
+        garden(30, "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
+                + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
 
         String text = run("stages", "blackcurrant").out();
 
-        assertThat(text)
-                .contains("± 14 d", "chill falls short, so buds may open late and unevenly")
+        assertThat(text).contains("± 14 d", "chill falls short, so buds may open late and unevenly")
                 .contains("too little");
         assertThat(run("stages", "blackcurrant", "--json").out()).contains("\"answer\": \"short\"");
     }
@@ -126,12 +110,9 @@ class StagesCommandTest {
         Cli.Result run = run("stages", "gooseberry");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("No climate is known here", "lowland Britain's by the month")
-                .contains("give garden.json a \"climate\"", "oldwood weather add")
-                .contains("calendar");
-        assertThat(run("stages", "gooseberry", "--json").out())
-                .contains("\"basis\": \"calendar\"")
+        assertThat(run.out()).contains("No climate is known here", "lowland Britain's by the month")
+                .contains("give garden.json a \"climate\"", "oldwood weather add").contains("calendar");
+        assertThat(run("stages", "gooseberry", "--json").out()).contains("\"basis\": \"calendar\"")
                 .doesNotContain("\"chill\"", "\"frost\"");
     }
 
@@ -141,16 +122,12 @@ class StagesCommandTest {
         garden(51.76, OXFORD);
         String task = "pick-currants@a.blackcurrant.stool@2027";
         assertThat(run("why", task).out())
-                .contains("The window opens", "blackcurrant: ripe for picking: warmth above 5 °C")
-                .contains("± ")
+                .contains("The window opens", "blackcurrant: ripe for picking: warmth above 5 °C").contains("± ")
                 .doesNotContain("For this garden's own");
 
-        garden(
-                30,
-                "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
-                        + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
-        assertThat(run("why", "frost-watch@a.haskap.stool@2027", "--not").exit())
-                .isEqualTo(2);
+        garden(30, "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
+                + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
+        assertThat(run("why", "frost-watch@a.haskap.stool@2027", "--not").exit()).isEqualTo(2);
         assertThat(run("why", "--not", "frost-watch", "a.blackcurrant.stool").out())
                 .contains("comes in fewer than 1 of 100 years", "it does not fire");
         assertThat(run("why", "see-bud-burst@garden@2027").out()).contains("chill falls short", "the crop wants");
@@ -170,8 +147,7 @@ class StagesCommandTest {
         weather(3);
         String text = run("stages", "gooseberry").out();
 
-        assertThat(text)
-                .contains("the garden's own weather.csv (means of 3 years; from 10 years on")
+        assertThat(text).contains("the garden's own weather.csv (means of 3 years; from 10 years on")
                 .contains("modelled", "Chill from 2026-10-01");
     }
 

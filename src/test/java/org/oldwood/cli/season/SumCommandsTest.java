@@ -34,8 +34,7 @@ class SumCommandsTest {
         all[args.length] = "--today";
         all[args.length + 1] = "2026-07-01";
         Cli.Result run = Cli.in(folder).run(all);
-        return new Cli.Result(
-                run.exit(), run.out().replaceAll("\\s+", " "), run.err().replaceAll("\\s+", " "));
+        return new Cli.Result(run.exit(), run.out().replaceAll("\\s+", " "), run.err().replaceAll("\\s+", " "));
     }
 
     /** Every day of a stretch at one temperature. */
@@ -58,35 +57,14 @@ class SumCommandsTest {
      * °C; Richardson and others 1974; Shaltout and Unrath 1983).
      */
     @ParameterizedTest
-    @CsvSource({
-        "hours-0-7.2,5,240",
-        "hours-0-7.2,-1,0",
-        "hours-below-7.2,-1,240",
-        "hours-0-7.2,8,0",
-        "utah,5,240",
-        "utah,2,120",
-        "utah,17,-120",
-        "utah,20,-240",
-        "positive-utah,20,0",
-        "north-carolina,7,240"
-    })
+    @CsvSource({"hours-0-7.2,5,240", "hours-0-7.2,-1,0", "hours-below-7.2,-1,240", "hours-0-7.2,8,0", "utah,5,240",
+            "utah,2,120", "utah,17,-120", "utah,20,-240", "positive-utah,20,0", "north-carolina,7,240"})
     void ten_days_at_one_temperature_weigh_what_the_tables_print(String model, double celsius, double expected)
             throws IOException {
         constant("2026-01-01", "2026-01-10", celsius);
 
-        Cli.Result run = run(
-                "chill",
-                "--weather",
-                "w.csv",
-                "--latitude",
-                "50",
-                "--model",
-                model,
-                "--from",
-                "2026-01-01",
-                "--to",
-                "2026-01-10",
-                "--json");
+        Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50", "--model", model, "--from",
+                "2026-01-01", "--to", "2026-01-10", "--json");
 
         assertThat(run.err()).isEmpty();
         assertThat(total(run.out())).isCloseTo(expected, within(1e-9));
@@ -98,21 +76,8 @@ class SumCommandsTest {
     void ten_days_of_heat(String model, double celsius, double base, double expected) throws IOException {
         constant("2026-05-01", "2026-05-10", celsius);
 
-        Cli.Result run = run(
-                "heat",
-                "--weather",
-                "w.csv",
-                "--latitude",
-                "50",
-                "--model",
-                model,
-                "--base",
-                Double.toString(base),
-                "--from",
-                "2026-05-01",
-                "--to",
-                "2026-05-10",
-                "--json");
+        Cli.Result run = run("heat", "--weather", "w.csv", "--latitude", "50", "--model", model, "--base",
+                Double.toString(base), "--from", "2026-05-01", "--to", "2026-05-10", "--json");
 
         assertThat(run.exit()).isZero();
         assertThat(total(run.out())).isCloseTo(expected, within(1e-6));
@@ -122,24 +87,11 @@ class SumCommandsTest {
     @Test
     void all_models_stand_beside_each_other() throws IOException {
         constant("2026-01-01", "2026-01-10", 5);
-        String[] asked = {
-            "chill",
-            "--weather",
-            "w.csv",
-            "--latitude",
-            "50",
-            "--model",
-            "all",
-            "--from",
-            "2026-01-01",
-            "--to",
-            "2026-01-10"
-        };
+        String[] asked = {"chill", "--weather", "w.csv", "--latitude", "50", "--model", "all", "--from", "2026-01-01",
+                "--to", "2026-01-10"};
 
-        assertThat(run(asked).out())
-                .startsWith("2026-01-01 to 2026-01-10 240.0 chilling hours from 0 to 7.2 °C ")
-                .contains(" 240.0 Utah chill units ")
-                .contains(" 240.0 raspberry chill units ");
+        assertThat(run(asked).out()).startsWith("2026-01-01 to 2026-01-10 240.0 chilling hours from 0 to 7.2 °C ")
+                .contains(" 240.0 Utah chill units ").contains(" 240.0 raspberry chill units ");
 
         String[] json = java.util.Arrays.copyOf(asked, asked.length + 1);
         json[asked.length] = "--json";
@@ -150,8 +102,8 @@ class SumCommandsTest {
     @Test
     void warmth_above_an_upper_threshold_adds_nothing() throws IOException {
         Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax\n2026-02-01,13,40\n");
-        String[] line =
-                "heat --weather w.csv --latitude 40 --base 12 --from 2026-02-01 --to 2026-02-01 --upper".split(" ");
+        String[] line = "heat --weather w.csv --latitude 40 --base 12 --from 2026-02-01 --to 2026-02-01 --upper"
+                .split(" ");
 
         assertThat(run(with(line, "33")).out()).contains("12.9 degree days above 12.0 °C to 33.0 °C");
         assertThat(run(with(line, "12")).err()).contains("--upper must lie above the base");
@@ -168,27 +120,18 @@ class SumCommandsTest {
     void a_record_that_begins_in_mid_winter_begins_there() throws IOException {
         constant("2026-01-10", "2026-02-10", 6);
         String[] line = "chill --weather w.csv --latitude 50 --from 2026-01-10 --to 2026-02-10".split(" ");
-        Weather weather = WeatherReader.read(
-                        Files.readAllBytes(folder.resolve("w.csv")),
-                        "w.csv",
-                        LocalDate.of(2026, 3, 1),
-                        WeatherHints.NONE,
-                        new Problems())
-                .orElseThrow()
-                .weather();
+        Weather weather = WeatherReader.read(Files.readAllBytes(folder.resolve("w.csv")), "w.csv",
+                LocalDate.of(2026, 3, 1), WeatherHints.NONE, new Problems()).orElseThrow().weather();
         Days days = new Days(weather.first(), weather.last());
-        double expected = HourlySeries.of(50, weather, Optional.empty(), days.first(), days.last())
-                .orElseThrow()
+        double expected = HourlySeries.of(50, weather, Optional.empty(), days.first(), days.last()).orElseThrow()
                 .sum(DynamicModel.sameHour(), days);
 
-        assertThat(run(line).out())
-                .contains("%.1f chill portions".formatted(expected))
-                .doesNotContain("not measured");
+        assertThat(run(line).out()).contains("%.1f chill portions".formatted(expected)).doesNotContain("not measured");
     }
 
     @Test
     void a_file_that_is_wrong_on_every_line_is_told_by_twenty_of_them_and_a_count() throws IOException {
-        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n" + "32/12/2025,1,5,0\n".repeat(400));
+        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n32/12/2025,1,5,0\n".repeat(400));
 
         Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50");
 
@@ -201,9 +144,7 @@ class SumCommandsTest {
     @ParameterizedTest
     @CsvSource({"chill, dynamic, 80.2838, 0.05", "heat, hours, 3133.136, 0.05"})
     void a_winter_across_a_leap_year_meets_its_printed_total(String sum, String model, double printed, double to) {
-        String file = Path.of("src/test/resources/reference/winter-1980.csv")
-                .toAbsolutePath()
-                .toString();
+        String file = Path.of("src/test/resources/reference/winter-1980.csv").toAbsolutePath().toString();
         List<String> line = List.of(sum, "--weather", file, "--latitude=46.6", "--model", model, "--json");
         List<String> all = new ArrayList<>(line);
         all.addAll(List.of("--from", "1980-10-31", "--to", "1981-02-28"));
@@ -227,19 +168,8 @@ class SumCommandsTest {
     }
 
     private double chill(String latitude, String from, String to) {
-        return total(run(
-                        "chill",
-                        "--weather",
-                        "w.csv",
-                        "--latitude=" + latitude,
-                        "--model",
-                        "utah",
-                        "--from",
-                        from,
-                        "--to",
-                        to,
-                        "--json")
-                .out());
+        return total(run("chill", "--weather", "w.csv", "--latitude=" + latitude, "--model", "utah", "--from", from,
+                "--to", to, "--json").out());
     }
 
     @Test
@@ -249,8 +179,7 @@ class SumCommandsTest {
         Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("season 2024", "season 2025", "season 2026", "chill portions")
+        assertThat(run.out()).contains("season 2024", "season 2025", "season 2026", "chill portions")
                 .doesNotContain("not measured");
         assertThat(run("heat", "--weather", "w.csv", "--latitude", "-40").out())
                 .contains("season 2024-25 184.0 degree days", "season 2025-26 184.0");
@@ -258,21 +187,11 @@ class SumCommandsTest {
 
     @Test
     void days_that_were_not_measured_are_counted() throws IOException {
-        Files.writeString(
-                folder.resolve("w.csv"), "date,tmin,tmax,rain\n2026-01-01,4,6,0\n2026-01-02,,,\n2026-01-04,4,6,0\n");
+        Files.writeString(folder.resolve("w.csv"),
+                "date,tmin,tmax,rain\n2026-01-01,4,6,0\n2026-01-02,,,\n2026-01-04,4,6,0\n");
 
-        Cli.Result run = run(
-                "chill",
-                "--weather",
-                "w.csv",
-                "--latitude",
-                "50",
-                "--model",
-                "utah",
-                "--from",
-                "2026-01-01",
-                "--to",
-                "2026-01-04");
+        Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50", "--model", "utah", "--from",
+                "2026-01-01", "--to", "2026-01-04");
 
         assertThat(run.out()).contains("2 days not measured");
     }
@@ -294,13 +213,11 @@ class SumCommandsTest {
         Cli.Result run = run("chill");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("winter of season 2026-27", "not measured")
+        assertThat(run.out()).contains("winter of season 2026-27", "not measured")
                 .contains("blackcurrant wants 1800 h", "by source 1000 to 2000")
-                .contains("enough by some sources, short by others")
-                .contains("haskap: what it wants is not known");
-        assertThat(run("chill", "--json").out())
-                .contains("\"crop\": \"blackcurrant\"", "\"doubtful\": 1", "\"crop\": \"haskap\"");
+                .contains("enough by some sources, short by others").contains("haskap: what it wants is not known");
+        assertThat(run("chill", "--json").out()).contains("\"crop\": \"blackcurrant\"", "\"doubtful\": 1",
+                "\"crop\": \"haskap\"");
     }
 
     @Test
@@ -314,34 +231,25 @@ class SumCommandsTest {
     }
 
     private void garden(String climate) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
                  "site": {"latitude": -42.9, "longitude": %d, "zone": "UTC"}, %s
                  "beds": [{"id": "a", "areaM2": 4}]}
-                """
-                        .formatted(climate.isEmpty() ? -110 : 147, climate));
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
+                """.formatted(climate.isEmpty() ? -110 : 147, climate));
+        Files.writeString(folder.resolve("journal.jsonl"), """
                 {"id":"e1","date":"2020-06-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a"}
                 {"id":"e2","date":"2020-06-15","entry":"planted","plant":"hk","crop":"haskap","bed":"a"}
                 """);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "chill --weather w.csv --latitude 50 --model utha | utah",
-                "chill --weather w.csv --latitude 95 | from -90 to 90",
-                "chill --weather w.csv | --latitude",
-                "chill --weather w.csv --latitude 50 --from 2026-01-01 | --from and --to together",
-                "chill --weather w.csv --latitude 50 --from 2026-02-01 --to 2026-01-01 | not lie after",
-                "heat --weather w.csv --latitude 50 --model sin | sine",
-                "heat --weather none.csv --latitude 50 | none.csv"
-            })
+    @CsvSource(delimiter = '|',
+            value = {"chill --weather w.csv --latitude 50 --model utha | utah",
+                    "chill --weather w.csv --latitude 95 | from -90 to 90", "chill --weather w.csv | --latitude",
+                    "chill --weather w.csv --latitude 50 --from 2026-01-01 | --from and --to together",
+                    "chill --weather w.csv --latitude 50 --from 2026-02-01 --to 2026-01-01 | not lie after",
+                    "heat --weather w.csv --latitude 50 --model sin | sine",
+                    "heat --weather none.csv --latitude 50 | none.csv"})
     void a_wrong_command_line_says_what_would_be_right(String line, String says) throws IOException {
         constant("2026-01-01", "2026-01-10", 6);
 

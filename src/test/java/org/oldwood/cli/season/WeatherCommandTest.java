@@ -20,16 +20,12 @@ class WeatherCommandTest {
 
     @BeforeEach
     void garden() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
                  "site": {"latitude": 52, "longitude": 0, "zone": "UTC"}, "climate": "cambridge",
                  "beds": [{"id": "a", "areaM2": 4}]}
                 """);
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
+        Files.writeString(folder.resolve("journal.jsonl"), """
                 {"id":"e1","date":"2020-03-15","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a"}
                 """);
     }
@@ -37,7 +33,7 @@ class WeatherCommandTest {
     private Cli.Result add(String text, String... more) throws IOException {
         Files.writeString(folder.resolve("new.csv"), text);
         String[] all = new String[5 + more.length];
-        System.arraycopy(new String[] {"weather", "add", "new.csv", "--today", "2026-03-31"}, 0, all, 0, 5);
+        System.arraycopy(new String[]{"weather", "add", "new.csv", "--today", "2026-03-31"}, 0, all, 0, 5);
         System.arraycopy(more, 0, all, 5, more.length);
         return Cli.in(folder).run(all);
     }
@@ -51,8 +47,7 @@ class WeatherCommandTest {
         Cli.Result run = add("date,tmin,tmax,rain,wind\n2026-01-01,1.5,6,0.2,3\n2026-01-04,99.9,5,,3\n");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("2 days read as date,tmin,tmax,rain in °C and mm", "not used: wind")
+        assertThat(run.out()).contains("2 days read as date,tmin,tmax,rain in °C and mm", "not used: wind")
                 .contains("From 2026-01-01 to 2026-01-04", "2 days are left out")
                 .contains("2026-01-02 to 2026-01-03, 2 days", "1 day lacks a temperature");
         assertThat(run.err()).contains("weather.csv");
@@ -136,10 +131,8 @@ class WeatherCommandTest {
     }
 
     private String budBurst() {
-        String json = Cli.in(folder)
-                .run("stages", "bc", "--json", "--today", "2026-03-31")
-                .out()
-                .replaceAll("\\s+", " ");
+        String json = Cli.in(folder).run("stages", "bc", "--json", "--today", "2026-03-31").out().replaceAll("\\s+",
+                " ");
         String before = "\"bud-burst\", \"bbch\": \"07\", \"date\": \"";
         int at = json.indexOf(before) + before.length();
         return json.substring(at, at + 10);

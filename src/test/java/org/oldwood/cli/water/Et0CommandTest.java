@@ -14,9 +14,8 @@ class Et0CommandTest {
     @TempDir
     Path folder;
 
-    private static final String[] DAY = {
-        "et0", "--at", "50.8,4.35", "--altitude", "100", "--on", "2026-07-06", "--tmin", "12.3", "--tmax", "21.5"
-    };
+    private static final String[] DAY = {"et0", "--at", "50.8,4.35", "--altitude", "100", "--on", "2026-07-06",
+            "--tmin", "12.3", "--tmax", "21.5"};
 
     private Cli.Result run(String... more) {
         String[] all = new String[DAY.length + more.length];
@@ -27,8 +26,7 @@ class Et0CommandTest {
 
     /** Without line ends and runs of spaces, which depend on the width of the terminal. */
     private static Cli.Result plain(Cli.Result run) {
-        return new Cli.Result(
-                run.exit(), run.out().replaceAll("\\s+", " "), run.err().replaceAll("\\s+", " "));
+        return new Cli.Result(run.exit(), run.out().replaceAll("\\s+", " "), run.err().replaceAll("\\s+", " "));
     }
 
     @Test
@@ -37,9 +35,8 @@ class Et0CommandTest {
 
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .startsWith("2026-07-06: 3.88 mm")
-                .contains("41.09", "16.1", "22.07", "30.90", "13.28", "1.997", "1.409", "0.0666");
+        assertThat(run.out()).startsWith("2026-07-06: 3.88 mm").contains("41.09", "16.1", "22.07", "30.90", "13.28",
+                "1.997", "1.409", "0.0666");
     }
 
     @Test
@@ -65,11 +62,8 @@ class Et0CommandTest {
     void wrong_input_is_refused_in_words() {
         assertThat(run("--rh-min", "90", "--rh-max", "60").err()).contains("is above the highest");
         assertThat(run("--sun", "30").exit()).isEqualTo(2);
-        assertThat(plain(Cli.in(folder).run("et0", "--tmin", "1", "--tmax", "2"))
-                        .err())
-                .contains("give --at LAT,LON");
-        assertThat(plain(Cli.in(folder).run("et0", "--at", "95", "--tmin", "1", "--tmax", "2"))
-                        .err())
+        assertThat(plain(Cli.in(folder).run("et0", "--tmin", "1", "--tmax", "2")).err()).contains("give --at LAT,LON");
+        assertThat(plain(Cli.in(folder).run("et0", "--at", "95", "--tmin", "1", "--tmax", "2")).err())
                 .contains("--at must be latitude");
         assertThat(plain(Cli.in(folder).run("et0", "--at", "50,4")).err()).contains("--tmin and --tmax");
     }
@@ -102,14 +96,11 @@ class Et0CommandTest {
     }
 
     private void garden(String climate) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "Yard", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2d",
                  "site": {"latitude": 50.8, "longitude": 4.35, "heightM": 100, "zone": "Europe/Brussels"},
                  %s "beds": []}
-                """
-                        .formatted(climate));
+                """.formatted(climate));
         Files.writeString(folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n");
     }
 
@@ -126,8 +117,8 @@ class Et0CommandTest {
     void a_garden_gives_its_place_and_measured_temperatures() throws IOException {
         garden("");
 
-        Cli.Result run =
-                inGarden("--on", "2026-07-06", "--rh-min", "63", "--rh-max", "84", "--wind", "2.078", "--sun", "9.25");
+        Cli.Result run = inGarden("--on", "2026-07-06", "--rh-min", "63", "--rh-max", "84", "--wind", "2.078", "--sun",
+                "9.25");
 
         assertThat(run.exit()).isZero();
         assertThat(run.out()).startsWith("2026-07-06: 3.88 mm");
@@ -162,15 +153,13 @@ class Et0CommandTest {
 
         assertThat(plain(Cli.in(folder).run(line)).out()).contains("in 1 day", "1 day without temperatures left out");
         String[] asJson = {"et0", "--at", "50.8,4.35", "days.csv", "--json"};
-        assertThat(plain(Cli.in(folder).run(asJson)).out())
-                .contains("\"withoutTemperatures\": 1", "\"togetherMm\":", "sea level");
+        assertThat(plain(Cli.in(folder).run(asJson)).out()).contains("\"withoutTemperatures\": 1", "\"togetherMm\":",
+                "sea level");
     }
 
     @Test
     void a_file_of_days_is_worked_through() throws IOException {
-        Files.writeString(
-                folder.resolve("days.csv"),
-                """
+        Files.writeString(folder.resolve("days.csv"), """
                 date,tmin,tmax,rhmin,rhmax,wind,sun
                 2026-07-06,12.3,21.5,63,84,2.078,9.25
                 2026-07-07,12.3,21.5,,,,
@@ -184,9 +173,7 @@ class Et0CommandTest {
 
     @Test
     void a_bad_file_is_told_line_by_line() throws IOException {
-        Files.writeString(
-                folder.resolve("days.csv"),
-                """
+        Files.writeString(folder.resolve("days.csv"), """
                 date,tmin,tmax,sun
                 2026-02-30,1,2,3
                 2026-03-01,9,2,3

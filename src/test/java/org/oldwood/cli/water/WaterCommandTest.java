@@ -24,31 +24,21 @@ class WaterCommandTest {
         journal("");
     }
 
-    private void garden(String climate) throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
-                {"format": 1, "name": "Hedge rows", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": 52.2, "longitude": %s, "heightM": 20, "zone": "Europe/London"},
-                 %s
-                 "beds": [
-                  {"id": "dry", "name": "By the hedge", "areaM2": 4, "texture": "sand", "competing": 0.3},
-                  {"id": "damp", "name": "By the shed", "areaM2": 4, "texture": "silt-loam",
-                   "roof": {"areaM2": 12, "surface": "tiles"}, "tapLitresPerMinute": 10},
-                  {"id": "empty", "name": "Empty", "areaM2": 2}]}
-                """
-                        .formatted(climate.isEmpty() ? -35 : 0.1, climate));
-    }
+    private void garden(String climate) throws IOException { Files.writeString(folder.resolve("garden.json"), """
+            {"format": 1, "name": "Hedge rows", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+             "site": {"latitude": 52.2, "longitude": %s, "heightM": 20, "zone": "Europe/London"},
+             %s
+             "beds": [
+              {"id": "dry", "name": "By the hedge", "areaM2": 4, "texture": "sand", "competing": 0.3},
+              {"id": "damp", "name": "By the shed", "areaM2": 4, "texture": "silt-loam",
+               "roof": {"areaM2": 12, "surface": "tiles"}, "tapLitresPerMinute": 10},
+              {"id": "empty", "name": "Empty", "areaM2": 2}]}
+            """.formatted(climate.isEmpty() ? -35 : 0.1, climate)); }
 
-    private void journal(String more) throws IOException {
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
-                {"id":"e1","date":"2020-11-15","entry":"planted","plant":"a","crop":"blackcurrant","bed":"dry","bushes":3}
-                {"id":"e2","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
-                """
-                        + more);
-    }
+    private void journal(String more) throws IOException { Files.writeString(folder.resolve("journal.jsonl"), """
+            {"id":"e1","date":"2020-11-15","entry":"planted","plant":"a","crop":"blackcurrant","bed":"dry","bushes":3}
+            {"id":"e2","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
+            """ + more); }
 
     private Cli.Result run(String... args) {
         Cli.Result run = Cli.in(folder).run(args);
@@ -69,8 +59,7 @@ class WaterCommandTest {
 
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("By the hedge (dry)", "Water now: ", "l per bush", "No plant stands here")
+        assertThat(run.out()).contains("By the hedge (dry)", "Water now: ", "l per bush", "No plant stands here")
                 .contains("2026-07-10 >", "Do not let it run short now");
     }
 
@@ -87,8 +76,7 @@ class WaterCommandTest {
         String out = july("water", "--compare").out();
 
         assertThat(out.indexOf("damp")).isBetween(1, out.indexOf("dry") - 1);
-        assertThat(out)
-                .contains("As if full-grown blackcurrant filled each bed", "30 %")
+        assertThat(out).contains("As if full-grown blackcurrant filled each bed", "30 %")
                 .contains("in a summer of mean weather", "A bush is best off in By the shed");
     }
 
@@ -106,11 +94,9 @@ class WaterCommandTest {
     void the_comparison_is_told_to_other_programs_too() throws IOException {
         weather(2024, 2025);
 
-        String json =
-                july("water", "--compare", "--crop", "gooseberry", "--json").out();
+        String json = july("water", "--compare", "--crop", "gooseberry", "--json").out();
 
-        assertThat(json)
-                .contains("\"crop\": \"gooseberry\"", "\"measured\": true")
+        assertThat(json).contains("\"crop\": \"gooseberry\"", "\"measured\": true")
                 .contains("\"summers\": [ \"2024\", \"2025\" ]")
                 .contains("\"bed\": \"empty\"", "\"daysShort\":", "\"roofLitres\":");
     }
@@ -128,8 +114,8 @@ class WaterCommandTest {
         weather(2019, 2025);
         double still = meanShort("empty");
         Path file = folder.resolve("garden.json");
-        Files.writeString(
-                file, Files.readString(file).replace("\"name\": \"Empty\"", "\"name\": \"Empty\", \"windy\": true"));
+        Files.writeString(file,
+                Files.readString(file).replace("\"name\": \"Empty\"", "\"name\": \"Empty\", \"windy\": true"));
 
         assertThat(meanShort("empty")).isGreaterThan(still);
     }
@@ -148,14 +134,8 @@ class WaterCommandTest {
         for (LocalDate day = LocalDate.of(first, 1, 1); !day.isAfter(end); day = day.plusDays(1)) {
             double warm = 10 - 8 * Math.cos(2 * Math.PI * day.getDayOfYear() / 365);
             double rain = day.getDayOfMonth() % 8 == 0 ? 16 : 0;
-            days.append(day)
-                    .append(',')
-                    .append(Math.rint(warm - 5))
-                    .append(',')
-                    .append(Math.rint(warm + 6))
-                    .append(',')
-                    .append(day.getYear() == 2022 ? rain / 2 : rain)
-                    .append('\n');
+            days.append(day).append(',').append(Math.rint(warm - 5)).append(',').append(Math.rint(warm + 6)).append(',')
+                    .append(day.getYear() == 2022 ? rain / 2 : rain).append('\n');
         }
         Files.writeString(folder.resolve("weather.csv"), days);
     }
@@ -176,8 +156,7 @@ class WaterCommandTest {
 
         String json = july("water", "--json").out();
 
-        assertThat(json)
-                .contains("\"lacking\": \"the garden's climate is not known")
+        assertThat(json).contains("\"lacking\": \"the garden's climate is not known")
                 .contains("\"bed\": \"damp\"", "\"guideMmAWeek\": 25", "\"totalAvailableMm\": 42")
                 .doesNotContain("heldMm");
     }
@@ -186,16 +165,14 @@ class WaterCommandTest {
     void json_has_the_account_of_each_bed() {
         String json = july("water", "--json").out();
 
-        assertThat(json)
-                .contains("\"date\": \"2026-07-10\"", "\"bed\": \"dry\"", "\"short\": true")
+        assertThat(json).contains("\"date\": \"2026-07-10\"", "\"bed\": \"dry\"", "\"short\": true")
                 .contains("\"refillNow\": {", "\"each\": \"bush\"", "\"sources\": [ \"fao-56\"");
         assertThat(json).doesNotContain("\"lacking\"", "\"bed\": \"empty\"");
     }
 
     @Test
     void a_bed_asked_for_shows_what_its_figures_rest_on() {
-        assertThat(july("water", "damp").out())
-                .contains("other views of it", "(from memory)", "source hug-redcurrant")
+        assertThat(july("water", "damp").out()).contains("other views of it", "(from memory)", "source hug-redcurrant")
                 .contains("Sources: fao-56");
         assertThat(july("water").out()).doesNotContain("other views of it");
     }
@@ -212,7 +189,7 @@ class WaterCommandTest {
     void weather_that_cannot_be_is_told_by_line_and_stops_it() throws IOException {
         Files.writeString(folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-06-01,10,5,0\n");
 
-        for (String[] command : new String[][] {{"water"}, {"water", "--compare"}, {"tasks", "--craft", "water"}}) {
+        for (String[] command : new String[][]{{"water"}, {"water", "--compare"}, {"tasks", "--craft", "water"}}) {
             Cli.Result run = july(command);
             assertThat(run.exit()).isEqualTo(1);
             assertThat(run.out()).isEmpty();
@@ -231,13 +208,11 @@ class WaterCommandTest {
     @Test
     void a_watering_and_a_wet_note_leave_more_in_the_ground() throws IOException {
         double before = held();
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-09","entry":"watered","bed":"damp","minutes":3}
                 """);
         double watered = held();
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-09","entry":"moisture","bed":"damp","feel":"field-capacity"}
                 """);
 
@@ -246,20 +221,16 @@ class WaterCommandTest {
         assertThat(july("water", "damp").out()).contains("mm wetter than the account");
     }
 
-    private double held() {
-        return number(july("water", "damp", "--json").out(), "heldMm");
-    }
+    private double held() { return number(july("water", "damp", "--json").out(), "heldMm"); }
 
     @Test
     void what_one_plant_got_counts_by_its_share() throws IOException {
         double before = held();
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-09","entry":"watered","plant":"b","litres":20}
                 """);
         double plant = held();
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-09","entry":"watered","bed":"damp","litres":20}
                 """);
 
@@ -269,13 +240,11 @@ class WaterCommandTest {
 
     @Test
     void a_watering_in_minutes_without_a_known_flow_is_told() throws IOException {
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-09","entry":"watered","bed":"dry","minutes":20}
                 """);
 
-        assertThat(july("water", "dry").out())
-                .contains("waterings noted in minutes are left out, 1 of them")
+        assertThat(july("water", "dry").out()).contains("waterings noted in minutes are left out, 1 of them")
                 .contains("tapLitresPerMinute");
     }
 
@@ -298,8 +267,7 @@ class WaterCommandTest {
 
     @Test
     void notes_that_pull_one_way_are_told() throws IOException {
-        journal(
-                """
+        journal("""
                 {"id":"m1","date":"2026-05-20","entry":"moisture","bed":"damp","feel":"dry"}
                 {"id":"m2","date":"2026-06-05","entry":"moisture","bed":"damp","feel":"dry"}
                 {"id":"m3","date":"2026-06-20","entry":"moisture","bed":"damp","feel":"dry"}
@@ -322,10 +290,8 @@ class WaterCommandTest {
         Cli.Result run = run("note", "moisture", "damp", "--feel", "?");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("oldwood note moisture damp --feel moist", "very-moist (75-100 %)")
-                .contains("nrcs-feel")
-                .doesNotContain("On sands");
+        assertThat(run.out()).contains("oldwood note moisture damp --feel moist", "very-moist (75-100 %)")
+                .contains("nrcs-feel").doesNotContain("On sands");
         assertThat(Files.readString(folder.resolve("journal.jsonl"))).isEqualTo(before);
         assertThat(run("note", "moisture", "dmap", "--feel", "?").exit()).isEqualTo(2);
     }
@@ -336,10 +302,8 @@ class WaterCommandTest {
         assertThat(run("note", "watered", "b", "--litres", "9").exit()).isZero();
         assertThat(run("note", "watered", "dry", "--litres", "20").exit()).isZero();
 
-        assertThat(Files.readString(folder.resolve("journal.jsonl")))
-                .contains("\"bed\":\"damp\",\"feel\":\"moist\"")
-                .contains("\"plant\":\"b\",\"litres\":9")
-                .contains("\"bed\":\"dry\",\"litres\":20");
+        assertThat(Files.readString(folder.resolve("journal.jsonl"))).contains("\"bed\":\"damp\",\"feel\":\"moist\"")
+                .contains("\"plant\":\"b\",\"litres\":9").contains("\"bed\":\"dry\",\"litres\":20");
         Cli.Result nowhere = run("note", "watered", "--litres", "9");
         assertThat(nowhere.exit()).isEqualTo(2);
         assertThat(nowhere.err()).contains("say which bed or plant");
@@ -348,11 +312,8 @@ class WaterCommandTest {
 
     @Test
     void the_south_has_the_same_summer_half_a_year_later() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                Files.readString(folder.resolve("garden.json"))
-                        .replace("52.2", "-42.9")
-                        .replace("\"cambridge\"", "\"hobart\""));
+        Files.writeString(folder.resolve("garden.json"), Files.readString(folder.resolve("garden.json"))
+                .replace("52.2", "-42.9").replace("\"cambridge\"", "\"hobart\""));
 
         Cli.Result run = run("water", "dry", "--today", "2027-01-10");
 
@@ -379,8 +340,7 @@ class WaterCommandTest {
         Files.writeString(folder.resolve("weather.csv"), dry);
 
         assertThat(run(plan).out()).contains("water-next@damp", "By the shed runs short next");
-        journal(
-                """
+        journal("""
                 {"id":"e3","date":"2026-07-01","entry":"watered","bed":"damp","litres":100}
                 """);
         assertThat(run(plan).out()).doesNotContain("water-next@damp");

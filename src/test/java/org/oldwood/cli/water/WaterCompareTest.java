@@ -31,15 +31,14 @@ class WaterCompareTest {
         Map<String, double[]> plain = new HashMap<>();
         for (String line : PlainAccount.of(folder).split("\n")) {
             String[] words = line.split(" ");
-            plain.put(words[0], new double[] {Double.parseDouble(words[1]), Double.parseDouble(words[3])});
+            plain.put(words[0], new double[]{Double.parseDouble(words[1]), Double.parseDouble(words[3])});
         }
 
-        Cli.Result run =
-                Cli.in(folder).run("water", "--compare", "--crop", "blackcurrant", "--json", "--today", "2026-01-15");
+        Cli.Result run = Cli.in(folder).run("water", "--compare", "--crop", "blackcurrant", "--json", "--today",
+                "2026-01-15");
 
         assertThat(run.exit()).isZero();
-        Json.Obj answer = (Json.Obj) JsonReader.readLine(oneLine(run.out()), "out", 1, new Problems())
-                .orElseThrow();
+        Json.Obj answer = (Json.Obj) JsonReader.readLine(oneLine(run.out()), "out", 1, new Problems()).orElseThrow();
         Json.Arr beds = (Json.Arr) answer.members().get("beds");
         assertThat(beds.items()).hasSize(24);
         for (Json bed : beds.items()) {
@@ -50,9 +49,7 @@ class WaterCompareTest {
         }
     }
 
-    private static String oneLine(String json) {
-        return json.replaceAll("\\s*\n\\s*", " ");
-    }
+    private static String oneLine(String json) { return json.replaceAll("\\s*\n\\s*", " "); }
 
     private static double number(Map<String, Json> members, String key) {
         return Double.parseDouble(members.get(key).shown());

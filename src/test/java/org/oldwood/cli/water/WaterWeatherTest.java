@@ -20,18 +20,15 @@ class WaterWeatherTest {
 
     @BeforeEach
     void garden() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
+        Files.writeString(folder.resolve("garden.json"), """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
                  "site": {"latitude": 52.2, "longitude": 0.1, "zone": "UTC"}, "climate": "cambridge",
                  "beds": [{"id": "damp", "areaM2": 4, "texture": "silt-loam"}]}
                 """);
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
+        Files.writeString(folder.resolve("journal.jsonl"),
                 """
-                {"id":"e1","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
-                """);
+                        {"id":"e1","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
+                        """);
     }
 
     @Test
@@ -65,9 +62,7 @@ class WaterWeatherTest {
     }
 
     private double unsure() throws IOException {
-        String json = Cli.in(folder)
-                .run("water", "damp", "--json", "--today", "2026-07-10")
-                .out();
+        String json = Cli.in(folder).run("water", "damp", "--json", "--today", "2026-07-10").out();
         JsonNode bed = new ObjectMapper().readTree(json).at("/beds/0");
         return bed.get("heldMostMm").asDouble() - bed.get("heldLeastMm").asDouble();
     }

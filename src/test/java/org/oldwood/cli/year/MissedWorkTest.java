@@ -20,21 +20,15 @@ class MissedWorkTest {
     void what_was_missed_is_noted_by_the_number_that_is_printed(String at, String begun, String later, String done)
             throws IOException {
         String start = "start garden --name=Ours --zone=UTC --planted=2021 --plants=blackcurrant=2 --at=%s --today=%s";
-        Cli.in(scratch)
-                .with("HOME", scratch.toString())
-                .run(start.formatted(at, begun).split(" "));
+        Cli.in(scratch).with("HOME", scratch.toString()).run(start.formatted(at, begun).split(" "));
         Path garden = scratch.resolve("garden");
         assertThat(Files.readString(garden.resolve("garden.json"))).contains("\"since\": \"" + begun + "\"");
         assertThat(run(garden, begun, "tasks", "missed")).isEmpty();
 
         String missed = run(garden, later, "tasks", "missed");
-        String number = missed.lines()
-                .filter(line -> line.contains("Cut the oldest"))
-                .map(line -> line.strip().split(" ")[0])
-                .findFirst()
-                .orElseThrow(() -> new AssertionError(missed));
-        assertThat(run(garden, later, "tasks", "missed", "--each"))
-                .contains("winter-cut@blackcurrant-1@")
+        String number = missed.lines().filter(line -> line.contains("Cut the oldest"))
+                .map(line -> line.strip().split(" ")[0]).findFirst().orElseThrow(() -> new AssertionError(missed));
+        assertThat(run(garden, later, "tasks", "missed", "--each")).contains("winter-cut@blackcurrant-1@")
                 .doesNotContain("more kinds");
         run(garden, later, "tasks", "missed");
         run(garden, later, "note", "done", number, "--date=" + done);

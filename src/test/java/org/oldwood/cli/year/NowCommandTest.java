@@ -18,9 +18,7 @@ class NowCommandTest {
     @TempDir
     private Path folder;
 
-    private Cli.Result run(String... args) {
-        return Cli.in(folder.resolve("g")).run(args);
-    }
+    private Cli.Result run(String... args) { return Cli.in(folder.resolve("g")).run(args); }
 
     private String ok(String... args) {
         Cli.Result result = run(args);
@@ -29,16 +27,9 @@ class NowCommandTest {
     }
 
     private void start(String at, String today) {
-        Cli.Result result = Cli.in(folder)
-                .run(
-                        "start",
-                        "g",
-                        "--name=Our garden",
-                        "--at=" + at,
-                        "--planted=2021",
-                        "--zone=UTC",
-                        today,
-                        "--plants=blackcurrant=4,redcurrant=2,gooseberry=2,summer-raspberry=2,blueberry=1");
+        Cli.Result result = Cli.in(folder).run("start", "g", "--name=Our garden", "--at=" + at, "--planted=2021",
+                "--zone=UTC", today,
+                "--plants=blackcurrant=4,redcurrant=2,gooseberry=2,summer-raspberry=2,blueberry=1");
         assertThat(result.exit()).as(result.err()).isZero();
     }
 
@@ -51,8 +42,7 @@ class NowCommandTest {
             String day = java.time.LocalDate.parse(first).plusMonths(month).toString();
             String out = ok("--today=" + day);
             assertThat(out.lines().toList()).hasSizeBetween(3, 24).allMatch(line -> line.matches(SCREEN));
-            assertThat(ok("tasks", "--today=" + day).lines().toList())
-                    .hasSizeLessThanOrEqualTo(24)
+            assertThat(ok("tasks", "--today=" + day).lines().toList()).hasSizeLessThanOrEqualTo(24)
                     .allMatch(line -> line.matches(SCREEN));
         }
         assertThat(ok("--today=" + first)).contains("To do until", "  1  ", "by ");
@@ -79,8 +69,8 @@ class NowCommandTest {
         assertThat(ok("tasks", "cut", "--today=2027-01-05")).contains("20 Jan  Count");
         ok("note", "skipped", "cut@2027.blackcurrant", "--today=2027-01-05");
         assertThat(ok("tasks", "cut", "--today=2027-01-05")).doesNotContain("20 Jan  Count");
-        assertThat(Files.readString(folder.resolve("g/journal.jsonl")))
-                .contains("\"entry\":\"later\"", "\"days\":15", "\"entry\":\"skipped\"");
+        assertThat(Files.readString(folder.resolve("g/journal.jsonl"))).contains("\"entry\":\"later\"", "\"days\":15",
+                "\"entry\":\"skipped\"");
     }
 
     @Test
@@ -97,8 +87,7 @@ class NowCommandTest {
         assertThat(ok("tasks", "cut", today)).isNotEqualTo(before);
         ok("undo", "--last=13", today);
         assertThat(ok("tasks", "cut", today)).isEqualTo(before);
-        assertThat(run("note", "later", "cut@2027.blackcurrant", "--until=2027-01-20", today)
-                        .err())
+        assertThat(run("note", "later", "cut@2027.blackcurrant", "--until=2027-01-20", today).err())
                 .doesNotContain("last good day");
     }
 
@@ -114,10 +103,8 @@ class NowCommandTest {
         assertThat(ok("tasks", "frost", day)).contains("Frost watch");
 
         Path file = folder.resolve("g/garden.json");
-        Files.writeString(
-                file,
-                Files.readString(file)
-                        .replaceFirst("\\{", "{\"wishes\": {\"morePlants\": true, \"never\": [\"cut\"]},"));
+        Files.writeString(file, Files.readString(file).replaceFirst("\\{",
+                "{\"wishes\": {\"morePlants\": true, \"never\": [\"cut\"]},"));
         assertThat(ok("tasks", day)).contains("not asked for: cut, frost");
         Files.writeString(file, Files.readString(file).replace("[\"cut\"]", "[\"cat\"]"));
         assertThat(run("check", day).err()).contains("is not a kind of round that is known: \"cat\"");
@@ -130,9 +117,7 @@ class NowCommandTest {
         start("52,-2", "--today=2026-11-26");
         String day = "--today=2026-11-28";
         assertThat(ok("tasks", "2027-02", day)).contains(" Feb  ").doesNotContain(" Jan  ");
-        assertThat(ok("tasks", "2027-03-01..2027-03-20", day))
-                .contains(" Mar  ")
-                .doesNotContain(" Apr  ");
+        assertThat(ok("tasks", "2027-03-01..2027-03-20", day)).contains(" Mar  ").doesNotContain(" Apr  ");
         assertThat(ok("tasks", "week", day)).contains("28 Nov  Clean and sharpen tools");
         assertThat(run("tasks", "weak", day).err()).contains("Did you mean \"week\"?");
         assertThat(run("tasks", "weak", day).exit()).isEqualTo(2);
@@ -141,24 +126,15 @@ class NowCommandTest {
     /** What cannot be understood is asked again, an empty line is no answer, and without a person nothing is asked. */
     @Test
     void start_asks_a_person_for_wishes_and_writes_what_was_answered() throws IOException {
-        String[] start = {
-            "start", "g", "--name=Ours", "--at=52,-2", "--planted=2021", "--zone=UTC", "--plants=gooseberry=2"
-        };
-        Cli.Result asked = Cli.in(folder)
-                .answering("Sat, sunday\n\nbone meal\nbone-meal\nfrost lime\n07:30\nno\n")
+        String[] start = {"start", "g", "--name=Ours", "--at=52,-2", "--planted=2021", "--zone=UTC",
+                "--plants=gooseberry=2"};
+        Cli.Result asked = Cli.in(folder).answering("Sat, sunday\n\nbone meal\nbone-meal\nfrost lime\n07:30\nno\n")
                 .run(start);
         assertThat(asked.exit()).as(asked.err()).isZero();
         assertThat(asked.err()).contains("not understood: \"bone meal\"");
         String file = Files.readString(folder.resolve("g/garden.json"));
-        assertThat(file)
-                .contains(
-                        "\"saturday\"",
-                        "\"sunday\"",
-                        "\"bone-meal\"",
-                        "\"frost\"",
-                        "\"07:30\"",
-                        "\"morePlants\": false")
-                .doesNotContain("minutesPerDay");
+        assertThat(file).contains("\"saturday\"", "\"sunday\"", "\"bone-meal\"", "\"frost\"", "\"07:30\"",
+                "\"morePlants\": false").doesNotContain("minutesPerDay");
         assertThat(ok("check")).isEmpty();
 
         start[1] = "h";

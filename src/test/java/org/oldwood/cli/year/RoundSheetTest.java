@@ -28,8 +28,8 @@ import org.oldwood.cli.command.Cli;
  * Cards and boxes of the sheet against the plan of the same day: winter, spring, summer, in both halves of the earth.
  */
 class RoundSheetTest {
-    private static final Pattern CARD =
-            Pattern.compile("card cut\" data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);
+    private static final Pattern CARD = Pattern
+            .compile("card cut\" data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);
     private static final Pattern BOX = Pattern.compile("class=\"tick\" data-tasks=\"([^\"]+)\"");
 
     @TempDir
@@ -56,22 +56,14 @@ class RoundSheetTest {
     private Map<String, JsonNode> open(String day) throws IOException {
         Map<String, JsonNode> open = new LinkedHashMap<>();
         for (JsonNode task : plan(day).get("tasks")) {
-            if (task.get("state").asText().equals("open")) {
-                open.put(task.get("id").asText(), task);
-            }
+            if (task.get("state").asText().equals("open")) { open.put(task.get("id").asText(), task); }
         }
         return open;
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "terrace-school,2026-11-25",
-        "terrace-school,2027-02-10",
-        "terrace-school,2027-06-20",
-        "fire-station-hedges,2026-11-25",
-        "fire-station-hedges,2027-02-10",
-        "fire-station-hedges,2027-06-20"
-    })
+    @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-02-10", "terrace-school,2027-06-20",
+            "fire-station-hedges,2026-11-25", "fire-station-hedges,2027-02-10", "fire-station-hedges,2027-06-20"})
     void every_card_is_the_plants_next_open_cut(String garden, String day) throws IOException {
         copy(garden);
         Map<String, JsonNode> open = open(day);
@@ -83,27 +75,18 @@ class RoundSheetTest {
             for (String id : cards.group(1).split(" ")) {
                 JsonNode task = open.get(id);
                 assertThat(task).as(id).isNotNull();
-                assertThat(cards.group(2).toLowerCase(Locale.ROOT))
-                        .as(id)
+                assertThat(cards.group(2).toLowerCase(Locale.ROOT)).as(id)
                         .contains(task.get("amount").get("words").asText().toLowerCase(Locale.ROOT));
-                assertThat(carded.put(id.split("@", -1)[1], id))
-                        .as("two cards of one plant")
-                        .isNull();
+                assertThat(carded.put(id.split("@", -1)[1], id)).as("two cards of one plant").isNull();
             }
         }
         assertThat(carded).isNotEmpty();
         Set<String> earlier = new TreeSet<>();
         open.forEach((id, task) -> {
             String card = carded.get(id.split("@", -1)[1]);
-            boolean cut = card != null
-                    && id.split("@", -1)[0].equals(card.split("@", -1)[0])
-                    && task.get("day")
-                                    .asText()
-                                    .compareTo(open.get(card).get("day").asText())
-                            < 0;
-            if (cut) {
-                earlier.add(id);
-            }
+            boolean cut = card != null && id.split("@", -1)[0].equals(card.split("@", -1)[0])
+                    && task.get("day").asText().compareTo(open.get(card).get("day").asText()) < 0;
+            if (cut) { earlier.add(id); }
         });
         assertThat(earlier).as("cuts that come before the card's").isEmpty();
     }
@@ -133,25 +116,15 @@ class RoundSheetTest {
         }
         Set<String> kinds = new TreeSet<>();
         left.forEach(id -> kinds.add(id.split("@", -1)[0]));
-        assertThat(kinds)
-                .as("left out, since nobody asked for more plants")
-                .allMatch(kind -> kind.startsWith("strike-")
-                        || kind.startsWith("take-")
-                        || kind.contains("cutting")
-                        || kind.contains("sucker")
-                        || kind.contains("layer"));
+        assertThat(kinds).as("left out, since nobody asked for more plants")
+                .allMatch(kind -> kind.startsWith("strike-") || kind.startsWith("take-") || kind.contains("cutting")
+                        || kind.contains("sucker") || kind.contains("layer"));
     }
 
-    private static String told(Cli.Result result) {
-        return (result.out() + result.err()).replaceAll("\\s+", " ");
-    }
+    private static String told(Cli.Result result) { return (result.out() + result.err()).replaceAll("\\s+", " "); }
 
     private static List<String> inOrder(String html, String pattern) {
-        return Pattern.compile(pattern)
-                .matcher(html)
-                .results()
-                .map(it -> it.group(1))
-                .toList();
+        return Pattern.compile(pattern).matcher(html).results().map(it -> it.group(1)).toList();
     }
 
     /** As the demo garden declares it: along the rows, not as planted. */
@@ -166,8 +139,8 @@ class RoundSheetTest {
         List<String> carded = inOrder(html, "<span class=\"ids\"><bdi>([^,<]+)");
         assertThat(carded).containsSubsequence("bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1");
         run("walk", "--labels=labels.html", "--today=2026-11-25", "--quiet");
-        assertThat(inOrder(Files.readString(folder.resolve("labels.html")), "code of ([^\"]+)"))
-                .startsWith("bc-old", "bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1", "hk-2");
+        assertThat(inOrder(Files.readString(folder.resolve("labels.html")), "code of ([^\"]+)")).startsWith("bc-old",
+                "bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1", "hk-2");
     }
 
     @Test
@@ -179,8 +152,7 @@ class RoundSheetTest {
         Set<String> boxes = new TreeSet<>(inOrder(html, "tick\" data-tasks=\"([^\"]+)\""));
         Map<String, JsonNode> open = open(day);
 
-        Matcher spots = Pattern.compile("data-plant=\"([^\"]+)\"><span class=\"spot[^>]*>(.*?)</span>")
-                .matcher(html);
+        Matcher spots = Pattern.compile("data-plant=\"([^\"]+)\"><span class=\"spot[^>]*>(.*?)</span>").matcher(html);
         Map<String, String> signs = new HashMap<>();
         while (spots.find()) {
             signs.put(spots.group(1), spots.group(2));
@@ -191,8 +163,7 @@ class RoundSheetTest {
                 JsonNode subject = open.get(id).get("subject");
                 if (subject.get("kind").asText().equals("plant")) {
                     wanted.add(subject.get("id").asText());
-                    assertThat(signs.get(subject.get("id").asText()))
-                            .as(id)
+                    assertThat(signs.get(subject.get("id").asText())).as(id)
                             .contains("s-" + open.get(id).get("craft").asText());
                 }
             }

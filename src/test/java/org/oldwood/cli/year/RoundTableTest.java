@@ -24,12 +24,9 @@ class RoundTableTest {
             throws IOException {
         String day = "--today=" + today;
         String text = Cli.in(Path.of("demo-data", garden))
-                .run("tasks", "year", comma ? "--decimal-comma" : "--csv", day)
-                .out();
+                .run("tasks", "year", comma ? "--decimal-comma" : "--csv", day).out();
         JsonNode json = new ObjectMapper()
-                .readTree(Cli.in(Path.of("demo-data", garden))
-                        .run("tasks", "--json", day)
-                        .out());
+                .readTree(Cli.in(Path.of("demo-data", garden)).run("tasks", "--json", day).out());
         Problems problems = new Problems();
 
         Csv table = Csv.read(text, "rounds.csv", problems);
@@ -38,16 +35,11 @@ class RoundTableTest {
         assertThat(text).startsWith("\ufeff");
         assertThat(table.semicolons()).isEqualTo(comma);
         List<String> told = StreamSupport.stream(json.get("rounds").spliterator(), false)
-                .map(round -> "%s %s"
-                        .formatted(round.get("id").asText(), round.get("day").asText()))
-                .toList();
+                .map(round -> "%s %s".formatted(round.get("id").asText(), round.get("day").asText())).toList();
         assertThat(table.rows()).hasSizeGreaterThan(40);
         assertThat(table.rows())
-                .extracting(row -> "%s %s"
-                        .formatted(
-                                row.cell("round").orElseThrow(), row.cell("day").orElseThrow()))
-                .doesNotHaveDuplicates()
-                .isSubsetOf(told);
+                .extracting(row -> "%s %s".formatted(row.cell("round").orElseThrow(), row.cell("day").orElseThrow()))
+                .doesNotHaveDuplicates().isSubsetOf(told);
     }
 
     /** No labour figure was read in print, so each list that shows minutes says how they are known; once. */
@@ -55,12 +47,9 @@ class RoundTableTest {
     void minutes_say_how_they_are_known() {
         Cli cli = Cli.in(Path.of("demo-data", "terrace-school"));
         for (List<String> asked : List.of(List.of("tasks"), List.of("now"), List.of("tasks", "cut"))) {
-            String out = cli.run(Stream.concat(asked.stream(), Stream.of("--today=2027-01-05"))
-                            .toArray(String[]::new))
+            String out = cli.run(Stream.concat(asked.stream(), Stream.of("--today=2027-01-05")).toArray(String[]::new))
                     .out();
-            assertThat(out.split("by your notes, else assumed", -1))
-                    .as(asked.toString())
-                    .hasSize(2);
+            assertThat(out.split("by your notes, else assumed", -1)).as(asked.toString()).hasSize(2);
         }
         String prune = cli.run("prune", "--today=2027-01-05").out();
         assertThat(prune.lines().filter(line -> line.contains("Time: about")))
@@ -71,11 +60,8 @@ class RoundTableTest {
     @Test
     void offsets_of_our_own_say_so_beside_the_stage() {
         String out = Cli.in(Path.of("demo-data", "terrace-school"))
-                .run("stages", "autumn-raspberry", "--today=2027-01-05")
-                .out()
-                .replaceAll("\\s+", " ");
-        assertThat(out)
-                .contains("8 days before bud burst (our assumption)")
+                .run("stages", "autumn-raspberry", "--today=2027-01-05").out().replaceAll("\\s+", " ");
+        assertThat(out).contains("8 days before bud burst (our assumption)")
                 .contains("45 days before ripe for picking (our assumption)");
     }
 }

@@ -20,7 +20,7 @@ class SheetCommandTest {
 
     @BeforeEach
     void copy() throws IOException {
-        for (String file : new String[] {"garden.json", "journal.jsonl"}) {
+        for (String file : new String[]{"garden.json", "journal.jsonl"}) {
             Files.copy(DEMO.resolve(file), folder.resolve(file));
         }
     }
@@ -34,9 +34,7 @@ class SheetCommandTest {
         return Cli.in(folder).run(all);
     }
 
-    private String page(String name) throws IOException {
-        return Files.readString(folder.resolve(name));
-    }
+    private String page(String name) throws IOException { return Files.readString(folder.resolve(name)); }
 
     @Test
     void writes_one_page_and_says_where() throws IOException {
@@ -46,13 +44,8 @@ class SheetCommandTest {
         assertThat(result.out()).isEmpty();
         assertThat(result.err()).contains("sheet.html");
         assertThat(page("sheet.html"))
-                .startsWith("<!DOCTYPE html>")
-                .contains(
-                        "Terrace School",
-                        "winter-cut@bc-1@2027",
-                        "Six seasons ahead",
-                        "Food due this season",
-                        "Sources")
+                .startsWith("<!DOCTYPE html>").contains("Terrace School", "winter-cut@bc-1@2027", "Six seasons ahead",
+                        "Food due this season", "Sources")
                 .doesNotContain("<script", "<link", "http://", "url(", "@import");
     }
 
@@ -76,19 +69,13 @@ class SheetCommandTest {
     @Test
     void words_of_the_user_stay_words() throws IOException {
         Path file = folder.resolve("garden.json");
-        Files.writeString(
-                file,
-                Files.readString(file)
-                        .replace(
-                                "\"Terrace School\"",
-                                "\"</title></style><script>alert(1)</script> \\\"A\\\" & 'B' 🫐\""));
+        Files.writeString(file, Files.readString(file).replace("\"Terrace School\"",
+                "\"</title></style><script>alert(1)</script> \\\"A\\\" & 'B' 🫐\""));
 
         run();
 
-        assertThat(page("sheet.html"))
-                .contains("&lt;/title&gt;&lt;/style&gt;&lt;script&gt;alert(1)&lt;/script&gt;")
-                .contains("&amp; 'B' 🫐")
-                .doesNotContain("<script");
+        assertThat(page("sheet.html")).contains("&lt;/title&gt;&lt;/style&gt;&lt;script&gt;alert(1)&lt;/script&gt;")
+                .contains("&amp; 'B' 🫐").doesNotContain("<script");
     }
 
     @Test
@@ -105,8 +92,7 @@ class SheetCommandTest {
     void a_sheet_of_one_plant_has_its_tasks_alone() throws IOException {
         run("--plant", "bc-1");
 
-        assertThat(page("sheet-bc-1.html"))
-                .contains("winter-cut@bc-1@2027", "Six seasons ahead")
+        assertThat(page("sheet-bc-1.html")).contains("winter-cut@bc-1@2027", "Six seasons ahead")
                 .doesNotContain("winter-cut@bc-2@2027");
     }
 
@@ -115,10 +101,8 @@ class SheetCommandTest {
         run("--month", "2");
         run("--month", "2027-02", "--out", "named.html");
 
-        assertThat(page("sheet-2027-02.html"))
-                .isEqualTo(page("named.html"))
-                .contains("February 2027", "winter-cut-blueberry@bl-1@2027")
-                .doesNotContain("winter-cut@bc-1@2027");
+        assertThat(page("sheet-2027-02.html")).isEqualTo(page("named.html"))
+                .contains("February 2027", "winter-cut-blueberry@bl-1@2027").doesNotContain("winter-cut@bc-1@2027");
     }
 
     @Test

@@ -18,9 +18,7 @@ public final class Crafted {
 
     private Crafted() {}
 
-    public static Propagation propagation(String crop) {
-        return Propagation.of(CROPS.get(crop)).orElseThrow();
-    }
+    public static Propagation propagation(String crop) { return Propagation.of(CROPS.get(crop)).orElseThrow(); }
 
     public static Setting.StageDates stages(String crop) {
         Crop profile = CROPS.get(crop);
@@ -39,24 +37,14 @@ public final class Crafted {
     public static Course course(String crop, String form, String method, String... cut) {
         Propagation all = propagation(crop);
         PlantingOut.Cut chosen = all.plantingOut().cutsFor(form).stream()
-                .filter(it -> cut.length == 0 || Arrays.asList(cut).contains(it.id()))
-                .findFirst()
-                .orElseThrow();
-        return new Course(
-                all.method(method, form).orElseThrow(),
-                chosen,
+                .filter(it -> cut.length == 0 || Arrays.asList(cut).contains(it.id())).findFirst().orElseThrow();
+        return new Course(all.method(method, form).orElseThrow(), chosen,
                 Course.CropCourse.of(CROPS.get(crop), form).orElseThrow());
     }
 
-    public static LotCounts lot(int number, String on) {
-        return LotCounts.struck(number, LocalDate.parse(on));
-    }
+    public static LotCounts lot(int number, String on) { return LotCounts.struck(number, LocalDate.parse(on)); }
 
-    public static Survival survival(Course course) {
-        return course.method().survival();
-    }
+    public static Survival survival(Course course) { return course.method().survival(); }
 
-    public static Season north(int year) {
-        return new Season(year, Hemisphere.NORTH);
-    }
+    public static Season north(int year) { return new Season(year, Hemisphere.NORTH); }
 }

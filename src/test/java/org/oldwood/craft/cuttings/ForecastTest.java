@@ -20,9 +20,7 @@ class ForecastTest {
     private static final Survival SURVIVAL = Crafted.survival(HARD);
     private static final Setting HERE = Crafted.north("blackcurrant", STRUCK);
 
-    private static Forecast forecast(LotCounts lot) {
-        return Forecast.of(lot, HARD, SURVIVAL, HERE);
-    }
+    private static Forecast forecast(LotCounts lot) { return Forecast.of(lot, HARD, SURVIVAL, HERE); }
 
     @Test
     void a_dozen_blackcurrant_cuttings() {
@@ -33,16 +31,15 @@ class ForecastTest {
         assertThat(forecast.rooted().mean()).isCloseTo(12 * 0.77, within(1e-9));
         assertThat(forecast.crop(Crafted.north(2028)).expectedKg()).isZero();
         // 10 % of 3.5 kg in the second season, 50 % in the third, all in the fourth
-        assertThat(forecast.crop(Crafted.north(2029)).expectedKg())
-                .isCloseTo(forecast.plants().mean() * 0.35, within(1e-9));
-        assertThat(forecast.crop(Crafted.north(2031)).expectedKg())
-                .isCloseTo(forecast.plants().mean() * 3.5, within(1e-9));
+        assertThat(forecast.crop(Crafted.north(2029)).expectedKg()).isCloseTo(forecast.plants().mean() * 0.35,
+                within(1e-9));
+        assertThat(forecast.crop(Crafted.north(2031)).expectedKg()).isCloseTo(forecast.plants().mean() * 3.5,
+                within(1e-9));
     }
 
     @Test
     void left_uncut_they_bear_about_two_years_after_striking_and_cut_hard_a_year_later() {
-        Timeline uncut =
-                Forecast.of(Crafted.lot(12, STRUCK), UNCUT, SURVIVAL, HERE).line();
+        Timeline uncut = Forecast.of(Crafted.lot(12, STRUCK), UNCUT, SURVIVAL, HERE).line();
         Timeline hard = forecast(Crafted.lot(12, STRUCK)).line();
 
         long days = uncut.struckOn().until(uncut.ripe(uncut.firstPick()).date()).toTotalMonths();
@@ -51,28 +48,25 @@ class ForecastTest {
     }
 
     @Property(tries = 60)
-    void more_struck_never_means_fewer(
-            @ForAll @IntRange(min = 1, max = 120) int struck, @ForAll @IntRange(min = 1, max = 9) int more) {
+    void more_struck_never_means_fewer(@ForAll @IntRange(min = 1, max = 120) int struck,
+            @ForAll @IntRange(min = 1, max = 9) int more) {
         Forecast few = forecast(Crafted.lot(struck, STRUCK));
         Forecast many = forecast(Crafted.lot(struck + more, STRUCK));
 
         assertThat(many.plants().mean()).isGreaterThan(few.plants().mean());
         assertThat(many.fullCrop().expectedKg()).isGreaterThan(few.fullCrop().expectedKg());
-        for (double share : new double[] {0.1, 0.5, 0.9}) {
-            assertThat(many.plants().quantile(share))
-                    .isGreaterThanOrEqualTo(few.plants().quantile(share));
+        for (double share : new double[]{0.1, 0.5, 0.9}) {
+            assertThat(many.plants().quantile(share)).isGreaterThanOrEqualTo(few.plants().quantile(share));
         }
         for (int wanted = 0; wanted <= struck; wanted += 3) {
-            assertThat(many.plants().atLeast(wanted))
-                    .isGreaterThanOrEqualTo(few.plants().atLeast(wanted) - 1e-12);
+            assertThat(many.plants().atLeast(wanted)).isGreaterThanOrEqualTo(few.plants().atLeast(wanted) - 1e-12);
         }
     }
 
     /** Whatever the day of the count: in winter, while rooting, in the nursery bed. */
     @Property(tries = 200)
     void a_count_above_what_was_expected_raises_the_forecast_and_one_below_lowers_it(
-            @ForAll @IntRange(min = 1, max = 60) int struck,
-            @ForAll @IntRange(min = 1, max = 350) int day,
+            @ForAll @IntRange(min = 1, max = 60) int struck, @ForAll @IntRange(min = 1, max = 350) int day,
             @ForAll @IntRange(min = 0, max = 60) int aliveOr) {
         int alive = Math.min(aliveOr, struck);
         LocalDate on = LocalDate.parse(STRUCK).plusDays(day);
@@ -81,10 +75,8 @@ class ForecastTest {
         Forecast after = forecast(lot);
 
         double before = forecast(Crafted.lot(struck, STRUCK)).plants().mean();
-        double expected = struck
-                * SURVIVAL.whole().mean()
-                / SURVIVAL.from(after.position().phase(), after.position().fraction())
-                        .mean();
+        double expected = struck * SURVIVAL.whole().mean()
+                / SURVIVAL.from(after.position().phase(), after.position().fraction()).mean();
         if (alive > expected + 1e-9) {
             assertThat(after.plants().mean()).isGreaterThan(before);
         } else if (alive < expected - 1e-9) {
@@ -107,13 +99,11 @@ class ForecastTest {
         double standing = mean(out.counted(12, LocalDate.parse("2028-10-20")));
 
         assertThat(winter).isCloseTo(mean(struck), within(1e-9));
-        assertThat(new double[] {winter, spring, summer, lifted, standing}).isSorted();
+        assertThat(new double[]{winter, spring, summer, lifted, standing}).isSorted();
         assertThat(standing).isEqualTo(12);
     }
 
-    private static double mean(LotCounts lot) {
-        return forecast(lot).plants().mean();
-    }
+    private static double mean(LotCounts lot) { return forecast(lot).plants().mean(); }
 
     @Test
     void the_tenths_of_the_crop_agree_with_plants_times_yield_worked_out_by_hand() {
@@ -132,7 +122,6 @@ class ForecastTest {
         LotCounts lot = Crafted.lot(12, STRUCK);
 
         assertThatThrownBy(() -> lot.counted(alive, LocalDate.parse("2027-07-01")))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("12");
+                .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("12");
     }
 }

@@ -13,9 +13,7 @@ import org.oldwood.garden.EntryKind;
 
 /** Laws over the bundled data of every crop. */
 class PropagationTest {
-    static List<String> crops() {
-        return Crafted.CROPS.ids();
-    }
+    static List<String> crops() { return Crafted.CROPS.ids(); }
 
     @ParameterizedTest
     @MethodSource("crops")
@@ -26,9 +24,7 @@ class PropagationTest {
         for (String form : Crafted.CROPS.get(crop).forms()) {
             assertThat(all.methodFor(form)).as(form).isPresent();
             assertThat(all.plantingOut().cutsFor(form)).as(form).isNotEmpty();
-            assertThat(Course.CropCourse.of(Crafted.CROPS.get(crop), form))
-                    .as(form)
-                    .isPresent();
+            assertThat(Course.CropCourse.of(Crafted.CROPS.get(crop), form)).as(form).isPresent();
         }
     }
 
@@ -50,8 +46,7 @@ class PropagationTest {
     @ParameterizedTest
     @MethodSource("crops")
     void signs_are_findings_that_the_journal_knows_and_each_has_its_grounds(String crop) {
-        List<String> findings =
-                EntryKind.INSPECTED.field("finding").orElseThrow().words();
+        List<String> findings = EntryKind.INSPECTED.field("finding").orElseThrow().words();
         Set<String> seen = new HashSet<>();
         for (HealthSigns.Sign sign : Crafted.propagation(crop).health().signs()) {
             assertThat(findings).contains(sign.finding());
@@ -75,8 +70,7 @@ class PropagationTest {
         for (String crop : crops()) {
             Crafted.propagation(crop).methods().forEach(method -> ids.add(method.id()));
         }
-        assertThat(ids)
-                .containsExactlyInAnyOrder(
-                        "hardwood", "disbudded", "tip-layer", "layer", "sucker", "root", "softwood", "division");
+        assertThat(ids).containsExactlyInAnyOrder("hardwood", "disbudded", "tip-layer", "layer", "sucker", "root",
+                "softwood", "division");
     }
 }

@@ -30,8 +30,8 @@ class StrikePlanTest {
     }
 
     @Property(tries = 40)
-    void backwards_then_forwards_meets_the_wanted_sureness(
-            @ForAll @IntRange(min = 1, max = 40) int wanted, @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
+    void backwards_then_forwards_meets_the_wanted_sureness(@ForAll @IntRange(min = 1, max = 40) int wanted,
+            @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
         StrikePlan plan = plan(StrikePlan.Want.plants(wanted, Crafted.north(2030), sure), "2026-10-01");
 
         int number = plan.number().orElseThrow();
@@ -43,8 +43,7 @@ class StrikePlanTest {
     }
 
     @Property(tries = 40)
-    void kilograms_wanted_are_met_forwards_too(
-            @ForAll @DoubleRange(min = 0.5, max = 40) double kg,
+    void kilograms_wanted_are_met_forwards_too(@ForAll @DoubleRange(min = 0.5, max = 40) double kg,
             @ForAll @DoubleRange(min = 0.5, max = 0.9) double sure) {
         Season by = Crafted.north(2030);
         StrikePlan plan = plan(StrikePlan.Want.kilograms(kg, by, sure), "2026-10-01");
@@ -52,29 +51,21 @@ class StrikePlanTest {
         Forecast forward = forward(plan.number().orElseThrow(), plan);
         double below = 1 - sure;
         // the (1 − sure) point of the crop of that season lies at or above what was wanted
-        Kilograms crop = new Kilograms(
-                forward.plants(),
+        Kilograms crop = new Kilograms(forward.plants(),
                 new PlantYield(COURSE.crop().perPlant().times(forward.crop(by).share())));
         assertThat(crop.quantile(below + 1e-9)).isGreaterThanOrEqualTo(kg - 1e-6);
     }
 
     private static Forecast forward(int number, StrikePlan plan) {
         LotCounts lot = LotCounts.struck(number, plan.strikeFrom().date());
-        return Forecast.of(
-                lot,
-                COURSE,
-                SURVIVAL,
-                Crafted.north("blackcurrant", lot.struckOn().toString()));
+        return Forecast.of(lot, COURSE, SURVIVAL, Crafted.north("blackcurrant", lot.struckOn().toString()));
     }
 
     @ParameterizedTest
     @CsvSource({
-        // the last window whose plants bear: struck in the winter before 2028, 2030 when cut hard
-        "2026-11-20, 2030, 2028-03-10",
-        "2026-11-20, 2029, 2027-03-10",
-        "2028-03-10, 2030, 2028-03-10",
-        "2028-03-11, 2031, 2029-03-10"
-    })
+            // the last window whose plants bear: struck in the winter before 2028, 2030 when cut hard
+            "2026-11-20, 2030, 2028-03-10", "2026-11-20, 2029, 2027-03-10", "2028-03-10, 2030, 2028-03-10",
+            "2028-03-11, 2031, 2029-03-10"})
     void the_latest_strike_date_is_the_end_of_the_last_window_that_bears(String asOf, int by, String latest) {
         StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(by), 0.9), asOf);
 
@@ -104,8 +95,8 @@ class StrikePlanTest {
     void in_the_south_the_season_wanted_is_a_summer_over_new_year() {
         Season by = new Season(2030, Hemisphere.SOUTH);
 
-        StrikePlan plan = StrikePlan.of(
-                StrikePlan.Want.plants(10, by, 0.9), COURSE, SURVIVAL, Crafted.south("blackcurrant", "2026-06-01"));
+        StrikePlan plan = StrikePlan.of(StrikePlan.Want.plants(10, by, 0.9), COURSE, SURVIVAL,
+                Crafted.south("blackcurrant", "2026-06-01"));
 
         assertThat(by.label()).isEqualTo("2029-30");
         assertThat(plan.earliest().label()).isEqualTo("2028-29");
@@ -130,8 +121,8 @@ class StrikePlanTest {
         Course gooseberry = Crafted.course("gooseberry", "leg", "disbudded");
         StrikePlan.Want want = StrikePlan.Want.plants(400, Crafted.north(2032), 0.99);
 
-        StrikePlan plan = StrikePlan.of(
-                want, gooseberry, Crafted.survival(gooseberry), Crafted.north("gooseberry", "2026-10-01"));
+        StrikePlan plan = StrikePlan.of(want, gooseberry, Crafted.survival(gooseberry),
+                Crafted.north("gooseberry", "2026-10-01"));
 
         assertThat(plan.number()).isEmpty();
         assertThat(plan.isTooLate()).isFalse();
@@ -151,7 +142,7 @@ class StrikePlanTest {
         assertThat(bed.areaM2().orElseThrow()).isCloseTo(1.2, within(1e-9));
         assertThat(ParentWood.shootCm(3, 0.25, 20)).isCloseTo(80, within(1e-9));
         assertThat(ParentWood.shootCm(1, 0, 20)).isCloseTo(20, within(1e-9));
-        assertThat(ParentWood.forTwoCm(COURSE.method().measures()).orElseThrow())
-                .isCloseTo(2 * 22 / 0.75, within(1e-9));
+        assertThat(ParentWood.forTwoCm(COURSE.method().measures()).orElseThrow()).isCloseTo(2 * 22 / 0.75,
+                within(1e-9));
     }
 }

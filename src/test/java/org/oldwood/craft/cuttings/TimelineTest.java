@@ -22,24 +22,13 @@ class TimelineTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/cuttings-times.csv", useHeadersInDisplayName = true)
-    void matches_the_published_times(
-            String id,
-            String crop,
-            String form,
-            String method,
-            String cut,
-            String struck,
-            int lowMonths,
-            int highMonths,
-            String firstSeason,
-            String seen,
-            String source) {
+    void matches_the_published_times(String id, String crop, String form, String method, String cut, String struck,
+            int lowMonths, int highMonths, String firstSeason, String seen, String source) {
         Course course = Crafted.course(crop, form, method, cut);
 
         Timeline line = north(course, crop, struck);
 
-        long months = Math.round(
-                ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
+        long months = Math.round(ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
         assertThat(months).as("%s (%s)", source, seen).isBetween((long) lowMonths, (long) highMonths);
         assertThat(line.firstPick().label()).as(source).isEqualTo(firstSeason);
         assertThat(line.daysOutside()).isZero();
@@ -47,8 +36,8 @@ class TimelineTest {
 
     @Test
     void a_southern_lot_struck_in_june_2026_grows_in_season_2026_27() {
-        Timeline line =
-                Timeline.of(Crafted.lot(12, "2026-06-10"), BLACKCURRANT, Crafted.south("blackcurrant", "2026-06-10"));
+        Timeline line = Timeline.of(Crafted.lot(12, "2026-06-10"), BLACKCURRANT,
+                Crafted.south("blackcurrant", "2026-06-10"));
 
         assertThat(line.growth().first().label()).isEqualTo("2026-27");
         assertThat(line.daysOutside()).isZero();
@@ -71,10 +60,8 @@ class TimelineTest {
         boolean edge = (one.daysOutside() == 0) != (other.daysOutside() == 0);
         assertThat(Math.abs(one.daysOutside() - other.daysOutside())).isLessThanOrEqualTo(edge ? 25 : 4);
         if (one.daysOutside() == 0) {
-            assertThat(one.liftFrom().date().plusMonths(6))
-                    .isEqualTo(other.liftFrom().date());
-            assertThat(other.firstPick().start())
-                    .isEqualTo(one.firstPick().start().plusMonths(6));
+            assertThat(one.liftFrom().date().plusMonths(6)).isEqualTo(other.liftFrom().date());
+            assertThat(other.firstPick().start()).isEqualTo(one.firstPick().start().plusMonths(6));
         }
     }
 
@@ -84,8 +71,8 @@ class TimelineTest {
     }
 
     @Property(tries = 200)
-    void whatever_the_day_the_life_runs_forwards(
-            @ForAll @IntRange(min = 0, max = 1460) int day, @ForAll boolean south) {
+    void whatever_the_day_the_life_runs_forwards(@ForAll @IntRange(min = 0, max = 1460) int day,
+            @ForAll boolean south) {
         LocalDate struck = LocalDate.parse("2025-01-01").plusDays(day);
 
         Timeline line = line(struck, south ? Hemisphere.SOUTH : Hemisphere.NORTH);
@@ -99,15 +86,11 @@ class TimelineTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "2026-11-10, 0", // leaf fall done
-        "2026-10-21, 0", // within the window's ± of 21 days
-        "2026-10-19, -22",
-        "2027-03-10, 0", // bud swell
-        "2027-03-31, 0", // within the window's ±
-        "2027-04-10, 31",
-        "2026-08-01, -101"
-    })
+    @CsvSource({"2026-11-10, 0", // leaf fall done
+            "2026-10-21, 0", // within the window's ± of 21 days
+            "2026-10-19, -22", "2027-03-10, 0", // bud swell
+            "2027-03-31, 0", // within the window's ±
+            "2027-04-10, 31", "2026-08-01, -101"})
     void a_lot_struck_outside_its_window_is_dated_and_the_days_are_told(String struck, long outside) {
         Timeline line = north(BLACKCURRANT, "blackcurrant", struck);
 
@@ -140,32 +123,16 @@ class TimelineTest {
     void every_step_of_the_life_is_listed_in_order() {
         Timeline line = north(BLACKCURRANT, "blackcurrant", "2026-11-20");
 
-        assertThat(Milestone.of(line, BLACKCURRANT))
-                .extracting(Milestone::step)
-                .containsExactly(
-                        Milestone.Step.STRIKE,
-                        Milestone.Step.KEEP_MOIST,
-                        Milestone.Step.CHECK,
-                        Milestone.Step.LIFT,
-                        Milestone.Step.PLANT_OUT,
-                        Milestone.Step.CUT_BACK,
-                        Milestone.Step.FLOWERS_OFF,
-                        Milestone.Step.FIRST_PICK,
-                        Milestone.Step.FULL_CROP);
+        assertThat(Milestone.of(line, BLACKCURRANT)).extracting(Milestone::step).containsExactly(Milestone.Step.STRIKE,
+                Milestone.Step.KEEP_MOIST, Milestone.Step.CHECK, Milestone.Step.LIFT, Milestone.Step.PLANT_OUT,
+                Milestone.Step.CUT_BACK, Milestone.Step.FLOWERS_OFF, Milestone.Step.FIRST_PICK,
+                Milestone.Step.FULL_CROP);
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/cuttings-full-crop.csv", useHeadersInDisplayName = true)
-    void first_and_full_crop_come_in_the_published_years(
-            String id,
-            String crop,
-            String form,
-            int firstLow,
-            int firstHigh,
-            int fullLow,
-            int fullHigh,
-            int fullPercent,
-            String source) {
+    void first_and_full_crop_come_in_the_published_years(String id, String crop, String form, int firstLow,
+            int firstHigh, int fullLow, int fullHigh, int fullPercent, String source) {
         String method = Crafted.propagation(crop).methodFor(form).orElseThrow().id();
         Course course = Crafted.course(crop, form, method);
 

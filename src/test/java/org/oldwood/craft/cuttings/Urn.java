@@ -25,9 +25,8 @@ public final class Urn {
         }
 
         Fraction plus(Fraction other) {
-            return new Fraction(
-                            above.multiply(other.below).add(other.above.multiply(below)), below.multiply(other.below))
-                    .reduced();
+            return new Fraction(above.multiply(other.below).add(other.above.multiply(below)),
+                    below.multiply(other.below)).reduced();
         }
 
         Fraction reduced() {
@@ -37,8 +36,7 @@ public final class Urn {
 
         public double value() {
             return new java.math.BigDecimal(above)
-                    .divide(new java.math.BigDecimal(below), java.math.MathContext.DECIMAL64)
-                    .doubleValue();
+                    .divide(new java.math.BigDecimal(below), java.math.MathContext.DECIMAL64).doubleValue();
         }
     }
 
@@ -46,7 +44,7 @@ public final class Urn {
     public static Fraction[] chances(int n, int green, int brown, int per) {
         Fraction[] chances = new Fraction[n + 1];
         Arrays.fill(chances, Fraction.ZERO);
-        walk(n, 0, 0, Fraction.ONE, new int[] {green, brown, per}, chances);
+        walk(n, 0, 0, Fraction.ONE, new int[]{green, brown, per}, chances);
         return chances;
     }
 

@@ -17,15 +17,9 @@ class CompoundFeedTest {
     private static Budget year(String crop, String school, String material) {
         FeedingProfile profile = Data.profile(crop);
         NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0)).withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"));
-        return Budget.of(
-                Data.TABLES,
-                Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked),
-                Budget.Counting.NOTHING,
-                Data.TABLES.timing(profile.timing()),
-                Optional.empty(),
-                0,
-                new Choice(List.of(Data.feed(material)), List.of()),
-                asked.ground());
+        return Budget.of(Data.TABLES, Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked),
+                Budget.Counting.NOTHING, Data.TABLES.timing(profile.timing()), Optional.empty(), 0,
+                new Choice(List.of(Data.feed(material)), List.of()), asked.ground());
     }
 
     /** Penn State, home fruit: 6 to 8 oz of 10-10-10 a bush. */
@@ -33,8 +27,8 @@ class CompoundFeedTest {
     void a_bush_gets_what_the_school_prints_of_its_own_compound() {
         Budget budget = year("redcurrant", "penn-state", "general-10-10-10");
 
-        assertThat(budget.dressings().stream().mapToDouble(FeedPlan::totalGrams).sum() / 4)
-                .isBetween(6 * 28.35, 8 * 28.35);
+        assertThat(budget.dressings().stream().mapToDouble(FeedPlan::totalGrams).sum() / 4).isBetween(6 * 28.35,
+                8 * 28.35);
         assertThat(budget.missing()).isEmpty();
         assertThat(budget.notes()).isEmpty();
     }
@@ -56,8 +50,7 @@ class CompoundFeedTest {
     void what_a_limit_cuts_off_is_missing_for_a_true_reason(String material, String reason) {
         Budget budget = year("blackcurrant", "rb209", material);
 
-        assertThat(budget.missing())
-                .anyMatch(line -> line.contains(" N are not given") && line.contains(reason))
+        assertThat(budget.missing()).anyMatch(line -> line.contains(" N are not given") && line.contains(reason))
                 .anyMatch(line -> line.contains("keep a feed that brings nitrogen alone"));
     }
 
@@ -65,15 +58,9 @@ class CompoundFeedTest {
     @Test
     void the_mulch_to_come_counts_before_anything_is_weighed() {
         Budget plain = year("redcurrant", "rb209", "sulphate-of-potash");
-        Budget mulched = Budget.of(
-                Data.TABLES,
-                plain.need(),
+        Budget mulched = Budget.of(Data.TABLES, plain.need(),
                 new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE, Map.of()),
-                plain.timing(),
-                Optional.empty(),
-                0,
-                plain.choice(),
-                plain.ground());
+                plain.timing(), Optional.empty(), 0, plain.choice(), plain.ground());
 
         assertThat(plain.dressed().k2o()).isCloseTo(12, within(0.5));
         assertThat(mulched.dressed().k2o()).isCloseTo(6, within(0.5));
@@ -82,18 +69,10 @@ class CompoundFeedTest {
 
     /** Wood ash is alkaline and drives ammonia off feeds given with it, as lime does (extension-wood-ash-1991). */
     @ParameterizedTest
-    @CsvSource({
-        "ammonium-sulphate, 1",
-        "dried-blood, 1",
-        "horse-manure, 1",
-        "calcium-ammonium-nitrate, 2",
-        "sulphate-of-potash, 2"
-    })
+    @CsvSource({"ammonium-sulphate, 1", "dried-blood, 1", "horse-manure, 1", "calcium-ammonium-nitrate, 2",
+            "sulphate-of-potash, 2"})
     void ash_goes_with_nothing_that_holds_ammonia(String beside, int allowed) {
-        Choice choice = Choice.of(
-                List.of(Data.feed("wood-ash"), Data.feed(beside)),
-                Data.profile("redcurrant"),
-                12,
+        Choice choice = Choice.of(List.of(Data.feed("wood-ash"), Data.feed(beside)), Data.profile("redcurrant"), 12,
                 OptionalDouble.empty());
 
         assertThat(choice.allowed()).hasSize(allowed).contains(Data.feed(beside));

@@ -29,27 +29,17 @@ public final class Data {
 
     private Data() {}
 
-    public static FeedingProfile profile(String crop) {
-        return FeedingProfile.of(CROPS.get(crop)).orElseThrow();
-    }
+    public static FeedingProfile profile(String crop) { return FeedingProfile.of(CROPS.get(crop)).orElseThrow(); }
 
     /** The same soil, of a texture; null for one that is not known. */
     static NeedCase.Soil soil(NeedCase.Soil other, String texture) {
-        return new NeedCase.Soil(
-                Optional.ofNullable(texture),
-                other.phosphorus(),
-                other.potassium(),
-                other.magnesium(),
+        return new NeedCase.Soil(Optional.ofNullable(texture), other.phosphorus(), other.potassium(), other.magnesium(),
                 other.organic());
     }
 
-    static Feed feed(String id) {
-        return MATERIALS.feed(id).orElseThrow();
-    }
+    static Feed feed(String id) { return MATERIALS.feed(id).orElseThrow(); }
 
-    public static Lime lime(String id) {
-        return MATERIALS.lime(id).orElseThrow();
-    }
+    public static Lime lime(String id) { return MATERIALS.lime(id).orElseThrow(); }
 
     /** A feed that holds so many percent, all of it free in the first year. */
     static Feed plain(String id, double n, double p2o5, double k2o) {
@@ -58,17 +48,12 @@ public final class Data {
 
     static Feed shared(String id, double n, double p, double k, double shareN, double shareP, double shareK) {
         List<Problem> problems = new ArrayList<>();
-        Feed feed = read(
-                """
-                        {"id": "%s", "name": "%s", "tags": [],
-                         "analysis": {"N": %s, "P2O5": %s, "K2O": %s},
-                         "firstYear": {"N": %s, "P2O5": %s, "K2O": %s}}
-                        """
-                        .formatted(id, id, n, p, k, shareN, shareP, shareK),
-                problems);
-        if (!problems.isEmpty()) {
-            throw new AssertionError(problems.toString());
-        }
+        Feed feed = read("""
+                {"id": "%s", "name": "%s", "tags": [],
+                 "analysis": {"N": %s, "P2O5": %s, "K2O": %s},
+                 "firstYear": {"N": %s, "P2O5": %s, "K2O": %s}}
+                """.formatted(id, id, n, p, k, shareN, shareP, shareK), problems);
+        if (!problems.isEmpty()) { throw new AssertionError(problems.toString()); }
         return feed;
     }
 
@@ -81,11 +66,8 @@ public final class Data {
 
     private static Json parsed(String json, Problems problems) {
         try {
-            return JsonReader.read(
-                            new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)),
-                            "materials/mine.json",
-                            problems)
-                    .orElseThrow();
+            return JsonReader.read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)),
+                    "materials/mine.json", problems).orElseThrow();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

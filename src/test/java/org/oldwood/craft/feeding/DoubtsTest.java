@@ -11,17 +11,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DoubtsTest {
     private static final Doubts DOUBTS = Data.TABLES.doubts();
 
-    private static String about(Feed feed, double grams) {
-        return DOUBTS.about(feed, grams, 10).orElse("");
-    }
+    private static String about(Feed feed, double grams) { return DOUBTS.about(feed, grams, 10).orElse(""); }
 
     @ParameterizedTest
-    @CsvSource({
-        "5, ",
-        "4.9, 4.9 g here is 0.49 g a square metre: next to nothing. Was it 4.9 kg?",
-        "5000, ",
-        "5010, 5.01 kg here is 501 g a square metre: more than anybody gives. Was it 5.01 g?",
-    })
+    @CsvSource({"5, ", "4.9, 4.9 g here is 0.49 g a square metre: next to nothing. Was it 4.9 kg?", "5000, ",
+            "5010, 5.01 kg here is 501 g a square metre: more than anybody gives. Was it 5.01 g?",})
     void a_feed_without_nitrogen_is_questioned_by_its_weight(double grams, String question) {
         assertThat(about(Data.plain("potash", 0, 0, 50), grams))
                 .isEqualTo(question == null ? "" : question + " Grams and kilograms are easily mixed up.");

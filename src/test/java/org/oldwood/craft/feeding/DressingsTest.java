@@ -22,48 +22,37 @@ class DressingsTest {
         return dressings(Optional.empty(), timing, need, given, from, kept);
     }
 
-    private static List<Nutrients> dressings(
-            Optional<String> texture, String timing, double need, double given, int from, Feed... kept) {
-        Need wanted =
-                new Need(new Nutrients(need, 4, 0, 0), EnumSet.allOf(Nutrient.class), "print", List.of(), List.of());
+    private static List<Nutrients> dressings(Optional<String> texture, String timing, double need, double given,
+            int from, Feed... kept) {
+        Need wanted = new Need(new Nutrients(need, 4, 0, 0), EnumSet.allOf(Nutrient.class), "print", List.of(),
+                List.of());
         Nutrients half = new Nutrients(given / 2, 0, 0, 0);
-        return Budget.of(
-                        Data.TABLES,
-                        wanted,
-                        Budget.Counting.of(half, half),
-                        Data.TABLES.timing(timing),
-                        texture,
-                        from,
-                        new Choice(List.of(kept), List.of()),
-                        new NeedCase.Ground(10_000, 0, 0))
-                .dressings()
-                .stream()
-                .map(FeedPlan::gives)
-                .toList();
+        return Budget
+                .of(Data.TABLES, wanted, Budget.Counting.of(half, half), Data.TABLES.timing(timing), texture, from,
+                        new Choice(List.of(kept), List.of()), new NeedCase.Ground(10_000, 0, 0))
+                .dressings().stream().map(FeedPlan::gives).toList();
     }
 
     @Test
     void halves_come_at_their_time_and_phosphate_with_the_first() {
-        assertThat(dressings("ribes", 14, 0, 0, NITROGEN, PHOSPHATE))
-                .containsExactly(new Nutrients(7, 4, 0, 0), new Nutrients(7, 0, 0, 0));
+        assertThat(dressings("ribes", 14, 0, 0, NITROGEN, PHOSPHATE)).containsExactly(new Nutrients(7, 4, 0, 0),
+                new Nutrients(7, 0, 0, 0));
         assertThat(dressings("ribes", 14, 7, 1, NITROGEN)).containsExactly(new Nutrients(7, 0, 0, 0));
     }
 
     @Test
     void what_the_ceiling_cuts_off_goes_with_the_next() {
-        assertThat(dressings("rubus", 15, 0, 0, NITROGEN))
-                .containsExactly(new Nutrients(10, 0, 0, 0), new Nutrients(5, 0, 0, 0));
+        assertThat(dressings("rubus", 15, 0, 0, NITROGEN)).containsExactly(new Nutrients(10, 0, 0, 0),
+                new Nutrients(5, 0, 0, 0));
         assertThat(dressings("rubus", 15, 10, 1, NITROGEN)).containsExactly(new Nutrients(5, 0, 0, 0));
     }
 
     /** Waikato Regional Council: at most 30 kg N a hectare in one dressing on peat. */
     @Test
     void peat_holds_three_grams_at_once() {
-        assertThat(dressings(Optional.of("peat"), "ribes", 7, 0, 0, NITROGEN))
-                .extracting(Nutrients::n)
+        assertThat(dressings(Optional.of("peat"), "ribes", 7, 0, 0, NITROGEN)).extracting(Nutrients::n)
                 .containsExactly(3.0, 3.0);
-        assertThat(dressings(Optional.of("loam"), "ribes", 7, 0, 0, NITROGEN))
-                .extracting(Nutrients::n)
+        assertThat(dressings(Optional.of("loam"), "ribes", 7, 0, 0, NITROGEN)).extracting(Nutrients::n)
                 .containsExactly(3.5, 3.5);
     }
 
@@ -83,10 +72,7 @@ class DressingsTest {
     /** 1 % N beside 10 % P2O5: 40 g/m² hold 0.4 g of nitrogen, too little for two weighings. */
     @Test
     void a_material_with_little_nitrogen_is_weighed_once() {
-        assertThat(dressings("ribes", 14, 0, 0, NITROGEN, Data.plain("meal", 1, 10, 0))
-                        .get(1)
-                        .p2o5())
-                .isZero();
+        assertThat(dressings("ribes", 14, 0, 0, NITROGEN, Data.plain("meal", 1, 10, 0)).get(1).p2o5()).isZero();
     }
 
     /**
@@ -94,8 +80,7 @@ class DressingsTest {
      */
     @Test
     void slow_feeds_alone_go_in_one_dressing() {
-        Feed slow = Data.read(
-                "{\"id\": \"horn\", \"name\": \"horn\", \"tags\": [\"slow\"], \"analysis\": {\"N\": 10}}",
+        Feed slow = Data.read("{\"id\": \"horn\", \"name\": \"horn\", \"tags\": [\"slow\"], \"analysis\": {\"N\": 10}}",
                 new ArrayList<>());
 
         assertThat(dressings("ribes", 8, 0, 0, slow)).extracting(Nutrients::n).containsExactly(8.0);
@@ -107,12 +92,9 @@ class DressingsTest {
     void a_meal_for_blueberries_on_sand_goes_in_one_dressing() {
         Optional<String> sand = Optional.of("sand");
 
-        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("blood-fish-bone")))
-                .hasSize(1);
-        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("ammonium-sulphate")))
-                .hasSize(2);
-        assertThat(dressings(sand, "ribes", 6, 0, 0, Data.feed("blood-fish-bone")))
-                .hasSize(2);
+        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("blood-fish-bone"))).hasSize(1);
+        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("ammonium-sulphate"))).hasSize(2);
+        assertThat(dressings(sand, "ribes", 6, 0, 0, Data.feed("blood-fish-bone"))).hasSize(2);
     }
 
     /** 1 % N beside 10 % P2O5: 40 g/m² hold 0.4 g of nitrogen, so the quick feed brings 6.6 g with it and 7 g later. */
@@ -129,12 +111,8 @@ class DressingsTest {
     /** Half of 14 is 7: of that 4 are there. The smallest dressing is 1 g: two of just that are weighed. */
     @Test
     void the_first_half_is_filled_up_and_the_smallest_is_given() {
-        assertThat(dressings("ribes", 14, 4, 0, NITROGEN))
-                .extracting(Nutrients::n)
-                .containsExactly(3.0, 7.0);
-        assertThat(dressings("ribes", 2, 0, 0, NITROGEN))
-                .extracting(Nutrients::n)
-                .containsExactly(1.0, 1.0);
+        assertThat(dressings("ribes", 14, 4, 0, NITROGEN)).extracting(Nutrients::n).containsExactly(3.0, 7.0);
+        assertThat(dressings("ribes", 2, 0, 0, NITROGEN)).extracting(Nutrients::n).containsExactly(1.0, 1.0);
     }
 
     @Property(tries = 200)
@@ -146,8 +124,6 @@ class DressingsTest {
 
         assertThat(sum).isLessThanOrEqualTo(open * 1.03 + 1e-9);
         assertThat(all).allMatch(each -> each.n() <= 10.3);
-        if (open >= 1 && open <= 10) {
-            assertThat(sum).isCloseTo(open, within(open * 0.03));
-        }
+        if (open >= 1 && open <= 10) { assertThat(sum).isCloseTo(open, within(open * 0.03)); }
     }
 }

@@ -24,40 +24,29 @@ class FeedArithmeticTest {
             feeds.add(Data.plain("second", row.getDouble(4), row.getDouble(5), row.getDouble(6)));
         }
         Nutrients wanted = new Nutrients(row.getDouble(7), row.getDouble(8), row.getDouble(9), 0);
-        List<Nutrient> exactly =
-                Stream.of(row.getString(10).split("\\+")).map(Nutrient::valueOf).toList();
+        List<Nutrient> exactly = Stream.of(row.getString(10).split("\\+")).map(Nutrient::valueOf).toList();
 
-        double[] amounts = Mix.exact(feeds.stream().map(feed -> feed.gives(1)).toList(), exactly, wanted)
-                .orElseThrow();
+        double[] amounts = Mix.exact(feeds.stream().map(feed -> feed.gives(1)).toList(), exactly, wanted).orElseThrow();
 
         assertThat(amounts[0]).as(row.getString(14)).isCloseTo(row.getDouble(11), within(row.getDouble(13)));
-        if (feeds.size() > 1) {
-            assertThat(amounts[1]).isCloseTo(row.getDouble(12), within(row.getDouble(13)));
-        }
+        if (feeds.size() > 1) { assertThat(amounts[1]).isCloseTo(row.getDouble(12), within(row.getDouble(13))); }
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/organic-supply.csv", useHeadersInDisplayName = true)
     void organic_materials_as_in_print(ArgumentsAccessor row) {
         double amount = row.getDouble(2);
-        Feed feed = Data.shared(
-                "heap",
-                row.getDouble(3),
-                row.getDouble(4),
-                row.getDouble(5),
-                row.getDouble(6),
-                row.getDouble(7),
-                row.getDouble(8));
+        Feed feed = Data.shared("heap", row.getDouble(3), row.getDouble(4), row.getDouble(5), row.getDouble(6),
+                row.getDouble(7), row.getDouble(8));
         Nutrients need = new Nutrients(row.getDouble(9), row.getDouble(10), row.getDouble(11), 0);
 
-        Nutrients computed =
-                switch (row.getString(1)) {
-                    case "holds" -> feed.holds(amount);
-                    case "gives" -> feed.gives(amount);
-                    case "due of total" -> need.minus(feed.gives(amount)).atLeastZero();
-                    case "surplus of total" -> feed.gives(amount).minus(need).atLeastZero();
-                    default -> throw new AssertionError(row.getString(1));
-                };
+        Nutrients computed = switch (row.getString(1)) {
+            case "holds" -> feed.holds(amount);
+            case "gives" -> feed.gives(amount);
+            case "due of total" -> need.minus(feed.gives(amount)).atLeastZero();
+            case "surplus of total" -> feed.gives(amount).minus(need).atLeastZero();
+            default -> throw new AssertionError(row.getString(1));
+        };
 
         double tolerance = row.getDouble(15);
         assertThat(computed.n()).as(row.getString(16)).isCloseTo(row.getDouble(12), within(tolerance));
@@ -67,32 +56,24 @@ class FeedArithmeticTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/household.csv", useHeadersInDisplayName = true)
-    void household_measures_follow_from_the_densities_that_were_read(
-            String id, String material, double grams, String vessel, double expected, double printedTo, String source) {
+    void household_measures_follow_from_the_densities_that_were_read(String id, String material, double grams,
+            String vessel, double expected, double printedTo, String source) {
         double kgPerLitre = density(material);
-        double computed =
-                switch (vessel) {
-                    case "ML" -> grams / kgPerLitre;
-                    case "LITRE" -> grams / kgPerLitre / 1000;
-                    case "small-open", "large-open" ->
-                        grams / Data.feed(material).handfuls().get(vessel).is();
-                    default -> grams / kgPerLitre / 10;
-                };
+        double computed = switch (vessel) {
+            case "ML" -> grams / kgPerLitre;
+            case "LITRE" -> grams / kgPerLitre / 1000;
+            case "small-open", "large-open" -> grams / Data.feed(material).handfuls().get(vessel).is();
+            default -> grams / kgPerLitre / 10;
+        };
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
     }
 
     private static double density(String material) {
-        if (material.startsWith("density ")) {
-            return Double.parseDouble(material.substring("density ".length()));
-        }
-        return Data.MATERIALS
-                .feed(material)
-                .flatMap(Feed::density)
+        if (material.startsWith("density ")) { return Double.parseDouble(material.substring("density ".length())); }
+        return Data.MATERIALS.feed(material).flatMap(Feed::density)
                 .or(() -> Data.MATERIALS.lime(material).flatMap(Lime::density))
-                .or(() -> Data.MATERIALS.acidifier(material).flatMap(Acidifier::density))
-                .orElseThrow()
-                .is();
+                .or(() -> Data.MATERIALS.acidifier(material).flatMap(Acidifier::density)).orElseThrow().is();
     }
 
     @Test
@@ -114,12 +95,10 @@ class FeedArithmeticTest {
     void an_analysis_that_adds_to_130_percent_is_refused() {
         List<Problem> problems = new ArrayList<>();
 
-        Data.read(
-                """
+        Data.read("""
                 {"id": "wonder", "name": "wonder", "tags": [],
                  "analysis": {"N": 50, "P2O5": 40, "K2O": 40}}
-                """,
-                problems);
+                """, problems);
 
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0).inWords()).contains("130 %").contains("100 %");
@@ -132,10 +111,8 @@ class FeedArithmeticTest {
         Nutrients both = new Nutrients(0.1, 0, 0.1, 0);
         List<Nutrient> exactly = List.of(Nutrient.N, Nutrient.K2O);
 
-        assertThat(Mix.exact(List.of(nitrogen, nitrogen), exactly, new Nutrients(5, 0, 5, 0)))
-                .isEmpty();
-        assertThat(Mix.exact(List.of(nitrogen, both), exactly, new Nutrients(5, 0, 10, 0)))
-                .isEmpty();
+        assertThat(Mix.exact(List.of(nitrogen, nitrogen), exactly, new Nutrients(5, 0, 5, 0))).isEmpty();
+        assertThat(Mix.exact(List.of(nitrogen, both), exactly, new Nutrients(5, 0, 10, 0))).isEmpty();
         assertThat(Mix.exact(List.of(nitrogen, both), exactly, new Nutrients(10, 0, 5, 0)))
                 .hasValueSatisfying(grams -> assertThat(grams).containsExactly(50, 50));
     }

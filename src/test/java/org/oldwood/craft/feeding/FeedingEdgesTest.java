@@ -28,20 +28,11 @@ class FeedingEdgesTest {
     private static final Feed POTASH = Data.plain("potash", 0, 0, 50);
     private static final Feed NITROGEN = Data.plain("nitrogen", 10, 0, 0);
 
-    private static Choice choice(Feed... feeds) {
-        return new Choice(List.of(feeds), List.of());
-    }
+    private static Choice choice(Feed... feeds) { return new Choice(List.of(feeds), List.of()); }
 
     private static Budget budget(Nutrients due, NeedCase.Ground ground, Feed... feeds) {
-        return Budget.of(
-                Data.TABLES,
-                new Need(due, EnumSet.allOf(Nutrient.class), "", List.of(), List.of()),
-                Budget.Counting.NOTHING,
-                Data.TABLES.timing("rubus"),
-                Optional.empty(),
-                0,
-                choice(feeds),
-                ground);
+        return Budget.of(Data.TABLES, new Need(due, EnumSet.allOf(Nutrient.class), "", List.of(), List.of()),
+                Budget.Counting.NOTHING, Data.TABLES.timing("rubus"), Optional.empty(), 0, choice(feeds), ground);
     }
 
     private static FeedPlan plan(Nutrients due, NeedCase.Ground ground, Feed... feeds) {
@@ -64,17 +55,8 @@ class FeedingEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 0",
-        "0.3, 0.3",
-        "17.4, 17",
-        "63, 65",
-        "234, 230",
-        "777, 800",
-        "4321, 4300",
-        "43210, 43000",
-        "432100, 430000",
-    })
+    @CsvSource({"0, 0", "0.3, 0.3", "17.4, 17", "63, 65", "234, 230", "777, 800", "4321, 4300", "43210, 43000",
+            "432100, 430000",})
     void portions_go_by_ever_larger_steps(double grams, double expected) {
         assertThat(Portion.rounded(grams)).isEqualTo(expected);
     }
@@ -95,22 +77,11 @@ class FeedingEdgesTest {
     }
 
     @Test
-    void all_four_nutrients_are_in_the_sum() {
-        assertThat(new Nutrients(1, 2, 3, 4).sum()).isEqualTo(10);
-    }
+    void all_four_nutrients_are_in_the_sum() { assertThat(new Nutrients(1, 2, 3, 4).sum()).isEqualTo(10); }
 
     @ParameterizedTest
-    @CsvSource({
-        "100, 100",
-        "100.4, 100",
-        "99.94, 99.9",
-        "10.04, 10",
-        "9.994, 9.99",
-        "1.004, 1",
-        "0.9994, 0.999",
-        "0, 0",
-        "-2.5, -2.5",
-    })
+    @CsvSource({"100, 100", "100.4, 100", "99.94, 99.9", "10.04, 10", "9.994, 9.99", "1.004, 1", "0.9994, 0.999",
+            "0, 0", "-2.5, -2.5",})
     void amounts_have_three_digits(double value, String expected) {
         assertThat(Words.amount(value)).isEqualTo(expected);
     }
@@ -146,25 +117,17 @@ class FeedingEdgesTest {
         Budget budget = budget(due, FOUR_BUSHES, heap("\"tags\": [\"manure\"]}"));
 
         assertThat(budget.next().orElseThrow().totalGrams()).isCloseTo(6000, within(1e-6));
-        assertThat(budget.missing())
-                .singleElement()
-                .asString()
+        assertThat(budget.missing()).singleElement().asString()
                 .startsWith("4 g/m² N are not given: more of heap is not advised, since manures");
     }
 
     /** 8 g/m² of 1 % would be 800 g/m²; nobody gives more than 500. At 3 % of N, 25 g are in 833 g. */
     @Test
     void a_feed_has_its_limits_and_says_which() {
-        assertThat(budget(new Nutrients(8, 0, 0, 0), FOUR_BUSHES, heap("\"tags\": []}"))
-                        .missing())
-                .singleElement()
-                .asString()
-                .startsWith("3 g/m² N are not given: more of heap is not advised, since that would be more");
+        assertThat(budget(new Nutrients(8, 0, 0, 0), FOUR_BUSHES, heap("\"tags\": []}")).missing()).singleElement()
+                .asString().startsWith("3 g/m² N are not given: more of heap is not advised, since that would be more");
         Feed meal = Data.plain("meal", 1, 27, 0);
-        assertThat(budget(new Nutrients(8, 4, 0, 0), FOUR_BUSHES, meal)
-                        .dressed()
-                        .p2o5())
-                .isLessThan(5);
+        assertThat(budget(new Nutrients(8, 4, 0, 0), FOUR_BUSHES, meal).dressed().p2o5()).isLessThan(5);
     }
 
     @Test
@@ -184,15 +147,11 @@ class FeedingEdgesTest {
     void a_trace_does_not_bring_a_nutrient() {
         Nutrients due = new Nutrients(5, 0, 0, 0);
 
-        assertThat(budget(due, FOUR_BUSHES, Data.plain("trace", 1, 0, 19)).missing())
-                .singleElement()
-                .asString()
+        assertThat(budget(due, FOUR_BUSHES, Data.plain("trace", 1, 0, 19)).missing()).singleElement().asString()
                 .endsWith("no material at hand brings more than a trace of nitrogen.");
-        assertThat(budget(due, FOUR_BUSHES, Data.plain("fifth", 2, 0, 8)).missing())
-                .singleElement()
-                .asString()
-                .contains("more of fifth is not advised, since it would bring more than 6 times (our assumption) the"
-                        + " potash");
+        assertThat(budget(due, FOUR_BUSHES, Data.plain("fifth", 2, 0, 8)).missing()).singleElement().asString()
+                .contains(
+                        "more of fifth is not advised, since it would bring more than 6 times (our assumption) the potash");
     }
 
     /** 100 g/m² of 10-0-10 meet 10 g of N and bring 5 g of K2O too many. */
@@ -222,8 +181,8 @@ class FeedingEdgesTest {
 
     @Test
     void of_two_feeds_that_do_as_well_the_first_is_taken() {
-        Recipe recipe = Recipe.best(
-                new Nutrients(10, 0, 0, 0), List.of(NITROGEN, Data.plain("twin", 10, 0, 0)), feed -> 1000, 5, 1);
+        Recipe recipe = Recipe.best(new Nutrients(10, 0, 0, 0), List.of(NITROGEN, Data.plain("twin", 10, 0, 0)),
+                feed -> 1000, 5, 1);
 
         assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
     }
@@ -240,12 +199,8 @@ class FeedingEdgesTest {
     @CsvSource({"0.9, 3", "1.1, 4"})
     void a_fourth_material_is_weighed_for_more_than_a_gram(double magnesia, int materials) {
         Feed kieserite = Data.feed("kieserite");
-        Recipe recipe = Recipe.best(
-                new Nutrients(10, 5, 12, magnesia),
-                List.of(NITROGEN, Data.plain("p", 0, 10, 0), Data.plain("k", 0, 0, 10), kieserite),
-                feed -> 1000,
-                5,
-                1);
+        Recipe recipe = Recipe.best(new Nutrients(10, 5, 12, magnesia),
+                List.of(NITROGEN, Data.plain("p", 0, 10, 0), Data.plain("k", 0, 0, 10), kieserite), feed -> 1000, 5, 1);
 
         assertThat(recipe.parts()).hasSize(materials);
         assertThat(recipe.gives().n()).isCloseTo(10, within(1e-9));
@@ -255,10 +210,7 @@ class FeedingEdgesTest {
     @Test
     void a_need_by_the_plant_is_shared_by_the_ground() {
         FeedingProfile profile = Data.profile("gooseberry");
-        Need need = Need.of(
-                Data.TABLES,
-                profile,
-                profile.school("penn-state").orElseThrow(),
+        Need need = Need.of(Data.TABLES, profile, profile.school("penn-state").orElseThrow(),
                 NeedCase.of(new NeedCase.Ground(4, 2, 0)));
 
         assertThat(need.gPerM2().n()).isCloseTo(19.8 * 2 / 4, within(1e-9));
@@ -269,9 +221,7 @@ class FeedingEdgesTest {
     void a_need_by_the_row_is_shared_by_the_ground() {
         FeedingProfile profile = Data.profile("summer-raspberry");
         FeedingProfile.School byRow = profile.schools().stream()
-                .filter(each -> each.tables().containsValue("oregon-canes-n"))
-                .findFirst()
-                .orElseThrow();
+                .filter(each -> each.tables().containsValue("oregon-canes-n")).findFirst().orElseThrow();
 
         Need need = Need.of(Data.TABLES, profile, byRow, NeedCase.of(FOUR_BUSHES));
 
@@ -300,10 +250,8 @@ class FeedingEdgesTest {
         FeedingProfile profile = Data.profile("redcurrant");
         List<Feed> kept = List.of(Data.feed("muriate-of-potash"));
 
-        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty()).refused())
-                .isEmpty();
-        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty()).refused())
-                .hasSize(1);
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty()).refused()).isEmpty();
+        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty()).refused()).hasSize(1);
     }
 
     /** Blueberries: urea below pH 5, ammonium sulphate from 5 up, where both are kept. */
@@ -314,41 +262,26 @@ class FeedingEdgesTest {
         Feed sulphate = Data.feed("ammonium-sulphate");
         List<Feed> both = List.of(urea, sulphate);
 
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(4.9)).allowed())
-                .containsExactly(urea);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(4.9)).allowed()).containsExactly(urea);
         assertThat(Choice.of(both, profile, 0, OptionalDouble.of(5)).allowed()).containsExactly(sulphate);
-        assertThat(Choice.of(List.of(urea), profile, 0, OptionalDouble.of(5)).allowed())
-                .containsExactly(urea);
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty()).allowed())
-                .hasSize(2);
+        assertThat(Choice.of(List.of(urea), profile, 0, OptionalDouble.of(5)).allowed()).containsExactly(urea);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty()).allowed()).hasSize(2);
     }
 
     @Test
     void a_label_holds_more_than_nothing_and_at_most_all() {
         assertThat(Feed.ofLabel(new Nutrients(40, 30, 20, 10)).percent().sum()).isEqualTo(100);
-        for (Nutrients wrong : List.of(
-                new Nutrients(40, 30, 20, 10.1),
-                Nutrients.NONE,
-                new Nutrients(-1, 5, 5, 5),
-                new Nutrients(5, -1, 5, 5),
-                new Nutrients(5, 5, -1, 5),
-                new Nutrients(5, 5, 5, -1))) {
+        for (Nutrients wrong : List.of(new Nutrients(40, 30, 20, 10.1), Nutrients.NONE, new Nutrients(-1, 5, 5, 5),
+                new Nutrients(5, -1, 5, 5), new Nutrients(5, 5, -1, 5), new Nutrients(5, 5, 5, -1))) {
             assertThatThrownBy(() -> Feed.ofLabel(wrong)).isInstanceOf(RecordException.class);
         }
     }
 
     /** By water's density, 1 kg/l: 2 l, then tens of ml, then 10 ml spoons. */
     @ParameterizedTest
-    @CsvSource({
-        "2000, about 2 l",
-        "1999, about 2000 ml in a measuring jug",
-        "200, about 200 ml in a measuring jug",
-        "83, about 80 ml in a measuring jug",
-        "82, about 8 level 10 ml spoons",
-        "10, about 1 level 10 ml spoon",
-        "15, about 1.5 level 10 ml spoons",
-        "2, ",
-    })
+    @CsvSource({"2000, about 2 l", "1999, about 2000 ml in a measuring jug", "200, about 200 ml in a measuring jug",
+            "83, about 80 ml in a measuring jug", "82, about 8 level 10 ml spoons", "10, about 1 level 10 ml spoon",
+            "15, about 1.5 level 10 ml spoons", "2, ",})
     void vessels_change_above_8_spoons_and_at_2_l(double grams, String expected) {
         Figure water = new Figure(1, 1, 1, "kg/l", List.of(), Seen.READ, "");
 

@@ -16,24 +16,15 @@ class NeedTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/need-british.csv", useHeadersInDisplayName = true)
-    void british_tables_as_printed(
-            String id,
-            String crop,
-            String when,
-            String nutrient,
-            String texture,
-            Integer index,
-            double kgPerHectare,
-            String source) {
-        NeedCase.Soil soil = index == null
-                ? NeedCase.Soil.UNKNOWN
-                : new NeedCase.Soil(
-                        Optional.empty(), OptionalInt.of(index), OptionalInt.of(index), OptionalInt.of(index), false);
+    void british_tables_as_printed(String id, String crop, String when, String nutrient, String texture, Integer index,
+            double kgPerHectare, String source) {
+        NeedCase.Soil soil = index == null ? NeedCase.Soil.UNKNOWN
+                : new NeedCase.Soil(Optional.empty(), OptionalInt.of(index), OptionalInt.of(index),
+                        OptionalInt.of(index), false);
         NeedCase asked = TEN_M2.withSoil(Data.soil(soil, texture));
         FeedingProfile profile = Data.profile(crop);
 
-        Need need = when.equals("planting")
-                ? Need.beforePlanting(Data.TABLES, profile, asked)
+        Need need = when.equals("planting") ? Need.beforePlanting(Data.TABLES, profile, asked)
                 : Need.of(Data.TABLES, profile, profile.school("rb209").orElseThrow(), asked);
 
         assertThat(need.gPerM2().of(symbol(nutrient))).as(source).isCloseTo(kgPerHectare / 10, within(1e-9));
@@ -41,17 +32,8 @@ class NeedTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/need-american.csv", useHeadersInDisplayName = true)
-    void american_rows_as_printed(
-            String id,
-            String crop,
-            String school,
-            int age,
-            double areaM2,
-            int bushes,
-            double rowM,
-            double expectedG,
-            double tolerance,
-            String source) {
+    void american_rows_as_printed(String id, String crop, String school, int age, double areaM2, int bushes,
+            double rowM, double expectedG, double tolerance, String source) {
         FeedingProfile profile = Data.profile(crop);
         NeedCase asked = NeedCase.of(new NeedCase.Ground(areaM2, bushes, rowM)).withAge(age);
 
@@ -64,13 +46,12 @@ class NeedTest {
     @CsvFileSource(resources = "/reference/soil-index.csv", useHeadersInDisplayName = true)
     void indices_as_printed(String id, String element, double first, double last, int index, String source) {
         SoilIndex table = Data.TABLES.index();
-        for (double mgPerLitre : new double[] {first, last}) {
-            int computed =
-                    switch (element) {
-                        case "P" -> table.ofPhosphorus(mgPerLitre);
-                        case "K" -> table.ofPotassium(mgPerLitre);
-                        default -> table.ofMagnesium(mgPerLitre);
-                    };
+        for (double mgPerLitre : new double[]{first, last}) {
+            int computed = switch (element) {
+                case "P" -> table.ofPhosphorus(mgPerLitre);
+                case "K" -> table.ofPotassium(mgPerLitre);
+                default -> table.ofMagnesium(mgPerLitre);
+            };
             assertThat(computed).as(source).isEqualTo(index);
         }
     }
@@ -96,8 +77,8 @@ class NeedTest {
         NeedCase onLoam = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"));
 
         Need old = Need.of(Data.TABLES, profile, profile.schools().get(0), onLoam);
-        Need modern = Need.of(
-                Data.TABLES, profile, profile.schools().get(0), onLoam.withCultivar(Optional.of("Ben Something")));
+        Need modern = Need.of(Data.TABLES, profile, profile.schools().get(0),
+                onLoam.withCultivar(Optional.of("Ben Something")));
 
         assertThat(old.gPerM2().n()).isEqualTo(14);
         assertThat(modern.gPerM2().n()).isEqualTo(10);
@@ -106,9 +87,7 @@ class NeedTest {
     @Test
     void the_planting_year_is_held_low() {
         FeedingProfile profile = Data.profile("gooseberry");
-        NeedCase sand = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "sand"))
-                .withAge(1)
-                .withGrowth("weak");
+        NeedCase sand = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "sand")).withAge(1).withGrowth("weak");
 
         Need need = Need.of(Data.TABLES, profile, profile.schools().get(0), sand);
 
@@ -139,10 +118,8 @@ class NeedTest {
         FeedingProfile profile = Data.profile("gooseberry");
         NeedCase noBushes = NeedCase.of(new NeedCase.Ground(4, 0, 0));
 
-        assertThatThrownBy(() -> Need.of(
-                        Data.TABLES, profile, profile.school("penn-state").orElseThrow(), noBushes))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("--bushes");
+        assertThatThrownBy(() -> Need.of(Data.TABLES, profile, profile.school("penn-state").orElseThrow(), noBushes))
+                .isInstanceOf(RecordException.class).hasMessageContaining("--bushes");
     }
 
     @Test
@@ -151,8 +128,7 @@ class NeedTest {
         NeedCase gravel = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "gravel"));
 
         assertThatThrownBy(() -> Need.of(Data.TABLES, profile, profile.schools().get(0), gravel))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("sandy-loam");
+                .isInstanceOf(RecordException.class).hasMessageContaining("sandy-loam");
     }
 
     @Test

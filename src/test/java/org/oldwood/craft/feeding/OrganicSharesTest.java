@@ -9,15 +9,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class OrganicSharesTest {
     @ParameterizedTest(name = "{0} {1}: {5}")
     @CsvFileSource(resources = "/reference/organic-shares.csv", useHeadersInDisplayName = true)
-    void our_share_lies_in_print_or_is_told_to_differ(
-            String material,
-            String nutrient,
-            double low,
-            double high,
-            String ours,
-            String source,
-            String seen,
-            String why) {
+    void our_share_lies_in_print_or_is_told_to_differ(String material, String nutrient, double low, double high,
+            String ours, String source, String seen, String why) {
         double share = Data.feed(material).shares().of(Nutrient.valueOf(nutrient));
 
         assertThat(share >= low && share <= high).as(source).isEqualTo(ours.equals("agrees"));

@@ -14,18 +14,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TubFeedTest {
     private static Budget pot(double litres, double givenN, String... feeds) {
         NeedCase.Ground ground = new NeedCase.Ground(0.07, 1, 0);
-        return TubFeed.budget(
-                Data.TABLES,
-                Need.inTub(Data.TABLES, litres, ground),
+        return TubFeed.budget(Data.TABLES, Need.inTub(Data.TABLES, litres, ground),
                 Budget.Counting.of(Nutrients.NONE, Nutrients.NONE.withN(givenN / 0.07)),
-                new Choice(List.of(feeds).stream().map(Data::feed).toList(), List.of()),
-                Data.TABLES.timing("tub"),
+                new Choice(List.of(feeds).stream().map(Data::feed).toList(), List.of()), Data.TABLES.timing("tub"),
                 ground);
     }
 
-    private static double nitrogen(Budget budget) {
-        return budget.dressed().n() * budget.ground().areaM2();
-    }
+    private static double nitrogen(Budget budget) { return budget.dressed().n() * budget.ground().areaM2(); }
 
     /** Clark and Zheng 2020: 4.4 to 7.3 g N in a pot of about 19 l did best; 13 g and more harmed. */
     @ParameterizedTest
@@ -34,14 +29,9 @@ class TubFeedTest {
         Budget budget = pot(19, 0, feed);
 
         assertThat(nitrogen(budget)).isBetween(4.4, 7.3);
-        assertThat(budget.dressings()).hasSize(4).allSatisfy(dressing -> assertThat(
-                        dressing.gives().n())
-                .isLessThan(budget.need().gPerM2().n() / 3));
-        assertThat(budget.notes())
-                .singleElement()
-                .asString()
-                .contains("A week's part")
-                .contains(" g a plant");
+        assertThat(budget.dressings()).hasSize(4)
+                .allSatisfy(dressing -> assertThat(dressing.gives().n()).isLessThan(budget.need().gPerM2().n() / 3));
+        assertThat(budget.notes()).singleElement().asString().contains("A week's part").contains(" g a plant");
     }
 
     @Test
@@ -64,9 +54,7 @@ class TubFeedTest {
     /** Clark and Zheng 2020: their feed was of the type 15-4-10, so 5.7 g N came with 1.5 g P2O5 and 3.8 g K2O. */
     @Test
     void phosphate_and_potash_of_the_trial_are_told_where_the_feed_brings_none() {
-        assertThat(pot(19, 0, "ammonium-sulphate").missing())
-                .singleElement()
-                .asString()
+        assertThat(pot(19, 0, "ammonium-sulphate").missing()).singleElement().asString()
                 .contains("1.54 g P2O5 and 3.82 g K2O");
         assertThat(pot(19, 0, "general-10-10-10").missing()).isEmpty();
     }
@@ -86,8 +74,8 @@ class TubFeedTest {
         FeedingProfile profile = Data.profile(crop);
         NeedCase.Soil soil = Data.soil(NeedCase.Soil.UNKNOWN, "loam");
         NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0));
-        NeedCase.Soil humus =
-                new NeedCase.Soil(soil.texture(), soil.phosphorus(), soil.potassium(), soil.magnesium(), true);
+        NeedCase.Soil humus = new NeedCase.Soil(soil.texture(), soil.phosphorus(), soil.potassium(), soil.magnesium(),
+                true);
 
         assertThat(need(profile, school, asked.withSoil(soil)).gPerM2().n()).isEqualTo(mineral);
         Need rich = need(profile, school, asked.withSoil(humus));
@@ -103,17 +91,10 @@ class TubFeedTest {
         FeedingProfile blueberry = Data.profile("blueberry");
         NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0)).withAge(8);
 
-        assertThat(need(
-                                blueberry,
-                                "michigan",
-                                asked.withSoil(new NeedCase.Soil(
-                                        Optional.of("peat"),
-                                        NeedCase.Soil.UNKNOWN.phosphorus(),
-                                        NeedCase.Soil.UNKNOWN.potassium(),
-                                        NeedCase.Soil.UNKNOWN.magnesium(),
-                                        true)))
-                        .gPerM2())
-                .isEqualTo(need(blueberry, "michigan", asked).gPerM2());
+        assertThat(need(blueberry, "michigan",
+                asked.withSoil(new NeedCase.Soil(Optional.of("peat"), NeedCase.Soil.UNKNOWN.phosphorus(),
+                        NeedCase.Soil.UNKNOWN.potassium(), NeedCase.Soil.UNKNOWN.magnesium(), true)))
+                .gPerM2()).isEqualTo(need(blueberry, "michigan", asked).gPerM2());
     }
 
     private static Need need(FeedingProfile profile, String school, NeedCase asked) {

@@ -29,47 +29,32 @@ class YearInWordsTest {
     }
 
     private static Budget year(Nutrients need, Budget.Counting counting, int from, Feed... kept) {
-        return Budget.of(
-                Data.TABLES,
-                need(need, Nutrient.values()),
-                counting,
-                Data.TABLES.timing("ribes"),
-                Optional.empty(),
-                from,
-                new Choice(List.of(kept), List.of()),
-                TEN_M2);
+        return Budget.of(Data.TABLES, need(need, Nutrient.values()), counting, Data.TABLES.timing("ribes"),
+                Optional.empty(), from, new Choice(List.of(kept), List.of()), TEN_M2);
     }
 
     /** Of 14 g N 7 are given, of 4 g P2O5 1 is left, of 12 g K2O the mulch brings 6; 7 g N are 70 g/m² of 10 %. */
     private static Budget half() {
-        return year(
-                new Nutrients(14, 4, 12, 0),
-                new Budget.Counting(
-                        new Nutrients(0, 1, 0, 0), new Nutrients(0, 0, 6, 0), new Nutrients(7, 0, 0, 2), Map.of()),
-                1,
-                NITROGEN);
+        return year(new Nutrients(14, 4, 12, 0), new Budget.Counting(new Nutrients(0, 1, 0, 0),
+                new Nutrients(0, 0, 6, 0), new Nutrients(7, 0, 0, 2), Map.of()), 1, NITROGEN);
     }
 
     @Test
     void the_sum_is_told_in_a_line() {
-        assertThat(half().inWords())
-                .isEqualTo(
-                        "needs N 14, P2O5 4, K2O 12; left P2O5 1; mulch to come K2O 6; given N 7, MgO 2; to give N 7;"
-                                + " undone P2O5 3, K2O 6; beyond the need MgO 2 g/m²");
+        assertThat(half().inWords()).isEqualTo(
+                "needs N 14, P2O5 4, K2O 12; left P2O5 1; mulch to come K2O 6; given N 7, MgO 2; to give N 7;"
+                        + " undone P2O5 3, K2O 6; beyond the need MgO 2 g/m²");
         assertThat(year(Nutrients.NONE, Budget.Counting.NOTHING, 0).inWords()).isEqualTo("needs nothing g/m²");
     }
 
     @Test
     void the_sum_is_told_step_by_step() {
-        assertThat(half().lines())
-                .containsExactly(
-                        "left by earlier seasons: P2O5 1 g/m²",
-                        "the mulch that is to be laid this season brings: K2O 6 g/m²",
-                        "given this season: N 7, MgO 2 g/m²",
-                        "due: N 7, P2O5 3, K2O 6 g/m²",
-                        "in early June (December in the south), nitrogen: 700 g on 10 m² = 70 g/m², giving N 7 g/m²"
-                                + " this season",
-                        "more than needed: MgO 2 g/m²");
+        assertThat(half().lines()).containsExactly("left by earlier seasons: P2O5 1 g/m²",
+                "the mulch that is to be laid this season brings: K2O 6 g/m²", "given this season: N 7, MgO 2 g/m²",
+                "due: N 7, P2O5 3, K2O 6 g/m²",
+                "in early June (December in the south), nitrogen: 700 g on 10 m² = 70 g/m², giving N 7 g/m²"
+                        + " this season",
+                "more than needed: MgO 2 g/m²");
     }
 
     @Test
@@ -80,22 +65,15 @@ class YearInWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "gooseberry, penn-state, 1, 0, true",
-        "gooseberry, penn-state, 0, 9, false",
-        "summer-raspberry, oregon, 0, 0.1, true",
-        "summer-raspberry, oregon, 9, 0, false",
-        "gooseberry, rb209, 0, 0, true",
-    })
-    void a_school_by_the_plant_fits_ground_whose_plants_are_counted(
-            String crop, String school, int bushes, double rowM, boolean fits) {
-        FeedingProfile.School asked = Data.profile(crop).schools().stream()
-                .filter(each -> each.id().contains(school))
-                .findFirst()
-                .orElseThrow();
+    @CsvSource({"gooseberry, penn-state, 1, 0, true", "gooseberry, penn-state, 0, 9, false",
+            "summer-raspberry, oregon, 0, 0.1, true", "summer-raspberry, oregon, 9, 0, false",
+            "gooseberry, rb209, 0, 0, true",})
+    void a_school_by_the_plant_fits_ground_whose_plants_are_counted(String crop, String school, int bushes, double rowM,
+            boolean fits) {
+        FeedingProfile.School asked = Data.profile(crop).schools().stream().filter(each -> each.id().contains(school))
+                .findFirst().orElseThrow();
 
-        assertThat(Need.fits(Data.TABLES, asked, new NeedCase.Ground(10, bushes, rowM)))
-                .isEqualTo(fits);
+        assertThat(Need.fits(Data.TABLES, asked, new NeedCase.Ground(10, bushes, rowM))).isEqualTo(fits);
     }
 
     @Test
@@ -114,19 +92,13 @@ class YearInWordsTest {
     @Test
     void only_ash_is_kept_from_ammonia_and_only_from_what_the_crop_may_get() {
         List<Feed> two = List.of(Data.feed("dried-blood"), Data.feed("ammonium-sulphate"));
-        assertThat(Choice.of(two, Data.profile("redcurrant"), 12, OptionalDouble.empty())
-                        .allowed())
-                .isEqualTo(two);
-        Choice ash = Choice.of(
-                List.of(Data.feed("wood-ash"), Data.feed("dried-blood")),
-                Data.profile("redcurrant"),
-                12,
+        assertThat(Choice.of(two, Data.profile("redcurrant"), 12, OptionalDouble.empty()).allowed()).isEqualTo(two);
+        Choice ash = Choice.of(List.of(Data.feed("wood-ash"), Data.feed("dried-blood")), Data.profile("redcurrant"), 12,
                 OptionalDouble.empty());
         assertThat(ash.refused()).singleElement().asString().startsWith("Not wood ash: it would drive the nitrogen of");
     }
 
-    private static final String LABELLED =
-            """
+    private static final String LABELLED = """
             {"id": "meal", "name": "meal", "tags": ["slow", "organic-nitrogen"], "cautions": ["dust", "meals"],
              "analysis": {
                 "N": {"is": 10, "unit": "%", "source": "memory", "seen": "memory"},
@@ -150,22 +122,17 @@ class YearInWordsTest {
 
     @Test
     void what_was_never_read_of_a_feed_is_marked() {
-        assertThat(meal().notRead())
-                .containsExactly("10 % N (from memory)", "80 % of its N counts in the first year (our assumption)");
+        assertThat(meal().notRead()).containsExactly("10 % N (from memory)",
+                "80 % of its N counts in the first year (our assumption)");
         assertThat(POTASH.notRead()).isEmpty();
     }
 
     /** 4 g N are 50 g/m² of 8 % free: 500 g, 125 g a bush (told in tens), 500 ml; 10 handfuls are too many to count. */
     @Test
     void a_dressing_is_told_by_the_bush_the_jug_and_the_hand() {
-        FeedPlan much = year(new Nutrients(4, 0, 0, 0), Budget.Counting.NOTHING, 0, meal())
-                .next()
-                .orElseThrow();
-        FeedPlan little = FeedPlan.of(
-                0,
-                "now",
-                List.of(new Recipe.Part(meal(), 10), new Recipe.Part(NITROGEN, 1.2), new Recipe.Part(meal(), 1.2)),
-                1,
+        FeedPlan much = year(new Nutrients(4, 0, 0, 0), Budget.Counting.NOTHING, 0, meal()).next().orElseThrow();
+        FeedPlan little = FeedPlan.of(0, "now",
+                List.of(new Recipe.Part(meal(), 10), new Recipe.Part(NITROGEN, 1.2), new Recipe.Part(meal(), 1.2)), 1,
                 TEN_M2);
 
         assertThat(much.measures()).containsExactly("meal: 120 g a bush; about 500 ml in a measuring jug in all");
@@ -173,8 +140,7 @@ class YearInWordsTest {
                 .containsExactly(
                         "meal: 25 g a bush; about 100 ml in a measuring jug in all; about 2 handfuls (small open hand,"
                                 + " 50 g)",
-                        "nitrogen: 3 g a bush",
-                        "meal: 3 g a bush; about 1 level 10 ml spoon in all");
+                        "nitrogen: 3 g a bush", "meal: 3 g a bush; about 1 level 10 ml spoon in all");
         assertThat(little.tags()).containsExactly("slow", "organic-nitrogen");
         assertThat(little.cautions()).containsExactly("dust", "meals");
         assertThat(little.words()).isEqualTo("100 g of meal, 12 g of nitrogen and 12 g of meal");
@@ -183,15 +149,11 @@ class YearInWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "'\"N\": {\"is\": 100, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', ",
-        "'\"N\": {\"is\": 0, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', ",
-        "'\"N\": {\"is\": 101, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', from 0 to 100",
-        "'\"N\": {\"is\": -1, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', from 0 to 100",
-        "'\"N\": 60, \"K2O\": 40', ",
-        "'\"N\": 60, \"K2O\": 40.6', more than 100 %",
-        "'\"Na\": 1', unknown-key",
-    })
+    @CsvSource({"'\"N\": {\"is\": 100, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', ",
+            "'\"N\": {\"is\": 0, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', ",
+            "'\"N\": {\"is\": 101, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', from 0 to 100",
+            "'\"N\": {\"is\": -1, \"unit\": \"%\", \"source\": \"x\", \"seen\": \"read\"}', from 0 to 100",
+            "'\"N\": 60, \"K2O\": 40', ", "'\"N\": 60, \"K2O\": 40.6', more than 100 %", "'\"Na\": 1', unknown-key",})
     void a_label_is_read_as_it_stands_or_refused(String analysis, String wrong) {
         List<Problem> problems = new ArrayList<>();
         Data.read("{\"id\": \"own\", \"name\": \"own\", \"tags\": [], \"analysis\": {" + analysis + "}}", problems);
@@ -210,14 +172,8 @@ class YearInWordsTest {
 
     /** Feeding lasts from 1 March to 30 June: 244 days lie between, and the middle day goes to the season before. */
     @ParameterizedTest
-    @CsvSource({
-        "2026-10-29, NORTH, 2026",
-        "2026-10-31, NORTH, 2027",
-        "2027-02-28, NORTH, 2027",
-        "2027-06-30, NORTH, 2027",
-        "2027-04-29, SOUTH, 2026-27",
-        "2027-05-02, SOUTH, 2027-28",
-    })
+    @CsvSource({"2026-10-29, NORTH, 2026", "2026-10-31, NORTH, 2027", "2027-02-28, NORTH, 2027",
+            "2027-06-30, NORTH, 2027", "2027-04-29, SOUTH, 2026-27", "2027-05-02, SOUTH, 2027-28",})
     void a_feed_counts_for_the_season_that_is_nearer(LocalDate day, Hemisphere hemisphere, String season) {
         assertThat(Data.TABLES.winter().feeds(day, hemisphere).label()).isEqualTo(season);
     }
@@ -237,10 +193,9 @@ class YearInWordsTest {
     void winter_takes_quick_nitrogen_evenly(LocalDate day, double keeps) {
         Season season = Season.containing(LocalDate.of(2027, 5, 1), Hemisphere.NORTH);
 
-        assertThat(Data.TABLES.winter().keeps(NITROGEN, day, season, Optional.of("light-sand")))
-                .isCloseTo(keeps, within(1e-9));
-        assertThat(Data.TABLES.winter().keeps(POTASH, day, season, Optional.of("light-sand")))
-                .isEqualTo(1);
+        assertThat(Data.TABLES.winter().keeps(NITROGEN, day, season, Optional.of("light-sand"))).isCloseTo(keeps,
+                within(1e-9));
+        assertThat(Data.TABLES.winter().keeps(POTASH, day, season, Optional.of("light-sand"))).isEqualTo(1);
     }
 
     /** Half of 6 g N from a meal of 10 %, the other half quick: 300 g of each on 10 m². */
@@ -251,24 +206,17 @@ class YearInWordsTest {
                 new ArrayList<>());
         Budget budget = year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 0, horn, NITROGEN);
 
-        assertThat(budget.dressings())
-                .extracting(FeedPlan::words)
-                .containsExactly("300 g of horn", "300 g of nitrogen");
+        assertThat(budget.dressings()).extracting(FeedPlan::words).containsExactly("300 g of horn",
+                "300 g of nitrogen");
         assertThat(budget.dressings()).extracting(FeedPlan::number).containsExactly(0, 1);
         assertThat(budget.dressings()).extracting(FeedPlan::when).first().isEqualTo("at bud burst");
     }
 
     @Test
     void what_a_dressing_on_peat_cannot_hold_is_said_with_its_measure() {
-        Budget peat = Budget.of(
-                Data.TABLES,
-                need(new Nutrients(14, 0, 0, 0), Nutrient.values()),
-                Budget.Counting.NOTHING,
-                Data.TABLES.timing("ribes"),
-                Optional.of("peat"),
-                0,
-                new Choice(List.of(NITROGEN), List.of()),
-                TEN_M2);
+        Budget peat = Budget.of(Data.TABLES, need(new Nutrients(14, 0, 0, 0), Nutrient.values()),
+                Budget.Counting.NOTHING, Data.TABLES.timing("ribes"), Optional.of("peat"), 0,
+                new Choice(List.of(NITROGEN), List.of()), TEN_M2);
 
         assertThat(peat.missing())
                 .containsExactly("8 g/m² N are not given: a dressing holds at most 3 g/m² of nitrogen here; another"
@@ -278,10 +226,8 @@ class YearInWordsTest {
     /** 8 g N in 114 g/m² of 7-7-7 bring 8 of 12 g K2O: more of it would overdo the nitrogen. */
     @Test
     void a_compound_that_stops_at_its_nitrogen_says_so() {
-        assertThat(year(new Nutrients(8, 4, 12, 0), Budget.Counting.NOTHING, 0, Data.plain("even", 7, 7, 7))
-                        .missing())
-                .singleElement()
-                .asString()
+        assertThat(year(new Nutrients(8, 4, 12, 0), Budget.Counting.NOTHING, 0, Data.plain("even", 7, 7, 7)).missing())
+                .singleElement().asString()
                 .contains("K2O are not given: more of these materials would bring too much of others");
     }
 
@@ -290,12 +236,8 @@ class YearInWordsTest {
     void what_was_given_of_a_material_counts_against_its_most() {
         Feed ash = Data.feed("wood-ash");
         Budget first = year(new Nutrients(0, 0, 12, 0), Budget.Counting.NOTHING, 0, ash);
-        Budget later = year(
-                new Nutrients(0, 0, 12, 0),
-                new Budget.Counting(
-                        Nutrients.NONE, Nutrients.NONE, new Nutrients(0, 0, 5.4, 0), Map.of("wood-ash", 90.0)),
-                0,
-                ash);
+        Budget later = year(new Nutrients(0, 0, 12, 0), new Budget.Counting(Nutrients.NONE, Nutrients.NONE,
+                new Nutrients(0, 0, 5.4, 0), Map.of("wood-ash", 90.0)), 0, ash);
 
         assertThat(first.next().orElseThrow().totalGrams()).isEqualTo(1000);
         assertThat(later.next().orElseThrow().totalGrams()).isEqualTo(80);
@@ -305,14 +247,10 @@ class YearInWordsTest {
     /** Half the smallest dressing is told as too little to weigh; 200 g/m² of 10-0-1 bring just 2 g K2O too many. */
     @Test
     void what_is_too_little_and_what_is_beyond_is_told_from_its_bound_on() {
-        assertThat(year(new Nutrients(0.5, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN)
-                        .notes())
+        assertThat(year(new Nutrients(0.5, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN).notes())
                 .containsExactly("0.5 g/m² N are too little to weigh out; they may wait for the next season.");
-        assertThat(year(new Nutrients(0.4, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN)
-                        .notes())
-                .isEmpty();
-        assertThat(year(new Nutrients(10, 0, 0, 0), Budget.Counting.NOTHING, 0, Data.plain("bit", 10, 0, 2))
-                        .notes())
+        assertThat(year(new Nutrients(0.4, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN).notes()).isEmpty();
+        assertThat(year(new Nutrients(10, 0, 0, 0), Budget.Counting.NOTHING, 0, Data.plain("bit", 10, 0, 2)).notes())
                 .containsExactly("2 g/m² K2O come with it beyond the need.");
     }
 
@@ -332,23 +270,12 @@ class YearInWordsTest {
     @Test
     void ash_stands_back_for_what_the_crop_may_get() {
         FeedingProfile usual = Data.profile("redcurrant");
-        FeedingProfile without = new FeedingProfile(
-                usual.targetPh(),
-                false,
-                Optional.empty(),
-                Optional.empty(),
-                usual.schools(),
-                List.of(),
-                Map.of(),
-                "ribes",
-                Optional.empty(),
+        FeedingProfile without = new FeedingProfile(usual.targetPh(), false, Optional.empty(), Optional.empty(),
+                usual.schools(), List.of(), Map.of(), "ribes", Optional.empty(),
                 List.of(new FeedingProfile.Excluded("organic-nitrogen", "no meals here.", List.of())));
 
-        assertThat(Choice.of(
-                                List.of(Data.feed("wood-ash"), Data.feed("dried-blood")),
-                                without,
-                                12,
-                                OptionalDouble.empty())
+        assertThat(
+                Choice.of(List.of(Data.feed("wood-ash"), Data.feed("dried-blood")), without, 12, OptionalDouble.empty())
                         .allowed())
                 .containsExactly(Data.feed("wood-ash"));
     }
@@ -358,13 +285,8 @@ class YearInWordsTest {
     void the_second_dressing_takes_the_quick_feed_if_one_is_kept() {
         Feed manure = FeedingEdgesTest.heap("\"tags\": [\"manure\"]}");
 
-        assertThat(year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 1, meal(), NITROGEN)
-                        .next()
-                        .orElseThrow()
-                        .words())
-                .isEqualTo("600 g of nitrogen");
-        assertThat(year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 1, manure)
-                        .dressings())
-                .isEmpty();
+        assertThat(year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 1, meal(), NITROGEN).next().orElseThrow()
+                .words()).isEqualTo("600 g of nitrogen");
+        assertThat(year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 1, manure).dressings()).isEmpty();
     }
 }

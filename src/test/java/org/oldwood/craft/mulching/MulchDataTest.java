@@ -38,9 +38,7 @@ class MulchDataTest {
     private MulchTables mine(String slip) throws IOException {
         Path file = folder.resolve("materials/mine.json");
         Files.createDirectories(file.getParent());
-        Files.writeString(
-                file,
-                MINE.replace(slip, ", 'slip': 1").replaceAll("SLIP-[A-Z]+", "").replace('\'', '"'));
+        Files.writeString(file, MINE.replace(slip, ", 'slip': 1").replaceAll("SLIP-[A-Z]+", "").replace('\'', '"'));
         return MulchTables.read(Documents.with(folder, problems));
     }
 
@@ -57,14 +55,10 @@ class MulchDataTest {
         assertThat(tables.collarGap("lonicera")).isEqualTo(tables.collarGap("otherwise"));
         assertThat(tables.laidUntil()).isEqualTo(MonthDay.of(5, 15));
         assertThat(tables.mulch(tables.usual("mulch"))).isPresent();
-        assertThat(tables.underlay(tables.usual("underlay"))
-                        .orElseThrow()
-                        .sheetCm()
-                        .width())
-                .isEqualTo(60);
+        assertThat(tables.underlay(tables.usual("underlay")).orElseThrow().sheetCm().width()).isEqualTo(60);
         assertThat(tables.figure("bag").is()).isEqualTo(50);
-        assertThat(tables.mulch("straw").orElseThrow().notRead())
-                .containsExactly("weighs 50 kg/m³ (from memory)", "rots 8 cm/year (our assumption)");
+        assertThat(tables.mulch("straw").orElseThrow().notRead()).containsExactly("weighs 50 kg/m³ (from memory)",
+                "rots 8 cm/year (our assumption)");
         assertThat(tables.mulch("composted-bark").orElseThrow().notRead()).isEmpty();
         assertThatThrownBy(() -> tables.usual("felt")).hasMessageContaining("no usual felt");
         assertThatThrownBy(() -> tables.figure("felt")).hasMessageContaining("no figure felt");
@@ -79,15 +73,10 @@ class MulchDataTest {
         assertThat(mulch.bale().orElseThrow().flakeKg(20)).isEqualTo(2);
         assertThat(mulch.poison().orElseThrow().gramsForSigns(10, 2)).isCloseTo(10, within(1e-9));
         assertThat(tables.underlay("felt").orElseThrow().sheetsPerM2()).isEqualTo(1);
-        assertThat(new MulchLayer(mulch, 5, LocalDate.of(2026, 4, 1)).reaches(1))
-                .isEmpty();
+        assertThat(new MulchLayer(mulch, 5, LocalDate.of(2026, 4, 1)).reaches(1)).isEmpty();
         assertThat(plan(mulch, 0, 5).lines().get(1)).isEqualTo("5 cm wanted − 0 cm there now = 5 cm");
         assertThat(tables.remarks(plan(mulch, 0, 30))).hasSize(2);
-        assertThat(tables.remarks(plan(mulch, 0, 30.1)))
-                .hasSize(3)
-                .last()
-                .asString()
-                .contains("two goes");
+        assertThat(tables.remarks(plan(mulch, 0, 30.1))).hasSize(3).last().asString().contains("two goes");
     }
 
     @ParameterizedTest
@@ -109,8 +98,7 @@ class MulchDataTest {
 
         assertThat(tables.remarks(plan(chips, 0, 5))).singleElement().asString().contains("takes nitrogen");
         assertThat(tables.remarks(plan(chips, 5, 5))).isEmpty();
-        assertThat(tables.remarks(plan(tables.mulch("composted-bark").orElseThrow(), 0, 5)))
-                .isEmpty();
+        assertThat(tables.remarks(plan(tables.mulch("composted-bark").orElseThrow(), 0, 5))).isEmpty();
         assertThat(tables.remarks(plan(tables.mulch("cocoa-shell").orElseThrow(), 0, 5)))
                 .containsExactly("Not where dogs go: one of 10 kg may fall ill from 7 g.");
         assertThat(plan(tables.mulch("straw").orElseThrow(), 0, 5).lines().get(1))

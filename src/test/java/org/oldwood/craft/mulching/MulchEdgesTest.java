@@ -14,29 +14,14 @@ class MulchEdgesTest {
     private static final MulchTables TABLES = MulchTables.read(Documents.bundled());
 
     @ParameterizedTest
-    @CsvSource({
-        "0.01, 0, 0, 0, 60",
-        "4, 0, 0, 0, 0.01",
-        "4, 0, 0, 0, 60",
-        "4, 0, 0, 12, 7",
-    })
+    @CsvSource({"0.01, 0, 0, 0, 60", "4, 0, 0, 0, 0.01", "4, 0, 0, 0, 60", "4, 0, 0, 12, 7",})
     void the_ends_of_the_range_are_in_it(double areaM2, int bushes, double gapCm, double now, double wanted) {
-        assertThat(new MulchPlan.Asked(areaM2, bushes, gapCm, "", now, wanted).areaM2())
-                .isEqualTo(areaM2);
+        assertThat(new MulchPlan.Asked(areaM2, bushes, gapCm, "", now, wanted).areaM2()).isEqualTo(areaM2);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 0, 0, 0, 5",
-        "-1, 0, 0, 0, 5",
-        "NaN, 0, 0, 0, 5",
-        "4, -1, 0, 0, 5",
-        "4, 0, -0.1, 0, 5",
-        "4, 0, 0, -0.1, 5",
-        "4, 0, 0, 0, 0",
-        "4, 0, 0, 0, 60.1",
-        "4, 0, 0, 0, NaN",
-    })
+    @CsvSource({"0, 0, 0, 0, 5", "-1, 0, 0, 0, 5", "NaN, 0, 0, 0, 5", "4, -1, 0, 0, 5", "4, 0, -0.1, 0, 5",
+            "4, 0, 0, -0.1, 5", "4, 0, 0, 0, 0", "4, 0, 0, 0, 60.1", "4, 0, 0, 0, NaN",})
     void what_lies_beyond_is_refused(double areaM2, int bushes, double gapCm, double now, double wanted) {
         assertThatThrownBy(() -> new MulchPlan.Asked(areaM2, bushes, gapCm, "", now, wanted))
                 .isInstanceOf(RecordException.class);

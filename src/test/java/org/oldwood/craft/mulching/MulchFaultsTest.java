@@ -21,15 +21,8 @@ class MulchFaultsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0.004, 0 l",
-        "0.005, 10 l",
-        "0.994, 990 l",
-        "0.9999, 1000 l",
-        "1, 1 m³",
-        "1.249, 1.2 m³",
-        "1.25, 1.3 m³"
-    })
+    @CsvSource({"0.004, 0 l", "0.005, 10 l", "0.994, 990 l", "0.9999, 1000 l", "1, 1 m³", "1.249, 1.2 m³",
+            "1.25, 1.3 m³"})
     void a_heap_is_told_to_ten_litres_and_from_a_cubic_metre_to_a_tenth(double cubicMetres, String words) {
         assertThat(plan(COMPOST, 1, 0, 5, cubicMetres).volumeWords()).isEqualTo(words);
     }

@@ -24,21 +24,18 @@ class MulchTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/mulch-volume.csv", useHeadersInDisplayName = true)
-    void coverage_as_in_print(
-            String id, String what, double a, double b, double c, double expected, double printedTo, String source) {
-        double computed =
-                switch (what) {
-                    case "cubic yards of feet and inches" ->
-                        MulchVolume.cubicMetres(a * FOOT * FOOT, b * INCH_CM) / CUBIC_YARD;
-                    case "circle in feet" -> MulchVolume.circle(a * FOOT) / (FOOT * FOOT);
-                    case "square feet of a cubic yard" ->
-                        CUBIC_YARD / MulchVolume.cubicMetres(FOOT * FOOT, a * INCH_CM);
-                    case "square metres of a m3" -> 1 / MulchVolume.cubicMetres(1, a);
-                    case "square metres of a barrow" -> a / 1000 / MulchVolume.cubicMetres(1, b);
-                    case "sheets per m2" -> MulchVolume.sheetsPerM2(a, b, c);
-                    case "barrows per m3" -> 1000 / a;
-                    default -> throw new AssertionError(what);
-                };
+    void coverage_as_in_print(String id, String what, double a, double b, double c, double expected, double printedTo,
+            String source) {
+        double computed = switch (what) {
+            case "cubic yards of feet and inches" -> MulchVolume.cubicMetres(a * FOOT * FOOT, b * INCH_CM) / CUBIC_YARD;
+            case "circle in feet" -> MulchVolume.circle(a * FOOT) / (FOOT * FOOT);
+            case "square feet of a cubic yard" -> CUBIC_YARD / MulchVolume.cubicMetres(FOOT * FOOT, a * INCH_CM);
+            case "square metres of a m3" -> 1 / MulchVolume.cubicMetres(1, a);
+            case "square metres of a barrow" -> a / 1000 / MulchVolume.cubicMetres(1, b);
+            case "sheets per m2" -> MulchVolume.sheetsPerM2(a, b, c);
+            case "barrows per m3" -> 1000 / a;
+            default -> throw new AssertionError(what);
+        };
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
     }
@@ -53,9 +50,7 @@ class MulchTest {
 
         assertThat(volume).isCloseTo(0.20, within(0.005));
         assertThat(volume * 1000 / TABLES.figure("barrow").is()).isCloseTo(2.5, within(0.05));
-        assertThat(volume
-                        * TABLES.mulch("garden-compost").orElseThrow().density().is())
-                .isCloseTo(119, within(0.5));
+        assertThat(volume * TABLES.mulch("garden-compost").orElseThrow().density().is()).isCloseTo(119, within(0.5));
     }
 
     @Test
@@ -73,8 +68,7 @@ class MulchTest {
         Underlay paper = TABLES.underlay("paper").orElseThrow();
 
         assertThat(4 * paper.sheetsPerM2()).isCloseTo(74, within(0.5));
-        assertThat(4 * paper.layers().is() * paper.gramsPerM2().orElseThrow().is() / 1000)
-                .isCloseTo(1.1, within(0.05));
+        assertThat(4 * paper.layers().is() * paper.gramsPerM2().orElseThrow().is() / 1000).isCloseTo(1.1, within(0.05));
     }
 
     @Test
@@ -100,8 +94,8 @@ class MulchTest {
 
     @Test
     void collars_are_left_bare() {
-        MulchPlan plan =
-                MulchPlan.of(TABLES.mulch("composted-bark").orElseThrow(), new MulchPlan.Asked(10, 4, 10, "", 0, 7.5));
+        MulchPlan plan = MulchPlan.of(TABLES.mulch("composted-bark").orElseThrow(),
+                new MulchPlan.Asked(10, 4, 10, "", 0, 7.5));
 
         assertThat(plan.coveredM2()).isCloseTo(10 - 4 * Math.PI * 0.01, within(1e-9));
         assertThat(plan.lines().get(0)).contains("4 collars of 10 cm");
@@ -133,8 +127,7 @@ class MulchTest {
     void chips_as_deep_as_usual_are_gone_when_print_renews_them() {
         Mulch chips = TABLES.mulch("wood-chips").orElseThrow();
         LocalDate laid = LocalDate.of(2026, 4, 1);
-        MulchLayer layer =
-                new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
+        MulchLayer layer = new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
 
         assertThat(layer.reaches(0).orElseThrow()).isBetween(laid.plusYears(2), laid.plusYears(3));
     }
@@ -151,10 +144,8 @@ class MulchTest {
 
     @Test
     void a_layer_of_75_cm_is_refused() {
-        assertThatThrownBy(() -> new MulchPlan.Asked(10, 4, 10, "", 0, 75))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("75")
-                .hasMessageContaining("centimetres");
+        assertThatThrownBy(() -> new MulchPlan.Asked(10, 4, 10, "", 0, 75)).isInstanceOf(RecordException.class)
+                .hasMessageContaining("75").hasMessageContaining("centimetres");
     }
 
     @Test
@@ -164,10 +155,8 @@ class MulchTest {
     }
 
     @Property
-    void the_layer_is_gone_on_the_day_it_is_said_to_be(
-            @ForAll @DoubleRange(min = 1, max = 30) double laidCm,
-            @ForAll @DoubleRange(min = 0, max = 10) double wanted,
-            @ForAll @IntRange(min = 0, max = 9) int which) {
+    void the_layer_is_gone_on_the_day_it_is_said_to_be(@ForAll @DoubleRange(min = 1, max = 30) double laidCm,
+            @ForAll @DoubleRange(min = 0, max = 10) double wanted, @ForAll @IntRange(min = 0, max = 9) int which) {
         Mulch mulch = TABLES.mulches().get(which);
         MulchLayer layer = new MulchLayer(mulch, laidCm, LocalDate.of(2026, 4, 1));
         LocalDate day = layer.reaches(wanted).orElseThrow();
@@ -179,8 +168,7 @@ class MulchTest {
     }
 
     @Property
-    void more_there_now_never_means_more_to_lay(
-            @ForAll @DoubleRange(min = 0, max = 30) double now,
+    void more_there_now_never_means_more_to_lay(@ForAll @DoubleRange(min = 0, max = 30) double now,
             @ForAll @DoubleRange(min = 0, max = 30) double more,
             @ForAll @DoubleRange(min = 0.5, max = 100) double areaM2) {
         double less = plan("straw", areaM2, now + more, 10).cubicMetres();

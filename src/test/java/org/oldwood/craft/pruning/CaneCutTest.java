@@ -13,16 +13,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class CaneCutTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/cane-cut.csv", useHeadersInDisplayName = true)
-    void keeps_as_many_canes_as_its_source_says(
-            String id,
-            String crop,
-            String school,
-            double metres,
-            String canes,
-            int fruitedOut,
-            double stayLeast,
-            double stayMost,
-            String source) {
+    void keeps_as_many_canes_as_its_source_says(String id, String crop, String school, double metres, String canes,
+            int fruitedOut, double stayLeast, double stayMost, String source) {
         String form = Schools.CROPS.get(crop).form();
         School way = Schools.school(crop, form, school);
 
@@ -37,8 +29,7 @@ class CaneCutTest {
     void sick_canes_go_first_then_weak_then_the_surplus() {
         Bush bush = Bush.of(Stems.of(20, 6)).along(1).withFaults(Stems.of(3, 0), Stems.of(4, 0));
 
-        Cut cut =
-                Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush);
+        Cut cut = Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush);
 
         assertThat(cut.of(Why.SICK)).isEqualTo(3);
         assertThat(cut.of(Why.WEAK)).isEqualTo(4);
@@ -50,10 +41,7 @@ class CaneCutTest {
     void one_cane_stays_though_all_are_weak() {
         Bush bush = Bush.of(Stems.of(3)).withFaults(Stems.NONE, Stems.of(3));
 
-        assertThat(Schools.school("summer-raspberry", "cane-row", "eight-a-metre")
-                        .winter(bush)
-                        .after()
-                        .total())
+        assertThat(Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush).after().total())
                 .isEqualTo(1);
     }
 
@@ -61,8 +49,7 @@ class CaneCutTest {
     void new_canes_that_were_not_counted_are_told_as_a_number_to_leave() {
         Bush bush = Bush.of(StemClass.parse("2=14")).along(2.5);
 
-        Cut cut =
-                Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush);
+        Cut cut = Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush);
 
         assertThat(cut.youngToLeave()).isEqualTo(20);
         assertThat(cut.of(2)).isEqualTo(14);
@@ -71,8 +58,7 @@ class CaneCutTest {
 
     @Test
     void a_row_just_planted_is_left_alone() {
-        Cut cut = Schools.school("autumn-raspberry", "cane-row", "all-down")
-                .winter(Bush.of(Stems.of(9)).after(0));
+        Cut cut = Schools.school("autumn-raspberry", "cane-row", "all-down").winter(Bush.of(Stems.of(9)).after(0));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);
@@ -87,8 +73,7 @@ class CaneCutTest {
     }
 
     @Property
-    void all_fruited_canes_go_and_never_too_many_new_ones_stay(
-            @ForAll @IntRange(min = 0, max = 200) int young,
+    void all_fruited_canes_go_and_never_too_many_new_ones_stay(@ForAll @IntRange(min = 0, max = 200) int young,
             @ForAll @IntRange(min = 0, max = 200) int fruited,
             @ForAll @DoubleRange(min = 0.3, max = 12) double metres) {
         CaneSchool school = (CaneSchool) Schools.school("summer-raspberry", "cane-row", "eight-a-metre");

@@ -76,17 +76,13 @@ class HabitTest {
 
     @Provide
     Arbitrary<Stems> stems() {
-        Arbitrary<int[]> counts = Arbitraries.integers()
-                .between(0, 12)
-                .array(int[].class)
-                .ofMinSize(1)
-                .ofMaxSize(7);
+        Arbitrary<int[]> counts = Arbitraries.integers().between(0, 12).array(int[].class).ofMinSize(1).ofMaxSize(7);
         return counts.flatMap(of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
     }
 
     @Property
-    void no_more_is_taken_than_was_taken_before_nor_than_there_is(
-            @ForAll("stems") Stems bush, @ForAll("stems") Stems taken, @ForAll @IntRange(max = 9) int winter) {
+    void no_more_is_taken_than_was_taken_before_nor_than_there_is(@ForAll("stems") Stems bush,
+            @ForAll("stems") Stems taken, @ForAll @IntRange(max = 9) int winter) {
         Cut cut = Habit.asDone(List.of(taken)).cut(Bush.of(bush), winter);
 
         assertThat(cut.number()).isLessThanOrEqualTo(Math.min(taken.total(), bush.total()));

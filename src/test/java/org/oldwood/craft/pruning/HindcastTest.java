@@ -11,17 +11,8 @@ import org.oldwood.crop.Yield;
 class HindcastTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/crop-hindcast.csv", useHeadersInDisplayName = true)
-    void the_reckoning_is_held_against_what_was_published(
-            String id,
-            String crop,
-            String form,
-            String kind,
-            Integer season,
-            Double from,
-            Double to,
-            double least,
-            double most,
-            String verdict) {
+    void the_reckoning_is_held_against_what_was_published(String id, String crop, String form, String kind,
+            Integer season, Double from, Double to, double least, double most, String verdict) {
         Yield yield = Yield.read(Schools.CROPS.get(crop)).orElseThrow();
 
         boolean within;
@@ -49,8 +40,7 @@ class HindcastTest {
         // sasnauskas-2006: as many as were counted on bushes that were not cut
         assertThat(regrowth.shoots(4, none, 11)).isEqualTo(4);
         // half as many on a bush twice as full
-        assertThat(regrowth.shoots(4, Cut.nothing(StageOfLife.BEARING, Stems.of(10, 12)), 11))
-                .isEqualTo(2);
+        assertThat(regrowth.shoots(4, Cut.nothing(StageOfLife.BEARING, Stems.of(10, 12)), 11)).isEqualTo(2);
         assertThat(regrowth.living(Stems.of(1, 2, 10, 10, 10))).isEqualTo(Stems.of(1, 2, 10, 7, 7));
     }
 }

@@ -57,8 +57,7 @@ class ListLawsTest {
         each(name, (bush, random) -> {
             Cut cut = way.winter(bush);
             for (int age = 1; age <= bush.stems().oldest(); age++) {
-                assertThat(cut.of(age) + cut.after().at(age))
-                        .isEqualTo(bush.stems().at(age));
+                assertThat(cut.of(age) + cut.after().at(age)).isEqualTo(bush.stems().at(age));
                 assertThat(cut.after().at(age)).isNotNegative();
             }
         });
@@ -72,8 +71,7 @@ class ListLawsTest {
             int added = 1 + random.nextInt(bush.stems().oldest());
             Stems more = Stems.of();
             int[] counts = IntStream.rangeClosed(1, bush.stems().oldest())
-                    .map(age -> bush.stems().at(age) + (age == added ? 1 : 0))
-                    .toArray();
+                    .map(age -> bush.stems().at(age) + (age == added ? 1 : 0)).toArray();
             more = bush.stems().isOpen() ? Stems.ofOpen(counts) : Stems.of(counts);
             Stems kept = way.winter(bush).after();
             Stems keptOfMore = way.winter(bush.with(more)).after();
@@ -103,13 +101,10 @@ class ListLawsTest {
                 boolean open = bush.stems().isOpen();
                 int spent = open ? Math.min(renewal.spent(), bush.stems().oldest()) : renewal.spent();
                 int sound = sound(bush).between(1, spent - 1);
-                assertThat(cut.after().total())
-                        .as("%s: %s", name, bush)
-                        .isGreaterThanOrEqualTo(
-                                Math.min(sound, renewal.keep(bush).get().totalLeast()));
+                assertThat(cut.after().total()).as("%s: %s", name, bush)
+                        .isGreaterThanOrEqualTo(Math.min(sound, renewal.keep(bush).get().totalLeast()));
             } else if (way instanceof CaneSchool canes && !canes.all()) {
-                assertThat(cut.after().at(1))
-                        .isGreaterThanOrEqualTo(Math.min(sound(bush).at(1), canes.canes(bush)));
+                assertThat(cut.after().at(1)).isGreaterThanOrEqualTo(Math.min(sound(bush).at(1), canes.canes(bush)));
             }
         });
     }
@@ -120,29 +115,19 @@ class ListLawsTest {
     void no_more_bearing_stems_go_than_came_up(String name, School way) {
         each(name, (bush, random) -> {
             boolean oldAge = bush.stems().isOpen() && bush.stems().oldest() <= 2;
-            if (!(way instanceof RenewalSchool renewal) || renewal.cutsDown() || oldAge) {
-                return;
-            }
+            if (!(way instanceof RenewalSchool renewal) || renewal.cutsDown() || oldAge) { return; }
             Cut cut = renewal.winter(bush);
-            int bearing = cut.of(Why.OLDEST)
-                    + cut.of(Why.CROWDED)
-                    - cut.taken().stream()
-                            .filter(one -> one.age() == 1 && one.why() == Why.CROWDED)
-                            .mapToInt(Cut.Taken::number)
-                            .sum();
+            int bearing = cut.of(Why.OLDEST) + cut.of(Why.CROWDED) - cut.taken().stream()
+                    .filter(one -> one.age() == 1 && one.why() == Why.CROWDED).mapToInt(Cut.Taken::number).sum();
             int cameUp = bush.stems().between(1, 2);
             int aimed = renewal.keep(bush).map(it -> it.between(1, 60)).orElse(Integer.MAX_VALUE);
             int left = cut.after().between(2, renewal.spent() - 1);
-            assertThat(bearing <= cameUp || left >= aimed)
-                    .as("%s: %s, %s", name, bush, cut.after())
-                    .isTrue();
+            assertThat(bearing <= cameUp || left >= aimed).as("%s: %s, %s", name, bush, cut.after()).isTrue();
         });
     }
 
     private static Stems sound(Bush bush) {
         return Stems.of(IntStream.rangeClosed(1, bush.stems().oldest())
-                .map(age ->
-                        bush.stems().at(age) - bush.sick().at(age) - bush.weak().at(age))
-                .toArray());
+                .map(age -> bush.stems().at(age) - bush.sick().at(age) - bush.weak().at(age)).toArray());
     }
 }

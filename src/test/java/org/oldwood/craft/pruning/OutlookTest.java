@@ -13,12 +13,10 @@ import org.oldwood.crop.Yield;
 class OutlookTest {
     private final Crop blackcurrant = Schools.CROPS.get("blackcurrant");
     private final FormPruning stool = Schools.form("blackcurrant", "stool");
-    private final Outlook.Basis basis = new Outlook.Basis(
-            stool.school(), stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
+    private final Outlook.Basis basis = new Outlook.Basis(stool.school(), stool, Yield.read(blackcurrant),
+            stool.newShoots().orElseThrow());
 
-    private Outlook plan(Bush bush) {
-        return Outlook.of(bush, Habit.plan(stool.school(), stool.school()), basis, 6);
-    }
+    private Outlook plan(Bush bush) { return Outlook.of(bush, Habit.plan(stool.school(), stool.school()), basis, 6); }
 
     @Test
     void a_bush_at_target_stays_there_and_bears_the_full_crop() {
@@ -51,8 +49,7 @@ class OutlookTest {
         // four shoots a year of a bush that is not cut, fewer as it fills; three in ten of the old ones die
         assertThat(none.winters().get(5).cut().after().total()).isEqualTo(17);
         assertThat(none.winters().get(5).cut().after().from(4)).isGreaterThan(3);
-        assertThat(none.winters().get(5).bearingShare())
-                .isLessThan(none.winters().get(1).bearingShare());
+        assertThat(none.winters().get(5).bearingShare()).isLessThan(none.winters().get(1).bearingShare());
     }
 
     @Test
@@ -68,8 +65,8 @@ class OutlookTest {
     void a_bush_cut_down_has_no_crop_for_a_year_and_is_then_built_anew() {
         // allotments4all-73529: one year without crop, a good crop two years later
         School down = stool.school("cut-down").orElseThrow();
-        Outlook outlook =
-                Outlook.of(Bush.of(Stems.of(1, 0, 0, 12)).after(15), Habit.plan(down, stool.school()), basis, 4);
+        Outlook outlook = Outlook.of(Bush.of(Stems.of(1, 0, 0, 12)).after(15), Habit.plan(down, stool.school()), basis,
+                4);
 
         assertThat(outlook.winters().get(0).kg().orElseThrow().is()).isZero();
         assertThat(outlook.winters().get(1).cut().after().total()).isEqualTo(9);
@@ -79,10 +76,7 @@ class OutlookTest {
     @Test
     void a_row_bears_by_its_metres() {
         FormPruning row = Schools.form("summer-raspberry", "cane-row");
-        Outlook.Basis rows = new Outlook.Basis(
-                row.school(),
-                row,
-                Yield.read(Schools.CROPS.get("summer-raspberry")),
+        Outlook.Basis rows = new Outlook.Basis(row.school(), row, Yield.read(Schools.CROPS.get("summer-raspberry")),
                 row.newShoots().orElseThrow());
         Bush bush = Bush.of(Stems.of(60, 30)).along(4).after(5);
 
@@ -96,14 +90,10 @@ class OutlookTest {
 
     @Test
     void a_crop_without_yield_figures_has_no_kilograms() {
-        Outlook.Basis bare = new Outlook.Basis(
-                stool.school(), stool, Optional.empty(), stool.newShoots().orElseThrow());
+        Outlook.Basis bare = new Outlook.Basis(stool.school(), stool, Optional.empty(),
+                stool.newShoots().orElseThrow());
 
-        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.NONE, bare, 1)
-                        .winters()
-                        .get(0)
-                        .kg())
-                .isEmpty();
+        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.NONE, bare, 1).winters().get(0).kg()).isEmpty();
     }
 
     @Test
@@ -117,14 +107,8 @@ class OutlookTest {
     }
 
     private double firstOf(Bush bush, School way) {
-        Outlook.Basis of = new Outlook.Basis(
-                way, stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
-        return Outlook.of(bush, Habit.NONE, of, 1)
-                .winters()
-                .get(0)
-                .kg()
-                .orElseThrow()
-                .is();
+        Outlook.Basis of = new Outlook.Basis(way, stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
+        return Outlook.of(bush, Habit.NONE, of, 1).winters().get(0).kg().orElseThrow().is();
     }
 
     @Test
@@ -132,14 +116,12 @@ class OutlookTest {
         // missouri-kaps-2019: a bush that grows by the plan bears what its own series says
         FormPruning blue = Schools.form("blueberry", "stool");
         Yield yield = Yield.read(Schools.CROPS.get("blueberry")).orElseThrow();
-        Outlook.Basis of = new Outlook.Basis(
-                blue.school(), blue, Optional.of(yield), blue.newShoots().orElseThrow());
+        Outlook.Basis of = new Outlook.Basis(blue.school(), blue, Optional.of(yield), blue.newShoots().orElseThrow());
         Outlook plan = Outlook.of(Bush.of(Stems.of(3)).after(1), Habit.plan(blue.school(), blue.school()), of, 7);
 
         for (int winter = 0; winter < 7; winter++) {
             double printed = yield.expected("stool", winter + 2).orElseThrow().is();
-            assertThat(plan.winters().get(winter).kg().orElseThrow().is())
-                    .as("season %s", winter + 2)
+            assertThat(plan.winters().get(winter).kg().orElseThrow().is()).as("season %s", winter + 2)
                     .isBetween(0.95 * printed, 1.1 * printed);
         }
     }
@@ -147,10 +129,7 @@ class OutlookTest {
     @Test
     void a_row_bears_by_its_canes_and_fruited_ones_bear_nothing() {
         FormPruning row = Schools.form("summer-raspberry", "cane-row");
-        Outlook.Basis of = new Outlook.Basis(
-                row.school(),
-                row,
-                Yield.read(Schools.CROPS.get("summer-raspberry")),
+        Outlook.Basis of = new Outlook.Basis(row.school(), row, Yield.read(Schools.CROPS.get("summer-raspberry")),
                 row.newShoots().orElseThrow());
 
         double none = kg(Stems.of(0, 30), of);
@@ -163,24 +142,17 @@ class OutlookTest {
     }
 
     private static double kg(Stems canes, Outlook.Basis of) {
-        return Outlook.of(Bush.of(canes).after(6), Habit.NONE, of, 1)
-                .winters()
-                .get(0)
-                .kg()
-                .orElseThrow()
-                .is();
+        return Outlook.of(Bush.of(canes).after(6), Habit.NONE, of, 1).winters().get(0).kg().orElseThrow().is();
     }
 
     @Test
     void a_bush_without_a_sound_stem_bears_nothing_and_a_cordon_bears_whatever_its_age() {
-        Bush sick =
-                Bush.of(Stems.of(3, 3)).withFaults(Stems.of(3, 3), Stems.NONE).after(8);
+        Bush sick = Bush.of(Stems.of(3, 3)).withFaults(Stems.of(3, 3), Stems.NONE).after(8);
         FormPruning cordon = Schools.form("redcurrant", "cordon");
         Yield red = Yield.read(Schools.CROPS.get("redcurrant")).orElseThrow();
 
         assertThat(plan(sick).winters().get(0).kg().orElseThrow()).isEqualTo(new Range(0, 0, 0));
-        assertThat(WoodCrop.share(Stems.of(0, 0, 0, 1), cordon.inOrder(Bush.of(Stems.NONE)), 5, "cordon", red)
-                        .is())
+        assertThat(WoodCrop.share(Stems.of(0, 0, 0, 1), cordon.inOrder(Bush.of(Stems.NONE)), 5, "cordon", red).is())
                 .isCloseTo(1, within(1e-9));
     }
 
@@ -209,10 +181,7 @@ class OutlookTest {
     void berries_grow_small_and_picking_slow_on_an_unpruned_blueberry() {
         // strik-blueberry-severity: berries 19-27 % smaller; picking at 0.49 of the speed in the later years
         FormPruning blue = Schools.form("blueberry", "stool");
-        Outlook.Basis of = new Outlook.Basis(
-                blue.school(),
-                blue,
-                Yield.read(Schools.CROPS.get("blueberry")),
+        Outlook.Basis of = new Outlook.Basis(blue.school(), blue, Yield.read(Schools.CROPS.get("blueberry")),
                 blue.newShoots().orElseThrow());
         Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).after(10);
         List<Outlook.Winter> none = Outlook.of(bush, Habit.NONE, of, 6).winters();
@@ -220,28 +189,16 @@ class OutlookTest {
         assertThat(none.get(0).berry().orElseThrow().weight()).isEqualTo(new Range(0.73, 0.77, 0.81));
         assertThat(none.get(4).berry().orElseThrow().speed()).isCloseTo(0.49, within(1e-9));
         assertThat(none.get(5).berry().orElseThrow().speed()).isCloseTo(0.49, within(1e-9));
-        assertThat(Outlook.of(bush, Habit.plan(blue.school(), blue.school()), of, 1)
-                        .winters()
-                        .get(0)
-                        .berry()
-                        .orElseThrow()
-                        .speed())
-                .isEqualTo(1);
+        assertThat(Outlook.of(bush, Habit.plan(blue.school(), blue.school()), of, 1).winters().get(0).berry()
+                .orElseThrow().speed()).isEqualTo(1);
         assertThat(plan(bush).winters().get(0).berry()).isEmpty();
     }
 
     private static double unpruned(Bush start, int winter, double pick) {
         FormPruning bush = Schools.form("blueberry", "stool");
-        Outlook.Basis blue = new Outlook.Basis(
-                bush.school(),
-                bush,
-                Yield.read(Schools.CROPS.get("blueberry")),
+        Outlook.Basis blue = new Outlook.Basis(bush.school(), bush, Yield.read(Schools.CROPS.get("blueberry")),
                 bush.newShoots().orElseThrow());
-        Range kg = Outlook.of(start, Habit.NONE, blue, 6)
-                .winters()
-                .get(winter - 1)
-                .kg()
-                .orElseThrow();
+        Range kg = Outlook.of(start, Habit.NONE, blue, 6).winters().get(winter - 1).kg().orElseThrow();
         return pick < 0 ? kg.low() : pick > 0 ? kg.high() : kg.is();
     }
 

@@ -22,25 +22,14 @@ class PlanLawsTest {
     private static final int SEASONS = 10;
 
     /** Ways that keep every age to a number. */
-    private static final List<RenewalSchool> AIMING =
-            Schools.renewals().stream().filter(PlanLawsTest::aims).toList();
+    private static final List<RenewalSchool> AIMING = Schools.renewals().stream().filter(PlanLawsTest::aims).toList();
 
     /** Up to 14 stems of each age; or up to 140 stems, all of one age or two. */
     @Provide
     Arbitrary<Stems> anyBush() {
-        Arbitrary<int[]> spread = Arbitraries.integers()
-                .between(0, 14)
-                .array(int[].class)
-                .ofMinSize(1)
-                .ofMaxSize(10);
-        Arbitrary<int[]> lumped = Arbitraries.integers()
-                .between(0, 70)
-                .array(int[].class)
-                .ofSize(2)
-                .flatMap(number -> Arbitraries.integers()
-                        .between(1, 12)
-                        .array(int[].class)
-                        .ofSize(2)
+        Arbitrary<int[]> spread = Arbitraries.integers().between(0, 14).array(int[].class).ofMinSize(1).ofMaxSize(10);
+        Arbitrary<int[]> lumped = Arbitraries.integers().between(0, 70).array(int[].class).ofSize(2)
+                .flatMap(number -> Arbitraries.integers().between(1, 12).array(int[].class).ofSize(2)
                         .map(age -> lumped(age, number)));
         return Arbitraries.oneOf(spread, lumped)
                 .flatMap(of -> Arbitraries.of(true, false).map(open -> open ? Stems.ofOpen(of) : Stems.of(of)));
@@ -54,8 +43,8 @@ class PlanLawsTest {
     }
 
     @Property
-    void any_stool_of_any_crop_reaches_its_target_within_ten_winters_and_stays(
-            @ForAll("anyBush") Stems start, @ForAll @IntRange(min = 1, max = 16) int newShoots) {
+    void any_stool_of_any_crop_reaches_its_target_within_ten_winters_and_stays(@ForAll("anyBush") Stems start,
+            @ForAll @IntRange(min = 1, max = 16) int newShoots) {
         for (RenewalSchool way : AIMING) {
             if (newShoots >= enough(way)) {
                 Stems after = plan(start, way, newShoots, SEASONS);
@@ -78,8 +67,7 @@ class PlanLawsTest {
             Stems after = plan(start, way, newShoots, SEASONS);
 
             for (int age = 1; age < way.spent(); age++) {
-                assertThat(after.at(age))
-                        .as("%s, age %s of %s", way.id(), age, after)
+                assertThat(after.at(age)).as("%s, age %s of %s", way.id(), age, after)
                         .isEqualTo(Math.min(newShoots, way.keep().orElseThrow().of(age)));
             }
             assertThat(after.from(way.spent())).as(way.id()).isLessThanOrEqualTo(4);
@@ -87,8 +75,8 @@ class PlanLawsTest {
     }
 
     @Property
-    void any_bush_that_is_cut_down_and_built_anew_reaches_its_target_and_stays(
-            @ForAll("anyBush") Stems start, @ForAll @IntRange(min = 3, max = 12) int newShoots) {
+    void any_bush_that_is_cut_down_and_built_anew_reaches_its_target_and_stays(@ForAll("anyBush") Stems start,
+            @ForAll @IntRange(min = 3, max = 12) int newShoots) {
         for (String crop : List.of("blueberry", "blackcurrant", "gooseberry")) {
             RenewalSchool then = (RenewalSchool) Schools.form(crop, "stool").school();
             Stems down = Schools.stool(crop, "cut-down").winter(Bush.of(start)).after();
@@ -102,15 +90,13 @@ class PlanLawsTest {
     }
 
     @Property
-    void below_its_bound_of_crowding_a_bush_needs_no_more_than_a_fifth_a_year(
-            @ForAll("anyBush") Stems start, @ForAll @IntRange(min = 2, max = 6) int newCanes) {
+    void below_its_bound_of_crowding_a_bush_needs_no_more_than_a_fifth_a_year(@ForAll("anyBush") Stems start,
+            @ForAll @IntRange(min = 2, max = 6) int newCanes) {
         for (RenewalSchool way : staged()) {
             Stems after = plan(start, withoutStages(way), newCanes, SEASONS);
             boolean crowded = way.winter(Bush.of(start)).staged().isPresent();
 
-            if (!crowded) {
-                assertThat(after).as(way.id()).satisfies(it -> at(it, way, newCanes));
-            }
+            if (!crowded) { assertThat(after).as(way.id()).satisfies(it -> at(it, way, newCanes)); }
         }
     }
 
@@ -123,15 +109,14 @@ class PlanLawsTest {
     }
 
     @Property
-    void any_frame_has_no_branch_too_many_after_ten_winters_and_keeps_so(
-            @ForAll("anyBush") Stems start, @ForAll @IntRange(max = 6) int newShoots) {
+    void any_frame_has_no_branch_too_many_after_ten_winters_and_keeps_so(@ForAll("anyBush") Stems start,
+            @ForAll @IntRange(max = 6) int newShoots) {
         for (SpurSchool way : frames()) {
             Bush bush = Bush.of(start);
             for (int winter = 0; winter < SEASONS + 6; winter++) {
                 Cut cut = way.winter(bush);
                 if (winter >= SEASONS) {
-                    assertThat(cut.after().from(2))
-                            .as("%s, winter %s", way.id(), winter)
+                    assertThat(cut.after().from(2)).as("%s, winter %s", way.id(), winter)
                             .isLessThanOrEqualTo((int) way.branches().high());
                 }
                 bush = next(bush, cut, way, newShoots);
@@ -140,36 +125,30 @@ class PlanLawsTest {
     }
 
     @Property
-    void below_its_bound_of_crowding_a_frame_needs_no_more_than_the_limit_of_a_winter(
-            @ForAll("anyBush") Stems start, @ForAll @IntRange(max = 5) int newShoots) {
+    void below_its_bound_of_crowding_a_frame_needs_no_more_than_the_limit_of_a_winter(@ForAll("anyBush") Stems start,
+            @ForAll @IntRange(max = 5) int newShoots) {
         for (SpurSchool way : frames()) {
             Assume.that(way.staged().isPresent() || start.from(2) < 30);
-            if (way.winter(Bush.of(start)).staged().isPresent()) {
-                continue;
-            }
+            if (way.winter(Bush.of(start)).staged().isPresent()) { continue; }
             Bush bush = Bush.of(start);
             for (int winter = 0; winter < SEASONS; winter++) {
                 Cut cut = way.winter(bush);
                 assertThat(cut.staged()).isEmpty();
                 bush = next(bush, cut, way, newShoots);
             }
-            assertThat(way.winter(bush).after().from(2)).as(way.id()).isLessThanOrEqualTo((int)
-                    way.branches().high());
+            assertThat(way.winter(bush).after().from(2)).as(way.id()).isLessThanOrEqualTo((int) way.branches().high());
         }
     }
 
     @Property
-    void any_row_of_canes_is_at_its_target_after_one_winter_and_stays(
-            @ForAll @IntRange(max = 300) int young,
-            @ForAll @IntRange(max = 300) int fruited,
-            @ForAll @IntRange(max = 80) int newCanes) {
+    void any_row_of_canes_is_at_its_target_after_one_winter_and_stays(@ForAll @IntRange(max = 300) int young,
+            @ForAll @IntRange(max = 300) int fruited, @ForAll @IntRange(max = 80) int newCanes) {
         for (CaneSchool way : canes()) {
             Bush row = Bush.of(Stems.of(young, fruited)).along(4);
             int target = way.target(row).total();
 
             Stems after = way.winter(row).after();
-            Stems then = way.winter(Bush.of(after.aged(newCanes, way.fold())).along(4))
-                    .after();
+            Stems then = way.winter(Bush.of(after.aged(newCanes, way.fold())).along(4)).after();
 
             assertThat(after.at(1)).as(way.id()).isEqualTo(Math.min(young, target));
             assertThat(after.from(2)).isZero();
@@ -180,64 +159,31 @@ class PlanLawsTest {
 
     @Test
     void the_law_has_nothing_to_hold_for_where_print_names_no_structure() {
-        assertThat(Schools.renewals().stream().filter(way -> !aims(way)))
-                .extracting(RenewalSchool::id)
-                .containsOnly(
-                        "oldest-third",
-                        "late-start",
-                        "cut-down",
-                        "two-at-most",
-                        "balance",
-                        "centre-and-oldest",
-                        "one-in-five");
+        assertThat(Schools.renewals().stream().filter(way -> !aims(way))).extracting(RenewalSchool::id).containsOnly(
+                "oldest-third", "late-start", "cut-down", "two-at-most", "balance", "centre-and-oldest", "one-in-five");
     }
 
-    private static boolean aims(RenewalSchool way) {
-        return way.keep().isPresent() && way.spentAge().isPresent();
-    }
+    private static boolean aims(RenewalSchool way) { return way.keep().isPresent() && way.spentAge().isPresent(); }
 
     private static List<RenewalSchool> staged() {
         return AIMING.stream().filter(way -> way.staged().isPresent()).toList();
     }
 
     private static List<SpurSchool> frames() {
-        return Schools.all().stream()
-                .filter(SpurSchool.class::isInstance)
-                .map(SpurSchool.class::cast)
-                .filter(way -> !way.permanent())
-                .toList();
+        return Schools.all().stream().filter(SpurSchool.class::isInstance).map(SpurSchool.class::cast)
+                .filter(way -> !way.permanent()).toList();
     }
 
     private static List<CaneSchool> canes() {
-        return Schools.all().stream()
-                .filter(CaneSchool.class::isInstance)
-                .map(CaneSchool.class::cast)
-                .toList();
+        return Schools.all().stream().filter(CaneSchool.class::isInstance).map(CaneSchool.class::cast).toList();
     }
 
     private static RenewalSchool withoutStages(RenewalSchool way) {
         Renovation all = way.renovation().orElseThrow();
-        Renovation rest = new Renovation(
-                all.winters(),
-                all.share(),
-                all.stems(),
-                all.fromSpent(),
-                all.sources(),
-                all.seen(),
-                all.note(),
-                Optional.empty());
-        return new RenewalSchool(
-                way.teaching(),
-                way.spentAge(),
-                way.keep(),
-                way.seasonLimit(),
-                way.shares(),
-                way.buildUp(),
-                way.firstPruning(),
-                way.sharesFrom(),
-                Optional.of(rest),
-                way.hard(),
-                way.cutsDown());
+        Renovation rest = new Renovation(all.winters(), all.share(), all.stems(), all.fromSpent(), all.sources(),
+                all.seen(), all.note(), Optional.empty());
+        return new RenewalSchool(way.teaching(), way.spentAge(), way.keep(), way.seasonLimit(), way.shares(),
+                way.buildUp(), way.firstPruning(), way.sharesFrom(), Optional.of(rest), way.hard(), way.cutsDown());
     }
 
     /** As many of each age as the way aims at, or as many as grow; more only where the printed total needs them. */
@@ -245,8 +191,7 @@ class PlanLawsTest {
         Keep keep = way.keep().orElseThrow();
         if (stems.total() == keep.totalLeast()) {
             for (int age = 1; age <= keep.stems().size(); age++) {
-                assertThat(stems.at(age))
-                        .as("age %s of %s", age, stems)
+                assertThat(stems.at(age)).as("age %s of %s", age, stems)
                         .isGreaterThanOrEqualTo(Math.min(newShoots, keep.of(age)));
             }
             assertThat(stems.from(way.spent())).isZero();

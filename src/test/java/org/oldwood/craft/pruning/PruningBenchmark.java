@@ -9,10 +9,7 @@ final class PruningBenchmark {
 
     public static void main(String[] args) {
         FormPruning form = Schools.form("blackcurrant", "stool");
-        Outlook.Basis basis = new Outlook.Basis(
-                form.school(),
-                form,
-                Yield.read(Schools.CROPS.get("blackcurrant")),
+        Outlook.Basis basis = new Outlook.Basis(form.school(), form, Yield.read(Schools.CROPS.get("blackcurrant")),
                 form.newShoots().orElseThrow());
         run(10_000, form, basis);
         run(100_000, form, basis);
@@ -25,20 +22,15 @@ final class PruningBenchmark {
         long out = 0;
         double kg = 0;
         for (int i = 0; i < bushes; i++) {
-            Bush bush =
-                    Bush.of(Stems.ofOpen(random.nextInt(12), random.nextInt(8), random.nextInt(6), random.nextInt(10)));
+            Bush bush = Bush
+                    .of(Stems.ofOpen(random.nextInt(12), random.nextInt(8), random.nextInt(6), random.nextInt(10)));
             out += form.school().winter(bush).number();
             if (bushes <= 100_000) {
                 Habit plan = Habit.plan(form.school(), form.school());
-                kg += Outlook.of(bush, plan, basis, 6)
-                        .winters()
-                        .get(5)
-                        .kg()
-                        .orElseThrow()
-                        .is();
+                kg += Outlook.of(bush, plan, basis, 6).winters().get(5).kg().orElseThrow().is();
             }
         }
-        System.out.printf(
-                "%,d bushes: %.2f s, %d stems out, %.0f kg%n", bushes, (System.nanoTime() - start) / 1e9, out, kg);
+        System.out.printf("%,d bushes: %.2f s, %d stems out, %.0f kg%n", bushes, (System.nanoTime() - start) / 1e9, out,
+                kg);
     }
 }

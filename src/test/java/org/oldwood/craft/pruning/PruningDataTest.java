@@ -41,8 +41,7 @@ class PruningDataTest {
     @Test
     void every_step_reads_as_a_sentence_with_its_measure() {
         for (String id : Schools.CROPS.ids()) {
-            for (FormPruning form :
-                    Pruning.read(Schools.CROPS.get(id)).orElseThrow().forms().values()) {
+            for (FormPruning form : Pruning.read(Schools.CROPS.get(id)).orElseThrow().forms().values()) {
                 for (School school : form.schools()) {
                     for (String time : List.of("planting", "winter", "summer", "canes", "renovation")) {
                         for (Step step : form.steps(school, time, StageOfLife.BEARING)) {
@@ -70,22 +69,17 @@ class PruningDataTest {
     void a_step_for_one_stage_of_life_is_not_told_in_another() {
         FormPruning cordon = Schools.form("redcurrant", "cordon");
 
-        assertThat(cordon.steps(cordon.school(), "winter", StageOfLife.YOUNG))
-                .extracting(Step::inWords)
+        assertThat(cordon.steps(cordon.school(), "winter", StageOfLife.YOUNG)).extracting(Step::inWords)
                 .anyMatch(words -> words.startsWith("Until it has its full height"))
                 .noneMatch(words -> words.startsWith("At full height"));
-        assertThat(cordon.steps(cordon.school(), "winter", StageOfLife.BEARING))
-                .extracting(Step::inWords)
+        assertThat(cordon.steps(cordon.school(), "winter", StageOfLife.BEARING)).extracting(Step::inWords)
                 .anyMatch(words -> words.startsWith("At full height"));
     }
 
     @Test
     void labour_is_by_bush_or_by_metre() {
         Figure bush = Schools.form("redcurrant", "leg").labour().of("winter").orElseThrow();
-        Figure row = Schools.form("summer-raspberry", "cane-row")
-                .labour()
-                .of("canes")
-                .orElseThrow();
+        Figure row = Schools.form("summer-raspberry", "cane-row").labour().of("canes").orElseThrow();
         Figure summer = Schools.form("redcurrant", "leg").labour().of("summer").orElseThrow();
 
         assertThat(FormPruning.Labour.minutes(bush, 3)).isEqualTo(bush.is());
@@ -97,19 +91,14 @@ class PruningDataTest {
 
     @Test
     void a_new_crop_is_only_data(@TempDir Path folder) throws IOException {
-        write(
-                folder.resolve("crops/worcesterberry/crop.json"),
+        write(folder.resolve("crops/worcesterberry/crop.json"),
                 "{'format': 1, 'name': 'worcesterberry', 'plural': 'worcesterberries',"
                         + " 'latin': 'Ribes divaricatum', 'group': 'ribes', 'like': 'gooseberry',"
                         + " 'forms': ['stool'], 'counted': 'bush'}");
         Problems problems = new Problems();
         Crop crop = new Crops(Documents.with(folder, problems)).get("worcesterberry");
 
-        Cut cut = Pruning.read(crop)
-                .orElseThrow()
-                .form("stool")
-                .orElseThrow()
-                .school()
+        Cut cut = Pruning.read(crop).orElseThrow().form("stool").orElseThrow().school()
                 .winter(Bush.of(Stems.of(8, 4, 3, 3)));
 
         assertThat(cut.of(4)).isEqualTo(3);
@@ -119,8 +108,7 @@ class PruningDataTest {
 
     @Test
     void wrong_data_is_told_with_its_place(@TempDir Path folder) throws IOException {
-        write(
-                folder.resolve("crops/blackcurrant/pruning.json"),
+        write(folder.resolve("crops/blackcurrant/pruning.json"),
                 "{'format': 1, 'forms': {'stool': {'craft': 'renewal', 'why': 'mine', 'schools': ["
                         + " {'id': 'mine', 'words': 'Mine.', 'source': 'oldwood', 'seen': 'assumed',"
                         + " 'keep': {'stems': [5, 3], 'least': [6, 3], 'source': 'oldwood', 'seen':"
@@ -130,10 +118,8 @@ class PruningDataTest {
         Problems problems = new Problems();
         Pruning.read(new Crops(Documents.with(folder, problems)).get("blackcurrant"));
 
-        assertThat(problems.list())
-                .extracting(Problem::name)
-                .containsExactlyInAnyOrder(
-                        "stems-outside-range", "share-of-what", "step-without-figure", "missing-key", "unknown-key");
+        assertThat(problems.list()).extracting(Problem::name).containsExactlyInAnyOrder("stems-outside-range",
+                "share-of-what", "step-without-figure", "missing-key", "unknown-key");
         assertThat(problems.list())
                 .allSatisfy(problem -> assertThat(problem.inWords()).startsWith("crops/blackcurrant/pruning.json:"));
     }

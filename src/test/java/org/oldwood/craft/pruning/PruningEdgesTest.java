@@ -41,8 +41,7 @@ class PruningEdgesTest {
 
         assertThat(way.winter(Bush.of(all).withFaults(all, Stems.of(0, 0, 0))).remarks())
                 .contains(Cut.Remark.NONE_SOUND);
-        assertThat(way.winter(Bush.of(all).withFaults(Stems.of(2, 3, 0), Stems.of(0, 0, 0)))
-                        .remarks())
+        assertThat(way.winter(Bush.of(all).withFaults(Stems.of(2, 3, 0), Stems.of(0, 0, 0))).remarks())
                 .doesNotContain(Cut.Remark.NONE_SOUND);
         assertThat(way.winter(Bush.of(Stems.of(0, 0))).remarks()).doesNotContain(Cut.Remark.NONE_SOUND);
     }
@@ -58,8 +57,7 @@ class PruningEdgesTest {
         assertThat(gap.firstUnknown()).hasValue(2);
         assertThat(Stems.from(new TreeMap<>(), true).isOpen()).isFalse();
         assertThat(Stems.from(new TreeMap<>(Map.of(1, 2)), false).isOpen()).isFalse();
-        assertThatThrownBy(() -> Stems.from(new TreeMap<>(Map.of(1, -1)), false))
-                .hasMessageContaining("cannot be -1");
+        assertThatThrownBy(() -> Stems.from(new TreeMap<>(Map.of(1, -1)), false)).hasMessageContaining("cannot be -1");
         assertThat(Stems.of(2, 1)).hasSameHashCodeAs(Stems.of(2, 1));
         assertThat(Stems.of(2, 1).hashCode()).isNotIn(0, Stems.of(1, 2).hashCode());
     }
@@ -72,11 +70,9 @@ class PruningEdgesTest {
 
     @Test
     void one_of_several_is_said_without_an_s() {
-        assertThat(Measures.inWords(new Figure(1, 1, 1, "buds", List.of(), Seen.READ, "")))
-                .isEqualTo("1 bud");
+        assertThat(Measures.inWords(new Figure(1, 1, 1, "buds", List.of(), Seen.READ, ""))).isEqualTo("1 bud");
         assertThat(Measures.inWords(new Figure(2, 1, 3, "buds", List.of(), Seen.READ, "")))
                 .isEqualTo("2 buds (1 to 3)");
-        assertThat(Measures.inWords(new Figure(1, 1, 1, "cm", List.of(), Seen.READ, "")))
-                .isEqualTo("1 cm");
+        assertThat(Measures.inWords(new Figure(1, 1, 1, "cm", List.of(), Seen.READ, ""))).isEqualTo("1 cm");
     }
 }

@@ -33,8 +33,8 @@ class PruningKeysTest {
     @ValueSource(strings = {"redcurrant", "blueberry", "summer-raspberry"})
     void a_key_that_nobody_knows_is_told(String crop) throws IOException {
         JsonNode whole;
-        try (InputStream in =
-                PruningKeysTest.class.getResourceAsStream("/org/oldwood/crops/%s/pruning.json".formatted(crop))) {
+        try (InputStream in = PruningKeysTest.class
+                .getResourceAsStream("/org/oldwood/crops/%s/pruning.json".formatted(crop))) {
             whole = JSON.readTree(in);
         }
         Map<String, ObjectNode> places = new LinkedHashMap<>();
@@ -48,10 +48,7 @@ class PruningKeysTest {
             Problems problems = new Problems();
             Pruning.read(new Crops(Documents.with(folder, problems)).get(crop));
 
-            assertThat(problems.list())
-                    .as(place.getKey())
-                    .extracting(Problem::name)
-                    .contains("unknown-key");
+            assertThat(problems.list()).as(place.getKey()).extracting(Problem::name).contains("unknown-key");
         }
     }
 
@@ -62,9 +59,7 @@ class PruningKeysTest {
         }
         node.properties().forEach(each -> gather(at + "/" + each.getKey(), each.getValue(), places));
         node.elements().forEachRemaining(each -> {
-            if (node.isArray()) {
-                gather(at, each, places);
-            }
+            if (node.isArray()) { gather(at, each, places); }
         });
     }
 

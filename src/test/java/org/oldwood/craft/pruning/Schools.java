@@ -18,13 +18,9 @@ public final class Schools {
         return Pruning.read(CROPS.get(crop)).orElseThrow().form(form).orElseThrow();
     }
 
-    static School school(String crop, String form, String id) {
-        return form(crop, form).school(id).orElseThrow();
-    }
+    static School school(String crop, String form, String id) { return form(crop, form).school(id).orElseThrow(); }
 
-    public static RenewalSchool stool(String crop, String id) {
-        return (RenewalSchool) school(crop, "stool", id);
-    }
+    public static RenewalSchool stool(String crop, String id) { return (RenewalSchool) school(crop, "stool", id); }
 
     /** Every way of every crop. */
     static List<School> all() {
@@ -37,10 +33,7 @@ public final class Schools {
 
     /** Every way of renewal of every crop. */
     static List<RenewalSchool> renewals() {
-        return all().stream()
-                .filter(RenewalSchool.class::isInstance)
-                .map(RenewalSchool.class::cast)
-                .toList();
+        return all().stream().filter(RenewalSchool.class::isInstance).map(RenewalSchool.class::cast).toList();
     }
 
     /** Every form of every crop, by crop and form. */

@@ -19,22 +19,12 @@ class SpurCutTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/spur-cut.csv", useHeadersInDisplayName = true)
-    void its_measures_are_those_of_print(
-            String id,
-            String crop,
-            String form,
-            String school,
-            String at,
-            String unit,
-            double least,
-            double most,
-            String source) {
+    void its_measures_are_those_of_print(String id, String crop, String form, String school, String at, String unit,
+            double least, double most, String source) {
         FormPruning pruning = Schools.form(crop, form);
         School way = pruning.school(school).orElseThrow();
         List<Figure> figures = new ArrayList<>();
-        if (at.equals("frame")) {
-            figures.add(((SpurSchool) way).branches());
-        }
+        if (at.equals("frame")) { figures.add(((SpurSchool) way).branches()); }
         for (StageOfLife life : StageOfLife.values()) {
             pruning.steps(way, at, life).forEach(step -> step.figure().ifPresent(figures::add));
         }
@@ -118,10 +108,8 @@ class SpurCutTest {
     }
 
     @Property
-    void no_more_than_the_limit_goes_and_the_frame_never_goes_whole(
-            @ForAll @IntRange(max = 20) int young,
-            @ForAll @IntRange(max = 20) int branches,
-            @ForAll @IntRange(max = 20) int old) {
+    void no_more_than_the_limit_goes_and_the_frame_never_goes_whole(@ForAll @IntRange(max = 20) int young,
+            @ForAll @IntRange(max = 20) int branches, @ForAll @IntRange(max = 20) int old) {
         Cut cut = red.winter(Bush.of(Stems.of(young, branches, 0, 0, 0, old)));
 
         int frame = branches + old;
@@ -131,9 +119,7 @@ class SpurCutTest {
         assertThat(cut.staged().isPresent()).isEqualTo(crowded);
         assertThat(cut.older()).isLessThanOrEqualTo(crowded ? (tooMany + 2) / 3 : limit);
         assertThat(cut.after().at(1)).isLessThanOrEqualTo(Math.max(1, 10 - frame + cut.older() + limit));
-        if (frame > 0) {
-            assertThat(cut.after().from(2)).isPositive();
-        }
+        if (frame > 0) { assertThat(cut.after().from(2)).isPositive(); }
     }
 
     @Test
@@ -167,17 +153,13 @@ class SpurCutTest {
 
     @Property
     void the_plan_brings_a_frame_of_up_to_fifteen_to_its_number_in_eight_winters_where_it_stays(
-            @ForAll @IntRange(max = 4) int young,
-            @ForAll @IntRange(max = 8) int branches,
-            @ForAll @IntRange(max = 3) int old,
-            @ForAll @IntRange(max = 1) int newShoots) {
+            @ForAll @IntRange(max = 4) int young, @ForAll @IntRange(max = 8) int branches,
+            @ForAll @IntRange(max = 3) int old, @ForAll @IntRange(max = 1) int newShoots) {
         // fifteen branches are the most that print leaves on any bush (swedish-gooseberry-renewal)
         Stems stems = Stems.of(young, branches, 0, 0, 0, old);
         for (int winter = 0; winter < 14; winter++) {
             Stems after = red.winter(Bush.of(stems)).after();
-            if (winter >= 8) {
-                assertThat(after.from(2)).as("winter %s", winter).isBetween(0, 10);
-            }
+            if (winter >= 8) { assertThat(after.from(2)).as("winter %s", winter).isBetween(0, 10); }
             stems = after.aged(newShoots, 60);
         }
     }
@@ -221,8 +203,7 @@ class SpurCutTest {
             Bush triple = Bush.of(Stems.of(1, 1, 0, 0, 0, 0, 1));
 
             assertThat(cordon.winter(triple).taken()).isEmpty();
-            assertThat(cordon.winter(triple.withFaults(Stems.of(0, 1), Stems.NONE))
-                            .taken())
+            assertThat(cordon.winter(triple.withFaults(Stems.of(0, 1), Stems.NONE)).taken())
                     .containsExactly(new Cut.Taken(2, 1, Why.SICK));
         }
     }

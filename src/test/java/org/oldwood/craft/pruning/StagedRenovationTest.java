@@ -25,9 +25,7 @@ class StagedRenovationTest {
     private final RenewalSchool six = Schools.stool("blueberry", "six-ages");
     private final StagedRenovation half = six.staged().orElseThrow();
 
-    private static Stems old(int canes) {
-        return Stems.of(0, 0, 0, 0, 0, 0, canes);
-    }
+    private static Stems old(int canes) { return Stems.of(0, 0, 0, 0, 0, 0, canes); }
 
     @Test
     void half_goes_in_the_first_winter_and_the_rest_over_the_next_three() {
@@ -62,8 +60,7 @@ class StagedRenovationTest {
         assertThat(six.winter(bush.inRenovationWinter(2)).of(Why.SPENT)).isEqualTo(4);
         assertThat(six.winter(bush.inRenovationWinter(3)).of(Why.SPENT)).isEqualTo(5);
         assertThat(six.winter(bush.inRenovationWinter(4)).of(Why.SPENT)).isEqualTo(10);
-        assertThat(six.winter(bush.inRenovationWinter(4)).staged().orElseThrow().later())
-                .isEmpty();
+        assertThat(six.winter(bush.inRenovationWinter(4)).staged().orElseThrow().later()).isEmpty();
         assertThat(six.winter(bush.inRenovationWinter(5)).of(Why.SPENT)).isEqualTo(2);
     }
 
@@ -123,8 +120,7 @@ class StagedRenovationTest {
         // room for two more branches of ten
         assertThat(red.winter(Bush.of(Stems.of(5, 8))).after().at(1)).isEqualTo(2);
         // two old branches go and two shoots follow them; the frame is full
-        assertThat(red.winter(Bush.of(Stems.of(9, 8, 0, 0, 0, 2))).after().at(1))
-                .isEqualTo(2);
+        assertThat(red.winter(Bush.of(Stems.of(9, 8, 0, 0, 0, 2))).after().at(1)).isEqualTo(2);
         assertThat(red.winter(Bush.of(Stems.of(9, 16))).after().at(1)).isZero();
     }
 
@@ -142,15 +138,12 @@ class StagedRenovationTest {
     @Test
     void the_outlook_goes_on_with_it_and_then_keeps_the_bush_in_order() {
         FormPruning stool = Schools.form("blueberry", "stool");
-        Outlook.Basis basis = new Outlook.Basis(
-                six, stool, java.util.Optional.empty(), stool.newShoots().orElseThrow());
+        Outlook.Basis basis = new Outlook.Basis(six, stool, java.util.Optional.empty(),
+                stool.newShoots().orElseThrow());
 
-        List<Outlook.Winter> winters =
-                Outlook.of(Bush.of(old(45)), Habit.plan(six, six), basis, 6).winters();
+        List<Outlook.Winter> winters = Outlook.of(Bush.of(old(45)), Habit.plan(six, six), basis, 6).winters();
 
-        assertThat(winters.subList(0, 5))
-                .extracting(winter -> winter.cut().of(7))
-                .containsExactly(23, 8, 7, 7, 0);
+        assertThat(winters.subList(0, 5)).extracting(winter -> winter.cut().of(7)).containsExactly(23, 8, 7, 7, 0);
         assertThat(winters.get(4).cut().life()).isEqualTo(StageOfLife.BEARING);
     }
 
@@ -159,38 +152,33 @@ class StagedRenovationTest {
         Cut first = six.winter(Bush.of(old(45)));
         Cut last = six.winter(Bush.of(Stems.of(2, 2, 2, 0, 0, 0, 7)).inRenovationWinter(4));
 
-        assertThat(CutWords.remarks(first))
-                .containsExactly(
-                        "So crowded that the limit of a winter would need more than ten winters,"
-                                + " so it is renewed in 4 (half-first): half of the canes too many"
-                                + " or too old go this winter, the oldest first, and the rest in"
-                                + " equal parts over the next three winters.",
-                        "Winter 1 of 4: 45 canes are too many or too old; 23 go now, then 8, 7 and"
-                                + " 7, and with them what grows too old meanwhile.",
-                        "Print promises a moderate crop meanwhile, without a figure.",
-                        "You may choose instead: the way balance, which takes a fifth of the canes"
-                                + " a year at most, the oldest, and goes on for longer; or the way"
-                                + " cut-down, which cuts all down at once; print reckons two to"
-                                + " three years until there are flower buds again. prune --variant"
-                                + " shows a way, \"choices\" in garden.json keeps it.");
-        assertThat(CutWords.remarks(last))
-                .startsWith(
-                        "The renovation in 4 winters goes on (half-first).",
-                        "Winter 4 of 4: 7 canes are too many or too old; 7 go now, and then it is" + " done.");
+        assertThat(CutWords.remarks(first)).containsExactly(
+                "So crowded that the limit of a winter would need more than ten winters,"
+                        + " so it is renewed in 4 (half-first): half of the canes too many"
+                        + " or too old go this winter, the oldest first, and the rest in"
+                        + " equal parts over the next three winters.",
+                "Winter 1 of 4: 45 canes are too many or too old; 23 go now, then 8, 7 and"
+                        + " 7, and with them what grows too old meanwhile.",
+                "Print promises a moderate crop meanwhile, without a figure.",
+                "You may choose instead: the way balance, which takes a fifth of the canes"
+                        + " a year at most, the oldest, and goes on for longer; or the way"
+                        + " cut-down, which cuts all down at once; print reckons two to"
+                        + " three years until there are flower buds again. prune --variant"
+                        + " shows a way, \"choices\" in garden.json keeps it.");
+        assertThat(CutWords.remarks(last)).startsWith("The renovation in 4 winters goes on (half-first).",
+                "Winter 4 of 4: 7 canes are too many or too old; 7 go now, and then it is done.");
         assertThat(CutWords.stagedInShort(first.staged().orElseThrow()))
-                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation" + " half-first");
+                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation half-first");
     }
 
     @Test
     void every_way_to_choose_instead_is_one_of_the_form() {
         for (String id : Schools.CROPS.ids()) {
-            for (FormPruning form :
-                    Pruning.read(Schools.CROPS.get(id)).orElseThrow().forms().values()) {
+            for (FormPruning form : Pruning.read(Schools.CROPS.get(id)).orElseThrow().forms().values()) {
                 for (School school : form.schools()) {
-                    school.staged().ifPresent(staged -> assertThat(staged.instead())
-                            .extracting(StagedRenovation.Instead::way)
-                            .isSubsetOf(form.schoolIds())
-                            .doesNotContain(school.id()));
+                    school.staged()
+                            .ifPresent(staged -> assertThat(staged.instead()).extracting(StagedRenovation.Instead::way)
+                                    .isSubsetOf(form.schoolIds()).doesNotContain(school.id()));
                 }
             }
         }
@@ -198,21 +186,15 @@ class StagedRenovationTest {
 
     @Provide
     Arbitrary<RenewalSchool> staged() {
-        return Arbitraries.of(Schools.renewals().stream()
-                .filter(it -> it.staged().isPresent())
-                .toList());
+        return Arbitraries.of(Schools.renewals().stream().filter(it -> it.staged().isPresent()).toList());
     }
 
     @Provide
-    Arbitrary<int[]> counts() {
-        return Arbitraries.integers().between(0, 14).array(int[].class).ofSize(10);
-    }
+    Arbitrary<int[]> counts() { return Arbitraries.integers().between(0, 14).array(int[].class).ofSize(10); }
 
     @Property
-    void across_the_bound_more_old_wood_never_means_fewer_older_stems_cut(
-            @ForAll("staged") RenewalSchool way,
-            @ForAll("counts") int[] counts,
-            @ForAll @IntRange(min = 2, max = 10) int age,
+    void across_the_bound_more_old_wood_never_means_fewer_older_stems_cut(@ForAll("staged") RenewalSchool way,
+            @ForAll("counts") int[] counts, @ForAll @IntRange(min = 2, max = 10) int age,
             @ForAll @IntRange(min = 1, max = 5) int winter) {
         int[] more = counts.clone();
         more[age - 1]++;
@@ -225,9 +207,7 @@ class StagedRenovationTest {
     }
 
     @Property
-    void the_parts_told_add_up_to_what_is_due(
-            @ForAll("staged") RenewalSchool way,
-            @ForAll("counts") int[] counts,
+    void the_parts_told_add_up_to_what_is_due(@ForAll("staged") RenewalSchool way, @ForAll("counts") int[] counts,
             @ForAll @IntRange(min = 1, max = 5) int winter) {
         Cut cut = way.winter(Bush.of(Stems.of(counts)).inRenovationWinter(winter));
 
@@ -255,30 +235,16 @@ class StagedRenovationTest {
         String figure = "'source': 'oldwood', 'seen': 'assumed'}";
         Path file = folder.resolve("crops/blackcurrant/pruning.json");
         Files.createDirectories(file.getParent());
-        Files.writeString(
-                file,
+        Files.writeString(file,
                 ("{'format': 1, 'forms': {'stool': {'craft': 'renewal', 'why': 'mine', 'schools':"
-                                + " [{'id': 'mine', 'words': 'Mine.', 'source': 'oldwood', 'seen':"
-                                + " 'assumed', 'spentAge': {'is': 4, 'unit': 'years', "
-                                + figure
-                                + ", 'keep': {'stems': [3, 3, 3], "
-                                + figure
-                                + ", 'limit': {'share': 0.2, "
-                                + figure
-                                + ", 'renovation': {'source': 'oldwood', 'seen': 'assumed',"
-                                + " 'staged': {'id': 'all-at-once', 'words': 'All.', 'from': {'is':"
-                                + " 9, 'unit': 'stems', "
-                                + figure
-                                + ", 'winters': {'is': 2, 'unit': 'winters', "
-                                + figure
-                                + ", 'first': {'is': "
-                                + first
-                                + ", 'unit': 'share', "
-                                + figure
-                                + ", 'meanwhile': 'None.'}}}]}}}")
-                        .replace('\'', '"'));
+                        + " [{'id': 'mine', 'words': 'Mine.', 'source': 'oldwood', 'seen':"
+                        + " 'assumed', 'spentAge': {'is': 4, 'unit': 'years', " + figure
+                        + ", 'keep': {'stems': [3, 3, 3], " + figure + ", 'limit': {'share': 0.2, " + figure
+                        + ", 'renovation': {'source': 'oldwood', 'seen': 'assumed',"
+                        + " 'staged': {'id': 'all-at-once', 'words': 'All.', 'from': {'is': 9, 'unit': 'stems', "
+                        + figure + ", 'winters': {'is': 2, 'unit': 'winters', " + figure + ", 'first': {'is': " + first
+                        + ", 'unit': 'share', " + figure + ", 'meanwhile': 'None.'}}}]}}}").replace('\'', '"'));
         return Pruning.read(new Crops(Documents.with(folder, problems)).get("blackcurrant"))
-                .flatMap(pruning -> pruning.form("stool"))
-                .flatMap(form -> form.school("mine"));
+                .flatMap(pruning -> pruning.form("stool")).flatMap(form -> form.school("mine"));
     }
 }

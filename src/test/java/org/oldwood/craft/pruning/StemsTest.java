@@ -33,21 +33,12 @@ class StemsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "five | is not an age",
-                "1=5,1=4 | given twice",
-                "1=-2 | from 0 to 10000",
-                "0=2 | an age of stems must be a whole number from 1 to 60",
-                "1=x | the number of stems must be",
-                "2+=3,4=1 | only the oldest class may be open",
-                "4+=1,4=2 | ge 4",
-                "=4 | is not an age",
-            })
+    @CsvSource(delimiter = '|',
+            value = {"five | is not an age", "1=5,1=4 | given twice", "1=-2 | from 0 to 10000",
+                    "0=2 | an age of stems must be a whole number from 1 to 60", "1=x | the number of stems must be",
+                    "2+=3,4=1 | only the oldest class may be open", "4+=1,4=2 | ge 4", "=4 | is not an age",})
     void says_what_is_wrong_with_a_count(String line, String message) {
-        assertThatThrownBy(() -> StemClass.parse(line))
-                .isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> StemClass.parse(line)).isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(message);
     }
 
@@ -114,9 +105,7 @@ class StemsTest {
         assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Bush.of(Stems.of(2)).inRenovationWinter(0))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter())
-                .isEqualTo(1);
-        assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak())
-                .isEqualTo(Stems.of(1));
+        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter()).isEqualTo(1);
+        assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak()).isEqualTo(Stems.of(1));
     }
 }

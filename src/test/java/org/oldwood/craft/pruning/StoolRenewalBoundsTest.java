@@ -99,12 +99,10 @@ class StoolRenewalBoundsTest {
     void what_waits_is_told_as_limited_or_as_the_last_that_bears() {
         assertThat(cut(halfYoung, "1=5,2=3,3=3,4=3").remarks()).isEmpty();
         assertThat(cut(halfYoung, "1=5,2=2,3=0,4=5").remarks()).containsExactly(Cut.Remark.LIMITED);
-        assertThat(cut(halfYoung, "1=8,4=1").remarks())
-                .contains(Cut.Remark.LAST_BEARING_WOOD)
+        assertThat(cut(halfYoung, "1=8,4=1").remarks()).contains(Cut.Remark.LAST_BEARING_WOOD)
                 .doesNotContain(Cut.Remark.LIMITED);
         // ten old ones and none that bears: a third goes, the rest may go later
-        assertThat(cut(halfYoung, "1=8,4=10").remarks())
-                .contains(Cut.Remark.LIMITED)
+        assertThat(cut(halfYoung, "1=8,4=10").remarks()).contains(Cut.Remark.LIMITED)
                 .doesNotContain(Cut.Remark.LAST_BEARING_WOOD);
     }
 
@@ -140,11 +138,10 @@ class StoolRenewalBoundsTest {
     @Test
     void damaged_wood_goes_from_a_bush_too_young_for_pruning() {
         // "only dead, damaged and diseased wood goes", as its step says
-        Bush bush =
-                Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)).after(2);
+        Bush bush = Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)).after(2);
 
-        assertThat(sixAges.winter(bush).taken())
-                .containsExactly(new Cut.Taken(1, 1, Why.SICK), new Cut.Taken(2, 2, Why.WEAK));
+        assertThat(sixAges.winter(bush).taken()).containsExactly(new Cut.Taken(1, 1, Why.SICK),
+                new Cut.Taken(2, 2, Why.WEAK));
     }
 
     @Test
@@ -179,8 +176,8 @@ class StoolRenewalBoundsTest {
 
     @Test
     void shoots_that_were_not_counted_are_taken_as_many_as_the_way_keeps() {
-        assertThat(cut(halfYoung, "2=6,3=4").taken())
-                .containsExactly(new Cut.Taken(3, 1, Why.CROWDED), new Cut.Taken(2, 3, Why.CROWDED));
+        assertThat(cut(halfYoung, "2=6,3=4").taken()).containsExactly(new Cut.Taken(3, 1, Why.CROWDED),
+                new Cut.Taken(2, 3, Why.CROWDED));
     }
 
     @Test
@@ -219,8 +216,7 @@ class StoolRenewalBoundsTest {
         assertThat(cut(sixAges, "1=14").after().at(1)).isBetween(8, 10);
         assertThat(cut(sixAges, "1=12").after().at(1)).isEqualTo(8);
         // fruit-handbook-blueberry: only the two strongest from the first year on
-        assertThat(twoOldest.winter(Bush.of(Stems.of(14)).after(1)).after().at(1))
-                .isEqualTo(2);
+        assertThat(twoOldest.winter(Bush.of(Stems.of(14)).after(1)).after().at(1)).isEqualTo(2);
     }
 
     @Test
@@ -239,8 +235,7 @@ class StoolRenewalBoundsTest {
     @Test
     void a_jostaberry_of_shoots_alone_keeps_the_printed_ten() {
         // german-retail-young-shoots: about ten young ones
-        assertThat(cut(Schools.stool("jostaberry", "two-ages"), "1=40").after().total())
-                .isEqualTo(10);
+        assertThat(cut(Schools.stool("jostaberry", "two-ages"), "1=40").after().total()).isEqualTo(10);
     }
 
     @Test
@@ -274,14 +269,13 @@ class StoolRenewalBoundsTest {
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(0))).isTrue();
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(1))).isFalse();
         assertThat(Pruning.read(Schools.CROPS.get("blackcurrant")).orElseThrow().looks("spent"))
-                .extracting(Pruning.WoodLook::of)
-                .containsOnly("spent");
+                .extracting(Pruning.WoodLook::of).containsOnly("spent");
     }
 
     @Test
     void a_way_with_sick_stems_beyond_the_count_is_refused() {
-        org.assertj.core.api.Assertions.assertThatThrownBy(
-                        () -> Bush.of(Stems.of(1)).withFaults(Stems.of(1), Stems.of(1)))
+        org.assertj.core.api.Assertions
+                .assertThatThrownBy(() -> Bush.of(Stems.of(1)).withFaults(Stems.of(1), Stems.of(1)))
                 .hasMessage("more sick and weak stems of age 1 than there are stems: 2 of 1");
     }
 

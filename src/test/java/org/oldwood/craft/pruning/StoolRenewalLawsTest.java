@@ -15,55 +15,42 @@ import net.jqwik.api.constraints.IntRange;
 class StoolRenewalLawsTest {
     /** Schools that keep every age to a number; with these a bush comes to rest. */
     private static final List<RenewalSchool> AIMING = Schools.renewals().stream()
-            .filter(s -> s.keep().isPresent() && s.spentAge().isPresent())
-            .toList();
+            .filter(s -> s.keep().isPresent() && s.spentAge().isPresent()).toList();
 
     @Provide
-    Arbitrary<RenewalSchool> schools() {
-        return Arbitraries.of(Schools.renewals());
-    }
+    Arbitrary<RenewalSchool> schools() { return Arbitraries.of(Schools.renewals()); }
 
     @Provide
-    Arbitrary<RenewalSchool> aiming() {
-        return Arbitraries.of(AIMING);
-    }
+    Arbitrary<RenewalSchool> aiming() { return Arbitraries.of(AIMING); }
 
     @Provide
     Arbitrary<Stems> stems() {
-        Arbitrary<int[]> counts = Arbitraries.integers()
-                .between(0, 14)
-                .array(int[].class)
-                .ofMinSize(1)
-                .ofMaxSize(10);
+        Arbitrary<int[]> counts = Arbitraries.integers().between(0, 14).array(int[].class).ofMinSize(1).ofMaxSize(10);
         return counts.flatMap(of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
     }
 
     @Provide
     Arbitrary<Bush> bushes() {
-        return stems().flatMap(
-                        stems -> Arbitraries.integers().between(-1, 12).flatMap(season -> faulty(stems, season)));
+        return stems()
+                .flatMap(stems -> Arbitraries.integers().between(-1, 12).flatMap(season -> faulty(stems, season)));
     }
 
     private static Arbitrary<Bush> faulty(Stems stems, int season) {
-        return Arbitraries.integers()
-                .between(0, 3)
-                .array(int[].class)
-                .ofSize(2 * stems.oldest())
-                .map(faults -> {
-                    int[] sick = new int[stems.oldest()];
-                    int[] weak = new int[stems.oldest()];
-                    for (int i = 0; i < sick.length; i++) {
-                        sick[i] = Math.min(faults[i], stems.at(i + 1));
-                        weak[i] = Math.min(faults[sick.length + i], stems.at(i + 1) - sick[i]);
-                    }
-                    Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak));
-                    return season < 0 ? bush : bush.after(season);
-                });
+        return Arbitraries.integers().between(0, 3).array(int[].class).ofSize(2 * stems.oldest()).map(faults -> {
+            int[] sick = new int[stems.oldest()];
+            int[] weak = new int[stems.oldest()];
+            for (int i = 0; i < sick.length; i++) {
+                sick[i] = Math.min(faults[i], stems.at(i + 1));
+                weak[i] = Math.min(faults[sick.length + i], stems.at(i + 1) - sick[i]);
+            }
+            Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak));
+            return season < 0 ? bush : bush.after(season);
+        });
     }
 
     @Property
-    void no_more_is_taken_than_there_is_and_the_rest_stays(
-            @ForAll("schools") RenewalSchool school, @ForAll("bushes") Bush bush) {
+    void no_more_is_taken_than_there_is_and_the_rest_stays(@ForAll("schools") RenewalSchool school,
+            @ForAll("bushes") Bush bush) {
         Cut cut = school.winter(bush);
 
         for (int age = 1; age <= bush.stems().oldest(); age++) {
@@ -79,10 +66,8 @@ class StoolRenewalLawsTest {
         Cut cut = school.winter(bush);
 
         // an open class below the spent age may be spent in part
-        int bearingTo =
-                (bush.stems().isOpen() ? Math.min(school.spent(), bush.stems().oldest()) : school.spent()) - 1;
-        int sound = bush.stems().between(2, bearingTo)
-                - bush.sick().between(2, bearingTo)
+        int bearingTo = (bush.stems().isOpen() ? Math.min(school.spent(), bush.stems().oldest()) : school.spent()) - 1;
+        int sound = bush.stems().between(2, bearingTo) - bush.sick().between(2, bearingTo)
                 - bush.weak().between(2, bearingTo);
         int total = school.keep(bush).orElseThrow().totalLeast();
         assertThat(cut.after().total()).isGreaterThanOrEqualTo(Math.min(sound, total));
@@ -90,21 +75,20 @@ class StoolRenewalLawsTest {
     }
 
     @Property
-    void sick_and_damaged_stems_go_first_and_all_but_the_last_of_them(
-            @ForAll("schools") RenewalSchool school, @ForAll("bushes") Bush bush) {
+    void sick_and_damaged_stems_go_first_and_all_but_the_last_of_them(@ForAll("schools") RenewalSchool school,
+            @ForAll("bushes") Bush bush) {
         Assume.that(!school.cutsDown() && bush.seasons().orElse(1) > 0);
 
         Cut cut = school.winter(bush);
 
         int faulty = cut.of(Why.SICK) + cut.of(Why.WEAK);
-        assertThat(faulty)
-                .isGreaterThanOrEqualTo(bush.sick().total() + bush.weak().total() - 2);
+        assertThat(faulty).isGreaterThanOrEqualTo(bush.sick().total() + bush.weak().total() - 2);
         assertThat(cut.taken()).extracting(Cut.Taken::why).isSorted();
     }
 
     @Property
-    void the_limit_of_a_season_holds_for_sound_older_wood(
-            @ForAll("schools") RenewalSchool school, @ForAll("bushes") Bush bush) {
+    void the_limit_of_a_season_holds_for_sound_older_wood(@ForAll("schools") RenewalSchool school,
+            @ForAll("bushes") Bush bush) {
         Assume.that(!school.hard() && !school.cutsDown());
 
         Cut cut = school.winter(bush);
@@ -130,28 +114,23 @@ class StoolRenewalLawsTest {
     private static int soundOlder(Cut cut) {
         return cut.taken().stream()
                 .filter(taken -> taken.age() >= 2 && taken.why() != Why.SICK && taken.why() != Why.WEAK)
-                .mapToInt(Cut.Taken::number)
-                .sum();
+                .mapToInt(Cut.Taken::number).sum();
     }
 
     @Property
-    void the_last_sound_older_stem_and_the_last_sound_shoot_stay(
-            @ForAll("schools") RenewalSchool school, @ForAll("bushes") Bush bush) {
+    void the_last_sound_older_stem_and_the_last_sound_shoot_stay(@ForAll("schools") RenewalSchool school,
+            @ForAll("bushes") Bush bush) {
         Assume.that(!school.cutsDown() && school.bearsFrom() > 1);
 
         Cut cut = school.winter(bush);
 
-        if (bush.stems().from(2) - bush.sick().from(2) > 0) {
-            assertThat(cut.after().from(2)).isPositive();
-        }
-        if (bush.stems().at(1) - bush.sick().at(1) > 0) {
-            assertThat(cut.after().at(1)).isPositive();
-        }
+        if (bush.stems().from(2) - bush.sick().from(2) > 0) { assertThat(cut.after().from(2)).isPositive(); }
+        if (bush.stems().at(1) - bush.sick().at(1) > 0) { assertThat(cut.after().at(1)).isPositive(); }
     }
 
     @Property
-    void a_bush_at_target_loses_only_its_spent_class(
-            @ForAll("aiming") RenewalSchool school, @ForAll @IntRange(min = 0, max = 12) int spent) {
+    void a_bush_at_target_loses_only_its_spent_class(@ForAll("aiming") RenewalSchool school,
+            @ForAll @IntRange(min = 0, max = 12) int spent) {
         Keep keep = school.keep().orElseThrow();
         int classes = school.spent();
         int[] counts = new int[classes];
@@ -165,24 +144,19 @@ class StoolRenewalLawsTest {
         assertThat(cut.taken()).allSatisfy(t -> assertThat(t.why()).isEqualTo(Why.SPENT));
         assertThat(cut.of(classes)).isEqualTo(cut.number()).isLessThanOrEqualTo(spent);
         int mayGo = school.limit().of(Stems.of(counts).total());
-        if (spent <= mayGo && spent <= keep.between(2, classes - 1)) {
-            assertThat(cut.number()).isEqualTo(spent);
-        }
+        if (spent <= mayGo && spent <= keep.between(2, classes - 1)) { assertThat(cut.number()).isEqualTo(spent); }
     }
 
     @Property
-    void more_old_wood_never_means_fewer_old_stems_cut(
-            @ForAll("schools") RenewalSchool school,
-            @ForAll("stems") Stems stems,
-            @ForAll @IntRange(min = 1, max = 6) int more,
+    void more_old_wood_never_means_fewer_old_stems_cut(@ForAll("schools") RenewalSchool school,
+            @ForAll("stems") Stems stems, @ForAll @IntRange(min = 1, max = 6) int more,
             @ForAll @IntRange(min = 1, max = 4) int winter) {
         Assume.that(school.spentAge().isPresent());
         int spentAge = school.spent();
         Stems fewer = withSpent(stems, spentAge, 0);
         Stems many = withSpent(stems, spentAge, more);
 
-        int cutOfFewer =
-                school.winter(Bush.of(fewer).inRenovationWinter(winter)).of(Why.SPENT);
+        int cutOfFewer = school.winter(Bush.of(fewer).inRenovationWinter(winter)).of(Why.SPENT);
         int cutOfMany = school.winter(Bush.of(many).inRenovationWinter(winter)).of(Why.SPENT);
 
         assertThat(cutOfMany).isGreaterThanOrEqualTo(cutOfFewer);
@@ -203,9 +177,7 @@ class StoolRenewalLawsTest {
         for (int age = 2; age < stems.oldest(); age++) {
             boolean taken = spentOrOldest(cut, age);
             boolean olderLeft = cut.after().from(age + 1) > 0;
-            assertThat(taken && olderLeft)
-                    .as("age %s before an older stem", age)
-                    .isFalse();
+            assertThat(taken && olderLeft).as("age %s before an older stem", age).isFalse();
         }
     }
 

@@ -11,16 +11,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class StoolRenewalTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/stool-renewal.csv", useHeadersInDisplayName = true)
-    void cuts_as_its_source_says(
-            String id,
-            String crop,
-            String school,
-            Integer season,
-            String counted,
-            String out,
-            String stay,
-            String total,
-            String source) {
+    void cuts_as_its_source_says(String id, String crop, String school, Integer season, String counted, String out,
+            String stay, String total, String source) {
         Stems stems = StemClass.parse(counted);
         Bush bush = season == null ? Bush.of(stems) : Bush.of(stems).after(season);
 
@@ -28,23 +20,18 @@ class StoolRenewalTest {
 
         check(out, stems, cut, true);
         check(stay, stems, cut, false);
-        if (total != null) {
-            assertThat(cut.after().total()).as("all that stay").satisfies(n -> within(n, total));
-        }
+        if (total != null) { assertThat(cut.after().total()).as("all that stay").satisfies(n -> within(n, total)); }
         assertThat(Schools.DOCUMENTS.problems().list()).isEmpty();
     }
 
     private static void check(String expected, Stems stems, Cut cut, boolean out) {
-        if (expected == null) {
-            return;
-        }
+        if (expected == null) { return; }
         for (String part : expected.split(";")) {
             String name = part.substring(0, part.indexOf('='));
             int age = Integer.parseInt(name.replace("+", ""));
             assertThat(stems.label(age)).isEqualTo(name);
             int number = out ? cut.of(age) : cut.after().at(age);
-            assertThat(number)
-                    .as((out ? "out of age " : "stay of age ") + name)
+            assertThat(number).as((out ? "out of age " : "stay of age ") + name)
                     .satisfies(n -> within(n, part.substring(part.indexOf('=') + 1)));
         }
     }
@@ -56,15 +43,13 @@ class StoolRenewalTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/stem-targets.csv", useHeadersInDisplayName = true)
-    void a_bush_grown_by_a_school_has_the_stems_that_its_source_wants(
-            String id, String crop, String school, int age, int least, int most, String source) {
+    void a_bush_grown_by_a_school_has_the_stems_that_its_source_wants(String id, String crop, String school, int age,
+            int least, int most, String source) {
         RenewalSchool way = Schools.stool(crop, school);
         Stems stems = Stems.of(9);
         for (int season = 1; season <= 14; season++) {
             stems = way.winter(Bush.of(stems).after(season)).after();
-            if (season < 14) {
-                stems = stems.aged(9, way.fold());
-            }
+            if (season < 14) { stems = stems.aged(9, way.fold()); }
         }
 
         assertThat(age == 0 ? stems.total() : stems.at(age)).isBetween(least, most);
@@ -119,23 +104,15 @@ class StoolRenewalTest {
 
         Cut cut = Schools.stool("blackcurrant", "half-young").winter(bush);
 
-        assertThat(cut.taken())
-                .containsExactlyInAnyOrder(
-                        new Cut.Taken(2, 1, Why.WEAK),
-                        new Cut.Taken(1, 2, Why.WEAK),
-                        new Cut.Taken(2, 1, Why.CROWDED),
-                        new Cut.Taken(1, 1, Why.CROWDED));
+        assertThat(cut.taken()).containsExactlyInAnyOrder(new Cut.Taken(2, 1, Why.WEAK), new Cut.Taken(1, 2, Why.WEAK),
+                new Cut.Taken(2, 1, Why.CROWDED), new Cut.Taken(1, 1, Why.CROWDED));
     }
 
     @Test
     void the_last_young_shoot_stays_though_weak() {
         Bush bush = Bush.of(Stems.of(2, 3, 3)).withFaults(Stems.NONE, Stems.of(2));
 
-        assertThat(Schools.stool("blackcurrant", "half-young")
-                        .winter(bush)
-                        .after()
-                        .at(1))
-                .isEqualTo(1);
+        assertThat(Schools.stool("blackcurrant", "half-young").winter(bush).after().at(1)).isEqualTo(1);
     }
 
     @Test
@@ -186,8 +163,7 @@ class StoolRenewalTest {
 
     @Test
     void a_bush_in_its_first_season_is_only_cut_as_at_planting() {
-        Cut cut = Schools.stool("blackcurrant", "half-young")
-                .winter(Bush.of(Stems.of(20)).after(0));
+        Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(20)).after(0));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);

@@ -26,14 +26,11 @@ class BedDemandTest {
     private static final MulchCover MULCH = MulchCover.of(FIGURES);
 
     /** Northern month and day of each stage that the coefficient hangs on. */
-    private static final Map<Stage, int[]> DAYS = Map.of(
-            Stage.BUD_BURST, new int[] {3, 20},
-            Stage.PETAL_FALL, new int[] {5, 20},
-            Stage.LEAF_FALL_BEGINS, new int[] {10, 5},
-            Stage.LEAF_FALL_DONE, new int[] {10, 31});
+    private static final Map<Stage, int[]> DAYS = Map.of(Stage.BUD_BURST, new int[]{3, 20}, Stage.PETAL_FALL,
+            new int[]{5, 20}, Stage.LEAF_FALL_BEGINS, new int[]{10, 5}, Stage.LEAF_FALL_DONE, new int[]{10, 31});
 
-    private static final Stages STAGES = (crop, season, stage) ->
-            new StageDate(season.day(DAYS.get(stage)[0], DAYS.get(stage)[1]), 0, Basis.SEEN, "a test's own", List.of());
+    private static final Stages STAGES = (crop, season, stage) -> new StageDate(
+            season.day(DAYS.get(stage)[0], DAYS.get(stage)[1]), 0, Basis.SEEN, "a test's own", List.of());
 
     @Test
     void bare_in_winter_full_in_summer_and_between_on_a_straight_line() {
@@ -84,8 +81,7 @@ class BedDemandTest {
     }
 
     private static int index(int year, int month, int day) {
-        return (int) (LocalDate.of(year, month, day).toEpochDay()
-                - LocalDate.of(2026, 1, 1).toEpochDay());
+        return (int) (LocalDate.of(year, month, day).toEpochDay() - LocalDate.of(2026, 1, 1).toEpochDay());
     }
 
     private static double[] series(Hemisphere hemisphere, LocalDate first, int planted, List<BedDemand.Laid> laid) {
@@ -98,13 +94,12 @@ class BedDemandTest {
     @Test
     void seasons_are_told_apart_in_both_hemispheres() {
         double[] none = new double[800];
-        CropCurves south =
-                new CropCurves(WeatherSeries.measured(LocalDate.of(2026, 4, 29), none, none), Hemisphere.SOUTH, STAGES);
+        CropCurves south = new CropCurves(WeatherSeries.measured(LocalDate.of(2026, 4, 29), none, none),
+                Hemisphere.SOUTH, STAGES);
 
         assertThat(south.seasonYear(1)).isEqualTo(2026);
         assertThat(south.seasonYear(2)).isEqualTo(2027);
         assertThat(south.seasonYear(2 + 365)).isEqualTo(2028);
-        assertThat(Season.containing(LocalDate.of(2026, 5, 1), Hemisphere.SOUTH).year())
-                .isEqualTo(2027);
+        assertThat(Season.containing(LocalDate.of(2026, 5, 1), Hemisphere.SOUTH).year()).isEqualTo(2027);
     }
 }

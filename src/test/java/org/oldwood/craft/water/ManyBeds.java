@@ -32,8 +32,7 @@ public final class ManyBeds {
         StringBuilder garden = new StringBuilder();
         StringBuilder journal = new StringBuilder();
         StringBuilder plain = new StringBuilder();
-        garden.append(
-                """
+        garden.append("""
                 {"format": 1, "name": "Many beds", "id": "3a1f0d52-93a5-4c9e-8f51-0c2f6f0a1b2c",
                  "site": {"latitude": 52.2, "longitude": 0.1, "heightM": 20, "zone": "Europe/London"},
                  "climate": "cambridge",
@@ -46,14 +45,11 @@ public final class ManyBeds {
             double shade = random.nextInt(5) / 10.0;
             double competing = random.nextInt(4) / 10.0;
             garden.append(bed(i, texture, area, roof, shade, competing)).append(i + 1 < beds ? ",\n" : "]}\n");
-            journal.append(String.format(
-                    Locale.ROOT,
-                    "{\"id\":\"e%d\",\"date\":\"2015-11-15\",\"entry\":\"planted\","
-                            + "\"plant\":\"p%d\",\"crop\":\"blackcurrant\",\"bed\":\"b%d\","
-                            + "\"bushes\":3}%n",
-                    i,
-                    i,
-                    i));
+            journal.append(
+                    String.format(Locale.ROOT,
+                            "{\"id\":\"e%d\",\"date\":\"2015-11-15\",\"entry\":\"planted\","
+                                    + "\"plant\":\"p%d\",\"crop\":\"blackcurrant\",\"bed\":\"b%d\",\"bushes\":3}%n",
+                            i, i, i));
             plain.append(
                     String.format(Locale.ROOT, "b%d %s %d %d %.1f %.1f%n", i, texture, area, roof, shade, competing));
         }
@@ -64,16 +60,10 @@ public final class ManyBeds {
     }
 
     private static String bed(int i, String texture, int area, int roof, double shade, double competing) {
-        return String.format(
-                Locale.ROOT,
+        return String.format(Locale.ROOT,
                 "  {\"id\": \"b%d\", \"name\": \"Bed %d\", \"areaM2\": %d, \"texture\": \"%s\","
                         + " \"shade\": %.1f, \"competing\": %.1f%s}",
-                i,
-                i,
-                area,
-                texture,
-                shade,
-                competing,
+                i, i, area, texture, shade, competing,
                 roof == 0 ? "" : ", \"roof\": {\"areaM2\": " + roof + ", \"surface\": \"tiles\"}");
     }
 
@@ -85,13 +75,8 @@ public final class ManyBeds {
             double mean = 10 - 7 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 20) / 365);
             double warm = mean + 3 * random.nextGaussian();
             double rain = random.nextInt(3) == 0 ? -4.5 * Math.log(1 - random.nextDouble()) : 0;
-            days.append(String.format(
-                    Locale.ROOT,
-                    "%s,%.1f,%.1f,%.1f%n",
-                    day,
-                    warm - 2 - 4 * random.nextDouble(),
-                    warm + 2 + 5 * random.nextDouble(),
-                    rain));
+            days.append(String.format(Locale.ROOT, "%s,%.1f,%.1f,%.1f%n", day, warm - 2 - 4 * random.nextDouble(),
+                    warm + 2 + 5 * random.nextDouble(), rain));
         }
         return days;
     }

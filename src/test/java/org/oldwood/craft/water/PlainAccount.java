@@ -25,9 +25,7 @@ public final class PlainAccount {
 
     private PlainAccount() {}
 
-    public static void main(String[] args) throws IOException {
-        System.out.print(of(Path.of(args[0])));
-    }
+    public static void main(String[] args) throws IOException { System.out.print(of(Path.of(args[0]))); }
 
     /** A line for each bed: id, mean days short, most days short, mean share held. */
     public static String of(Path folder) throws IOException {
@@ -44,8 +42,7 @@ public final class PlainAccount {
         }
         StringBuilder out = new StringBuilder();
         for (String line : Files.readAllLines(folder.resolve("beds.txt"), StandardCharsets.UTF_8)) {
-            out.append(bed(line.split(" "), days, year, dayOfYear, et0, rain, kc))
-                    .append('\n');
+            out.append(bed(line.split(" "), days, year, dayOfYear, et0, rain, kc)).append('\n');
         }
         return out.toString();
     }
@@ -98,19 +95,13 @@ public final class PlainAccount {
         return number;
     }
 
-    private static double saturation(double t) {
-        return 0.6108 * Math.exp(17.27 * t / (t + 237.3));
-    }
+    private static double saturation(double t) { return 0.6108 * Math.exp(17.27 * t / (t + 237.3)); }
 
     private static double thirst(int day, double tmin, double tmax) {
         double angle = 2 * Math.PI * day / 365;
         double declination = 0.409 * Math.sin(angle - 1.39);
         double sunset = Math.acos(-Math.tan(LATITUDE) * Math.tan(declination));
-        double ra = 24
-                * 60
-                / Math.PI
-                * 0.0820
-                * (1 + 0.033 * Math.cos(angle))
+        double ra = 24 * 60 / Math.PI * 0.0820 * (1 + 0.033 * Math.cos(angle))
                 * (sunset * Math.sin(LATITUDE) * Math.sin(declination)
                         + Math.cos(LATITUDE) * Math.cos(declination) * Math.sin(sunset));
         double clear = (0.75 + 2e-5 * 20) * ra;
@@ -127,12 +118,8 @@ public final class PlainAccount {
     }
 
     private static double coefficient(int day) {
-        if (day <= BEGINS || day > ENDS) {
-            return 0.3;
-        }
-        if (day < FULL) {
-            return 0.3 + 0.75 * (day - BEGINS) / (FULL - BEGINS);
-        }
+        if (day <= BEGINS || day > ENDS) { return 0.3; }
+        if (day < FULL) { return 0.3 + 0.75 * (day - BEGINS) / (FULL - BEGINS); }
         return day <= DECLINES ? 1.05 : 1.05 - 0.55 * (day - DECLINES) / (ENDS - DECLINES);
     }
 
@@ -145,8 +132,8 @@ public final class PlainAccount {
         };
     }
 
-    private static String bed(
-            String[] bed, int days, int[] year, int[] dayOfYear, double[] et0, double[] rain, double[] kc) {
+    private static String bed(String[] bed, int days, int[] year, int[] dayOfYear, double[] et0, double[] rain,
+            double[] kc) {
         double total = perMetre(bed[1]) * 0.9;
         double roof = Double.parseDouble(bed[3]) * 0.8 / Double.parseDouble(bed[2]);
         double light = 1 - 0.5 * Double.parseDouble(bed[4]);

@@ -29,9 +29,8 @@ public final class Published {
         assertThat(quantities).containsKey(quantity);
         double computed = quantities.get(quantity).applyAsDouble(numbers(row.getString(2)));
 
-        assertThat(computed)
-                .as(row.getString(0) + ", " + row.getString(SOURCE))
-                .isCloseTo(row.getDouble(EXPECTED), within(tolerance(row) + ROUNDING));
+        assertThat(computed).as(row.getString(0) + ", " + row.getString(SOURCE)).isCloseTo(row.getDouble(EXPECTED),
+                within(tolerance(row) + ROUNDING));
     }
 
     private static double tolerance(ArgumentsAccessor row) {
@@ -43,8 +42,6 @@ public final class Published {
     }
 
     private static double[] numbers(String inputs) {
-        return Stream.of(inputs.trim().split(" +"))
-                .mapToDouble(Double::parseDouble)
-                .toArray();
+        return Stream.of(inputs.trim().split(" +")).mapToDouble(Double::parseDouble).toArray();
     }
 }

@@ -23,8 +23,8 @@ class WaterAccountTest {
         double[] rain = column(rows, 1);
         double[] et0 = column(rows, 2);
         BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0);
-        WaterDays days = new WaterAccount(bed, Convention.FULL_DEMAND)
-                .run(new WeatherSeries(FIRST, et0, rain, rain), ones(8), new BedEvents(), 43.1);
+        WaterDays days = new WaterAccount(bed, Convention.FULL_DEMAND).run(new WeatherSeries(FIRST, et0, rain, rain),
+                ones(8), new BedEvents(), 43.1);
 
         for (int i = 0; i < rows.size(); i++) {
             assertThat(days.depletion(i)).as("day " + (i + 1)).isCloseTo(rows.get(i)[5], within(0.15));
@@ -90,7 +90,7 @@ class WaterAccountTest {
     @Test
     void a_roof_adds_its_litres_and_the_rest_runs_through() {
         BedWater bed = new BedWater(78, 0.5, 4, new RoofWater(20, 0.8, 0), 0);
-        WeatherSeries storm = WeatherSeries.measured(FIRST, new double[] {0}, new double[] {12});
+        WeatherSeries storm = WeatherSeries.measured(FIRST, new double[]{0}, new double[]{12});
 
         WaterDays days = new WaterAccount(bed).run(storm, ones(1), new BedEvents(), 39);
 
@@ -101,7 +101,7 @@ class WaterAccountTest {
 
     @Test
     void neighbours_roots_take_their_share_of_what_is_drawn() {
-        WeatherSeries day = WeatherSeries.measured(FIRST, new double[] {4}, new double[] {0});
+        WeatherSeries day = WeatherSeries.measured(FIRST, new double[]{4}, new double[]{0});
 
         WaterDays alone = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0), day);
         WaterDays beside = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0.2), day);
@@ -116,7 +116,7 @@ class WaterAccountTest {
         BedEvents events = new BedEvents();
         events.note(0, new MoistureNote(0.5, 0.5, 0.75));
         BedWater bed = new BedWater(80, 0.5, 4, RoofWater.NONE, 0);
-        WeatherSeries day = WeatherSeries.measured(FIRST, new double[] {0}, new double[] {0});
+        WeatherSeries day = WeatherSeries.measured(FIRST, new double[]{0}, new double[]{0});
 
         WaterDays days = new WaterAccount(bed).run(day, ones(1), events, 0);
 
@@ -143,12 +143,8 @@ class WaterAccountTest {
     private static List<double[]> rows(String resource) throws IOException {
         try (BufferedReader in = new BufferedReader(
                 new InputStreamReader(WaterAccountTest.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
-            return in.lines()
-                    .filter(line -> !line.startsWith("#") && !line.startsWith("day"))
-                    .map(line -> Stream.of(line.split(","))
-                            .mapToDouble(Double::parseDouble)
-                            .toArray())
-                    .toList();
+            return in.lines().filter(line -> !line.startsWith("#") && !line.startsWith("day"))
+                    .map(line -> Stream.of(line.split(",")).mapToDouble(Double::parseDouble).toArray()).toList();
         }
     }
 }

@@ -15,8 +15,7 @@ class WaterAdviceTest {
 
     @Test
     void a_bed_that_dries_faster_than_modelled_is_found_out_and_by_how_much() {
-        MoistureTrend drift =
-                MoistureTrend.of(notesOfABedThatLosesMore(1.0), 3, 5).orElseThrow();
+        MoistureTrend drift = MoistureTrend.of(notesOfABedThatLosesMore(1.0), 3, 5).orElseThrow();
 
         assertThat(drift.drier()).isTrue();
         assertThat(drift.mmPerWeek()).isCloseTo(7, within(1e-6));
@@ -25,8 +24,7 @@ class WaterAdviceTest {
 
     @Test
     void a_bed_that_stays_wetter_is_found_out_too() {
-        MoistureTrend drift =
-                MoistureTrend.of(notesOfABedThatLosesMore(-1.0), 3, 5).orElseThrow();
+        MoistureTrend drift = MoistureTrend.of(notesOfABedThatLosesMore(-1.0), 3, 5).orElseThrow();
 
         assertThat(drift.drier()).isFalse();
         assertThat(drift.mmPerWeek()).isCloseTo(-7, within(1e-6));
@@ -38,14 +36,8 @@ class WaterAdviceTest {
 
         assertThat(MoistureTrend.of(four.subList(0, 2), 3, 5)).isEmpty();
         assertThat(MoistureTrend.of(List.of(), 3, 5)).isEmpty();
-        assertThat(MoistureTrend.of(
-                        List.of(
-                                new WaterDays.Correction(0, 30, 20, 0.5),
-                                new WaterDays.Correction(7, 20, 30, 0.5),
-                                new WaterDays.Correction(14, 30, 20, 0.5)),
-                        3,
-                        5))
-                .isEmpty();
+        assertThat(MoistureTrend.of(List.of(new WaterDays.Correction(0, 30, 20, 0.5),
+                new WaterDays.Correction(7, 20, 30, 0.5), new WaterDays.Correction(14, 30, 20, 0.5)), 3, 5)).isEmpty();
         assertThat(MoistureTrend.of(four, 3, 50)).as("within what a hand errs").isEmpty();
     }
 
@@ -65,8 +57,8 @@ class WaterAdviceTest {
 
     @Test
     void the_next_watering_comes_when_the_easy_water_is_gone() {
-        NextShort outlook =
-                NextShort.of(BED, steady(4, 0), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
+        NextShort outlook = NextShort.of(BED, steady(4, 0), WaterAccountTest.ones(60),
+                new NextShort.Depletion(10, 10, 10), 0.5);
 
         // p = 0.5 + 0.04 × (5 − 4) = 0.54; 0.54 × 60 = 32.4 mm; 10 + 4 a day passes it on day 6
         assertThat(outlook.likely()).hasValue(5);
@@ -76,8 +68,8 @@ class WaterAdviceTest {
 
     @Test
     void mean_rain_puts_it_off_and_more_or_less_of_it_gives_the_spread() {
-        NextShort outlook =
-                NextShort.of(BED, steady(4, 2), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
+        NextShort outlook = NextShort.of(BED, steady(4, 2), WaterAccountTest.ones(60),
+                new NextShort.Depletion(10, 10, 10), 0.5);
 
         // 22.4 mm to go at 2, at 3 or at 1 mm a day
         assertThat(outlook.likely()).hasValue(11);
@@ -89,8 +81,8 @@ class WaterAdviceTest {
 
     @Test
     void where_more_rain_would_keep_it_going_the_sooner_day_gives_the_spread() {
-        NextShort outlook =
-                NextShort.of(BED, steady(4, 3), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
+        NextShort outlook = NextShort.of(BED, steady(4, 3), WaterAccountTest.ones(60),
+                new NextShort.Depletion(10, 10, 10), 0.5);
 
         assertThat(outlook.likely()).hasValue(22);
         assertThat(outlook.later()).isEmpty();
@@ -99,8 +91,8 @@ class WaterAdviceTest {
 
     @Test
     void where_rain_keeps_up_no_date_is_made_up() {
-        NextShort outlook =
-                NextShort.of(BED, steady(4, 4), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
+        NextShort outlook = NextShort.of(BED, steady(4, 4), WaterAccountTest.ones(60),
+                new NextShort.Depletion(10, 10, 10), 0.5);
 
         assertThat(outlook.likely()).isEmpty();
         assertThat(outlook.rainless()).isPresent();
@@ -130,8 +122,8 @@ class WaterAdviceTest {
     void a_big_roof_on_slow_soil_lets_water_stand_for_more_than_a_day() {
         BedWater clay = new BedWater(45, 0.5, 4, new RoofWater(60, 0.8, 0), 0);
         double[] rain = {0, 30, 0};
-        WaterDays days = new WaterAccount(clay)
-                .run(WeatherSeries.measured(FIRST, new double[3], rain), WaterAccountTest.ones(3), new BedEvents(), 0);
+        WaterDays days = new WaterAccount(clay).run(WeatherSeries.measured(FIRST, new double[3], rain),
+                WaterAccountTest.ones(3), new BedEvents(), 0);
 
         // 30 mm of rain and 30 × 12 of roof water on full ground, 24 mm a day sink away
         assertThat(days.standing(1, 3, 1)).isCloseTo(390.0 / 24, within(1e-9));

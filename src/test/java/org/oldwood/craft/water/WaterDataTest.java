@@ -72,8 +72,7 @@ class WaterDataTest {
                 assertThat(classes.get(i).low()).isEqualTo(classes.get(i - 1).high());
             }
             assertThat(SOILS.guide(soil).find("moist").orElseThrow().low()).isEqualTo(0.5);
-            assertThat(soil.fieldCapacity().is())
-                    .isGreaterThan(soil.wiltingPoint().is());
+            assertThat(soil.fieldCapacity().is()).isGreaterThan(soil.wiltingPoint().is());
         }
         assertThat(DOCUMENTS.problems().list()).isEmpty();
     }
@@ -100,23 +99,9 @@ class WaterDataTest {
 
     @Test
     void every_figure_named_in_water_json_can_be_read() {
-        List<Figure> figures = Stream.of(
-                        "mulchCut",
-                        "mulchDepth",
-                        "mulchLasts",
-                        "shadeCut",
-                        "rootRadius",
-                        "rowWidth",
-                        "firstRootDepth",
-                        "accountSpread",
-                        "feelSpread",
-                        "probeSpread",
-                        "driftNotes",
-                        "wetThreshold",
-                        "ripeDose",
-                        "weeklyDeep")
-                .map(FIGURES::figure)
-                .toList();
+        List<Figure> figures = Stream.of("mulchCut", "mulchDepth", "mulchLasts", "shadeCut", "rootRadius", "rowWidth",
+                "firstRootDepth", "accountSpread", "feelSpread", "probeSpread", "driftNotes", "wetThreshold",
+                "ripeDose", "weeklyDeep").map(FIGURES::figure).toList();
 
         assertThat(figures).allMatch(figure -> figure.is() > 0);
         assertThat(DOCUMENTS.problems().list()).isEmpty();

@@ -30,9 +30,7 @@ class WaterEdgesTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
     private static final CropCoefficient CURRANT = new CropCoefficient(0.3, 1.05, 0.5);
 
-    private static BedWater bed(double competing) {
-        return new BedWater(100, 0.5, 10, RoofWater.NONE, competing);
-    }
+    private static BedWater bed(double competing) { return new BedWater(100, 0.5, 10, RoofWater.NONE, competing); }
 
     private static WeatherSeries days(int days, double et0, double rain) {
         double[] thirst = new double[days];
@@ -103,12 +101,12 @@ class WaterEdgesTest {
     @Test
     void a_note_of_the_class_that_the_account_lies_in_moves_nothing() {
         WeatherSeries still = WeatherSeries.measured(LocalDate.of(2026, 7, 1), new double[1], new double[1]);
-        for (double held : new double[] {0, 0.1, 0.25, 0.6}) {
+        for (double held : new double[]{0, 0.1, 0.25, 0.6}) {
             BedEvents events = new BedEvents();
             events.note(0, new MoistureNote(0, 0.25, 0.9));
 
-            WaterDays days = new WaterAccount(new BedWater(80, 0.5, 4, RoofWater.NONE, 0))
-                    .run(still, new double[1], events, 80 * (1 - held));
+            WaterDays days = new WaterAccount(new BedWater(80, 0.5, 4, RoofWater.NONE, 0)).run(still, new double[1],
+                    events, 80 * (1 - held));
 
             double moved = days.corrections().get(0).movedMm();
             assertThat(moved).isCloseTo(held <= 0.25 ? 0 : 0.9 * 0.35 * 80, within(1e-9));
@@ -174,8 +172,8 @@ class WaterEdgesTest {
     @ParameterizedTest
     @ValueSource(strings = {"FAO_56", "FULL_DEMAND"})
     void competing_roots_take_their_share_besides(String convention) {
-        WaterDays days = new WaterAccount(bed(0.5), Convention.valueOf(convention))
-                .run(days(1, 5, 0), ones(1), new BedEvents(), 10);
+        WaterDays days = new WaterAccount(bed(0.5), Convention.valueOf(convention)).run(days(1, 5, 0), ones(1),
+                new BedEvents(), 10);
 
         assertThat(days.used(0)).isCloseTo(10, within(1e-12));
         assertThat(days.depletion(0)).isCloseTo(20, within(1e-12));
@@ -219,9 +217,7 @@ class WaterEdgesTest {
         private final WaterFigures figures = WaterFigures.read(documents);
         private final CropCurves curves = new CropCurves(days(365, 0, 0), Hemisphere.NORTH, new CalendarStages());
 
-        BedDemand.Planting currant(double weight, int season) {
-            return planting("blackcurrant", weight, season);
-        }
+        BedDemand.Planting currant(double weight, int season) { return planting("blackcurrant", weight, season); }
 
         private BedDemand.Planting planting(String id, double weight, int season) {
             Crop crop = crops.get(id);
@@ -269,14 +265,8 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "1, 0.5, 0.9, true",
-        "1, 0.5, 0.91, false",
-        "0, 0.5, 0, false",
-        "1, 0, 0, false",
-        "1, 1, 0, false",
-        "1, 0.5, -0.1, false",
-    })
+    @CsvSource({"1, 0.5, 0.9, true", "1, 0.5, 0.91, false", "0, 0.5, 0, false", "1, 0, 0, false", "1, 1, 0, false",
+            "1, 0.5, -0.1, false",})
     void a_bed_has_its_ends(double holdsMm, double fraction, double competing, boolean fit) {
         allowed(() -> new BedWater(holdsMm, fraction, 1, RoofWater.NONE, competing), fit);
     }

@@ -33,23 +33,16 @@ class WaterLawsTest {
         Case(long seed) {
             random = new Random(seed);
             double total = 4 + 150 * random.nextDouble();
-            RoofWater roof = random.nextBoolean()
-                    ? RoofWater.NONE
+            RoofWater roof = random.nextBoolean() ? RoofWater.NONE
                     : new RoofWater(30 * random.nextDouble(), random.nextDouble(), 0.5);
-            bed = new BedWater(
-                    total,
-                    0.1 + 0.7 * random.nextDouble(),
-                    1 + 20 * random.nextDouble(),
-                    roof,
+            bed = new BedWater(total, 0.1 + 0.7 * random.nextDouble(), 1 + 20 * random.nextDouble(), roof,
                     random.nextBoolean() ? 0 : 0.9 * random.nextDouble());
             start = total * random.nextDouble();
             for (int i = 0; i < DAYS; i++) {
                 et0[i] = 9 * random.nextDouble();
                 rain[i] = random.nextInt(4) == 0 ? 40 * random.nextDouble() : 0;
                 kc[i] = 1.2 * random.nextDouble();
-                if (random.nextInt(30) == 0) {
-                    events.water(i, 30 * random.nextDouble());
-                }
+                if (random.nextInt(30) == 0) { events.water(i, 30 * random.nextDouble()); }
                 if (random.nextInt(40) == 0) {
                     double held = random.nextDouble();
                     events.note(i, new MoistureNote(held, held, random.nextDouble()));
@@ -114,16 +107,14 @@ class WaterLawsTest {
 
         double taken = RootZone.litres(120 - days.depletion(0) + days.drained(0), ground);
         assertThat(taken).isCloseTo(litres, within(1e-6));
-        assertThat(Dose.toRefill(days.depletion(0), ground, 1).litres())
-                .isCloseTo(Math.max(0, 120 * ground - litres), within(1e-6));
+        assertThat(Dose.toRefill(days.depletion(0), ground, 1).litres()).isCloseTo(Math.max(0, 120 * ground - litres),
+                within(1e-6));
         assertThat(new RoofWater(ground, 1, 0).litres(1)).isCloseTo(ground, within(1e-12));
     }
 
     @Property
-    void litres_are_never_negative(
-            @ForAll @DoubleRange(min = -50, max = 200) double depletion,
-            @ForAll @DoubleRange(min = 0.1, max = 1000) double area,
-            @ForAll @IntRange(min = 1, max = 300) int plants) {
+    void litres_are_never_negative(@ForAll @DoubleRange(min = -50, max = 200) double depletion,
+            @ForAll @DoubleRange(min = 0.1, max = 1000) double area, @ForAll @IntRange(min = 1, max = 300) int plants) {
         Dose dose = Dose.toRefill(depletion, area, plants);
 
         assertThat(dose.litres()).isNotNegative();
@@ -132,15 +123,14 @@ class WaterLawsTest {
     }
 
     @Property
-    void rain_counts_whole_or_not_at_all(
-            @ForAll @DoubleRange(max = 60) double rain, @ForAll @DoubleRange(max = 12) double et0) {
+    void rain_counts_whole_or_not_at_all(@ForAll @DoubleRange(max = 60) double rain,
+            @ForAll @DoubleRange(max = 12) double et0) {
         assertThat(EffectiveRain.daily(rain, et0)).isIn(0.0, rain);
         assertThat(EffectiveRain.monthly(rain * 10)).isBetween(0.0, rain * 10);
     }
 
     @Property
-    void a_note_moves_the_account_towards_it_and_never_past(
-            @ForAll @DoubleRange(max = 1) double held,
+    void a_note_moves_the_account_towards_it_and_never_past(@ForAll @DoubleRange(max = 1) double held,
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double noteSpread,
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double accountSpread,
             @ForAll @DoubleRange(max = 1) double start) {
@@ -150,31 +140,25 @@ class WaterLawsTest {
         BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
         WeatherSeries still = WeatherSeries.measured(FIRST, new double[1], new double[1]);
 
-        double after = new WaterAccount(bed)
-                .run(still, new double[1], events, 60 * (1 - start))
-                .heldShare(0);
+        double after = new WaterAccount(bed).run(still, new double[1], events, 60 * (1 - start)).heldShare(0);
 
         assertThat(note.weight()).isBetween(0.0, 1.0);
         assertThat(after).isBetween(Math.min(start, held) - 1e-9, Math.max(start, held) + 1e-9);
     }
 
     @Property
-    void the_coefficient_stays_between_its_least_and_greatest(
-            @ForAll @IntRange(max = 400) int day,
-            @ForAll @IntRange(min = 1, max = 90) int rise,
-            @ForAll @IntRange(min = 1, max = 90) int level,
+    void the_coefficient_stays_between_its_least_and_greatest(@ForAll @IntRange(max = 400) int day,
+            @ForAll @IntRange(min = 1, max = 90) int rise, @ForAll @IntRange(min = 1, max = 90) int level,
             @ForAll @IntRange(min = 1, max = 90) int fall) {
-        double kc =
-                new CropCoefficient(0.3, 1.05, 0.5).on(day, 50, 50 + rise, 50 + rise + level, 50 + rise + level + fall);
+        double kc = new CropCoefficient(0.3, 1.05, 0.5).on(day, 50, 50 + rise, 50 + rise + level,
+                50 + rise + level + fall);
 
         assertThat(kc).isBetween(0.3, 1.05);
     }
 
     @Property
-    void mulch_and_shade_never_raise_the_demand(
-            @ForAll @DoubleRange(max = 1) double cover,
-            @ForAll @DoubleRange(max = 1) double mulch,
-            @ForAll @DoubleRange(max = 1) double shade) {
+    void mulch_and_shade_never_raise_the_demand(@ForAll @DoubleRange(max = 1) double cover,
+            @ForAll @DoubleRange(max = 1) double mulch, @ForAll @DoubleRange(max = 1) double shade) {
         double open = BedDemand.coefficient(cover, 1, 1.05, 1.0, 0.3);
 
         double covered = BedDemand.coefficient(cover, mulch, 1.05, 1.0, 0.3);
@@ -184,12 +168,10 @@ class WaterLawsTest {
 
     @Property
     void every_latitude_and_day_has_a_finite_evapotranspiration(
-            @ForAll @DoubleRange(min = -90, max = 90) double latitude,
-            @ForAll @IntRange(min = 1, max = 366) int day,
-            @ForAll @DoubleRange(min = -40, max = 34) double tmin,
-            @ForAll @DoubleRange(max = 25) double range) {
-        EvapotranspirationDay one =
-                EvapotranspirationDay.of(latitude, 100, day, DayWeather.ofTemperatures(tmin, tmin + range), 0);
+            @ForAll @DoubleRange(min = -90, max = 90) double latitude, @ForAll @IntRange(min = 1, max = 366) int day,
+            @ForAll @DoubleRange(min = -40, max = 34) double tmin, @ForAll @DoubleRange(max = 25) double range) {
+        EvapotranspirationDay one = EvapotranspirationDay.of(latitude, 100, day,
+                DayWeather.ofTemperatures(tmin, tmin + range), 0);
 
         assertThat(one.penmanMonteith()).isFinite().isNotNegative();
         assertThat(one.hargreaves()).isFinite().isNotNegative();
@@ -201,12 +183,8 @@ class WaterLawsTest {
     }
 
     private static double brussels(double wind, double sun) {
-        DayWeather day = new DayWeather(
-                12.3,
-                21.5,
-                Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
-                OptionalDouble.of(wind),
-                new Sunshine(OptionalDouble.of(sun), OptionalDouble.empty(), false));
+        DayWeather day = new DayWeather(12.3, 21.5, Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
+                OptionalDouble.of(wind), new Sunshine(OptionalDouble.of(sun), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(50.8, 100, 187, day, 0).penmanMonteith();
     }
 }

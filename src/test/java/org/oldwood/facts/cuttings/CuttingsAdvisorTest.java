@@ -24,32 +24,23 @@ class CuttingsAdvisorTest {
 
     private final CuttingsAdvisor advisor = new CuttingsAdvisor(new PruningCases());
 
-    private static TestGarden north() {
-        return new TestGarden(52, "");
-    }
+    private static TestGarden north() { return new TestGarden(52, ""); }
 
-    private static TestGarden south() {
-        return new TestGarden(-42, "");
-    }
+    private static TestGarden south() { return new TestGarden(-42, ""); }
 
     private static Situation situation(TestGarden garden, String day, String kind, String id) {
         GardenState state = garden.on(day);
         Subject subject = new Subjects(state, TestGarden.CROPS).find(id, kind).orElseThrow();
         LocalDate today = LocalDate.parse(day);
-        return new Situation(
-                new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
-                subject,
-                Season.containing(today, state.garden().hemisphere()),
-                today);
+        return new Situation(new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
+                subject, Season.containing(today, state.garden().hemisphere()), today);
     }
 
     private Fact fact(String name, Situation s, String... of) {
         return advisor.fact(name, of.length == 0 ? Optional.empty() : Optional.of(of[0]), s);
     }
 
-    private LocalDate day(String name, Situation s, String... of) {
-        return fact(name, s, of).day().orElseThrow();
-    }
+    private LocalDate day(String name, Situation s, String... of) { return fact(name, s, of).day().orElseThrow(); }
 
     @Test
     void a_lots_days_follow_one_another_through_its_first_year() {
@@ -87,18 +78,16 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_stand_gets_numbers_measures_and_the_wood_to_spare() {
-        TestGarden garden =
-                north().note("counted", "2026-11-20", "'plant': 'bc', 'stems': {'1': 13, '2': 4, '3': 4, '4+': 3}");
+        TestGarden garden = north().note("counted", "2026-11-20",
+                "'plant': 'bc', 'stems': {'1': 13, '2': 4, '3': 4, '4+': 3}");
         Situation s = situation(garden, "2026-11-25", "stand", "ribes.blackcurrant.stool");
 
         Amount amount = advisor.amount("cuttings-to-take", s).orElseThrow();
 
         assertThat(fact("parent-fit", s).text()).contains("yes");
         assertThat(amount.words()).contains(" for 1, ", " for 3, ", " for 10");
-        assertThat(String.join("\n", amount.lines()))
-                .contains("Measures: 22 cm long (13 to 30, computed)")
-                .containsPattern("the wood to spare gives: bc \\d+\\.")
-                .contains("A shoot of 59 cm or more gives two");
+        assertThat(String.join("\n", amount.lines())).contains("Measures: 22 cm long (13 to 30, computed)")
+                .containsPattern("the wood to spare gives: bc \\d+\\.").contains("A shoot of 59 cm or more gives two");
         assertThat(amount.arithmetic()).anyMatch(line -> line.startsWith("rooting: 77 %"));
         assertThat(amount.sources()).contains("asanica-2017");
     }
@@ -116,8 +105,8 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_lots_water_is_its_ground_times_the_weeks_need() {
-        TestGarden garden =
-                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
+        TestGarden garden = north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20",
+                "'lot': 'a', 'alive': 10");
         Situation s = situation(garden, "2026-06-01", "lot", "a");
 
         Amount water = advisor.amount("lot-water", s).orElseThrow();
@@ -130,8 +119,8 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_dead_lot_asks_for_nothing() {
-        TestGarden garden =
-                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 0");
+        TestGarden garden = north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20",
+                "'lot': 'a', 'alive': 0");
         Situation s = situation(garden, "2026-06-01", "lot", "a");
 
         for (String name : advisor.amountNames()) {
@@ -141,8 +130,8 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_count_is_what_there_is_to_lift() {
-        TestGarden garden =
-                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
+        TestGarden garden = north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20",
+                "'lot': 'a', 'alive': 10");
 
         Task task = garden.task("2026-11-25", "lift@a@2027");
 
@@ -153,32 +142,27 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_lift_that_was_noted_is_not_asked_for_again_a_year_later() {
-        TestGarden garden = north().note("struck", "2024-11-20", LOT)
-                .note("lifted", "2025-11-15", "'lot': 'a', 'rooted': 9, 'good': 8");
+        TestGarden garden = north().note("struck", "2024-11-20", LOT).note("lifted", "2025-11-15",
+                "'lot': 'a', 'rooted': 9, 'good': 8");
 
-        assertThat(garden.plan("2026-11-25").tasks())
-                .noneMatch(task -> task.rule().id().equals("lift"));
+        assertThat(garden.plan("2026-11-25").tasks()).noneMatch(task -> task.rule().id().equals("lift"));
     }
 
     @Test
     void a_plant_of_a_lot_knows_its_parent_and_is_cut_as_was_chosen() {
         String out = "'lot': 'a', 'bed': 'ribes', 'plants': ['x'], 'form': 'stool'";
         TestGarden hard = north().note("struck", "2025-11-20", LOT).note("planted-out", "2026-11-20", out);
-        TestGarden none =
-                north().note("struck", "2025-11-20", LOT + ", 'cut': 'none'").note("planted-out", "2026-11-20", out);
+        TestGarden none = north().note("struck", "2025-11-20", LOT + ", 'cut': 'none'").note("planted-out",
+                "2026-11-20", out);
         Situation x = situation(hard, "2026-11-25", "plant", "x");
 
-        assertThat(new RecordFacts()
-                        .fact("origin-own-cutting", Optional.empty(), x)
-                        .words())
+        assertThat(new RecordFacts().fact("origin-own-cutting", Optional.empty(), x).words())
                 .contains("own cuttings, a from bc");
         assertThat(fact("planting-cut", x).text()).contains("hard");
         assertThat(fact("flowers-off", x).text()).contains("yes");
-        assertThat(hard.plan("2026-11-25").tasks())
-                .anyMatch(task -> task.id().startsWith("first-cut-back@x@"))
+        assertThat(hard.plan("2026-11-25").tasks()).anyMatch(task -> task.id().startsWith("first-cut-back@x@"))
                 .anyMatch(task -> task.id().equals("strip-flowers-ribes@x@2027"));
-        assertThat(none.plan("2026-11-25").tasks())
-                .noneMatch(task -> task.id().startsWith("first-cut-back@x@"))
+        assertThat(none.plan("2026-11-25").tasks()).noneMatch(task -> task.id().startsWith("first-cut-back@x@"))
                 .noneMatch(task -> task.id().equals("strip-flowers-ribes@x@2027"));
     }
 
@@ -186,8 +170,7 @@ class CuttingsAdvisorTest {
     void a_strike_noted_at_a_parent_is_the_task_done() {
         TestGarden garden = north().note("struck", "2026-11-20", LOT);
 
-        assertThat(garden.task("2026-11-25", "strike-hardwood@ribes.blackcurrant.stool@2027")
-                        .state())
+        assertThat(garden.task("2026-11-25", "strike-hardwood@ribes.blackcurrant.stool@2027").state())
                 .isEqualTo(Task.State.DONE);
     }
 }

@@ -19,14 +19,12 @@ import org.oldwood.garden.LotState;
 import org.oldwood.season.CalendarStages;
 
 class LotBookTest {
-    private static final String GARDEN =
-            """
+    private static final String GARDEN = """
             {"format": 1, "name": "Test", "id": "5f0c9f0e-6b1d-4c55-9d11-0a4f7c3f2a10",
              "site": {"latitude": 52, "longitude": -2, "heightM": 60, "zone": "Europe/London"},
              "beds": [{"id": "n", "name": "nursery", "areaM2": 20, "texture": "loam"}]}
             """;
-    private static final String PLANTED =
-            """
+    private static final String PLANTED = """
             {"id": "e1", "date": "2015-11-20", "entry": "planted", "plant": "bc-1", "crop": "blackcurrant", "bed": "n"}
             """;
 
@@ -38,11 +36,7 @@ class LotBookTest {
         StringBuilder journal = new StringBuilder(PLANTED);
         int id = 2;
         for (String line : lines) {
-            journal.append("{\"id\": \"e")
-                    .append(id++)
-                    .append("\", ")
-                    .append(line)
-                    .append("}\n");
+            journal.append("{\"id\": \"e").append(id++).append("\", ").append(line).append("}\n");
         }
         Files.writeString(folder.resolve("journal.jsonl"), journal);
         GardenFolder garden = GardenFolder.open(folder);
@@ -53,9 +47,7 @@ class LotBookTest {
 
     private GardenState state;
 
-    private LotState lot(String id) {
-        return state.lots().get(id);
-    }
+    private LotState lot(String id) { return state.lots().get(id); }
 
     private static String struck(String lot, String on, int number) {
         return "\"date\": \"%s\", \"entry\": \"struck\", \"lot\": \"%s\", \"parent\": \"bc-1\", \"method\": \"hardwood\", \"number\": %d, \"bed\": \"n\""
@@ -64,9 +56,7 @@ class LotBookTest {
 
     @Test
     void counts_follow_the_journal() throws IOException {
-        LotBook book = book(
-                "2028-01-01",
-                struck("a", "2026-11-20", 12),
+        LotBook book = book("2028-01-01", struck("a", "2026-11-20", 12),
                 "\"date\": \"2027-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 10",
                 "\"date\": \"2027-08-01\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 1, \"cause\": \"drought\"",
                 "\"date\": \"2027-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 9, \"good\": 8");
@@ -82,12 +72,9 @@ class LotBookTest {
     void a_lot_of_the_past_teaches_the_next() throws IOException {
         String past = struck("a", "2024-11-20", 20);
         String next = struck("b", "2026-11-20", 12);
-        LotBook book = book(
-                "2026-12-01",
-                past,
+        LotBook book = book("2026-12-01", past,
                 "\"date\": \"2025-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 19",
-                "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 19, \"good\": 19",
-                next);
+                "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 19, \"good\": 19", next);
 
         double taught = book.forecast(lot("b")).orElseThrow().plants().mean();
 
@@ -97,13 +84,11 @@ class LotBookTest {
 
     @Test
     void reversion_once_found_bars_the_bush_for_good() throws IOException {
-        LotBook book = book(
-                "2026-12-01",
+        LotBook book = book("2026-12-01",
                 "\"date\": \"2025-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"reversion\"",
                 "\"date\": \"2026-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"healthy\"");
 
-        assertThat(book.health(state.plant("bc-1").orElseThrow()).orElseThrow().fit())
-                .isFalse();
+        assertThat(book.health(state.plant("bc-1").orElseThrow()).orElseThrow().fit()).isFalse();
     }
 
     @Test
@@ -118,9 +103,7 @@ class LotBookTest {
 
     @Test
     void a_loss_noted_with_a_count_says_what_killed_the_missing() throws IOException {
-        LotBook book = book(
-                "2027-06-01",
-                struck("a", "2026-11-20", 14),
+        LotBook book = book("2027-06-01", struck("a", "2026-11-20", 14),
                 "\"date\": \"2027-05-17\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 7",
                 "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 7, \"cause\": \"drought\"");
 
@@ -129,9 +112,7 @@ class LotBookTest {
 
     @Test
     void a_loss_without_a_number_is_asked_about() throws IOException {
-        LotBook book = book(
-                "2027-06-01",
-                struck("a", "2026-11-20", 14),
+        LotBook book = book("2027-06-01", struck("a", "2026-11-20", 14),
                 "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"cause\": \"frost\"");
 
         assertThat(book.counts(lot("a")).alive()).isEqualTo(14);
@@ -140,9 +121,7 @@ class LotBookTest {
 
     @Test
     void plants_that_stand_are_what_is_left_of_a_lot() throws IOException {
-        LotBook book = book(
-                "2031-06-01",
-                struck("a", "2026-11-20", 6),
+        LotBook book = book("2031-06-01", struck("a", "2026-11-20", 6),
                 "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
                 "\"date\": \"2029-07-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"",
                 "\"date\": \"2029-12-01\", \"entry\": \"inspected\", \"plant\": \"x\", \"finding\": \"healthy\"");
@@ -177,24 +156,19 @@ class LotBookTest {
         int uncut = book.forecast(lot("r")).orElseThrow().line().firstPick().year();
         book = book("2026-12-01", currant("hardwood", ", \"cut\": \"hard\""));
 
-        assertThat(book.forecast(lot("r")).orElseThrow().line().firstPick().year())
-                .isEqualTo(uncut + 1);
+        assertThat(book.forecast(lot("r")).orElseThrow().line().firstPick().year()).isEqualTo(uncut + 1);
     }
 
     @Test
     void the_plants_of_a_lot_take_its_form() throws IOException {
-        book(
-                "2028-01-01",
-                currant("hardwood", ", \"form\": \"stool\""),
+        book("2028-01-01", currant("hardwood", ", \"form\": \"stool\""),
                 "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"r\", \"bed\": \"n\", \"plants\": [\"rc-9\"]");
 
         assertThat(state.plant("rc-9").orElseThrow().plant().form()).isEqualTo("stool");
     }
 
     private PastLot past(String day) throws IOException {
-        LotBook book = book(
-                day,
-                struck("a", "2024-11-20", 20),
+        LotBook book = book(day, struck("a", "2024-11-20", 20),
                 "\"date\": \"2024-12-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 20",
                 "\"date\": \"2025-09-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 18",
                 "\"date\": \"2025-10-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 17",

@@ -17,17 +17,14 @@ class TogetherTest {
 
     @Test
     void says_what_a_material_asks_for_and_marks_what_was_not_read() {
-        new OwnRules(folder)
-                .document(
-                        "keep-apart.json",
-                        "{'apart':[],'together':["
-                                + "{'with':'wood','reason':'Give nitrogen.','seen':'read'},"
-                                + "{'with':'wood','reason':'Wet it.','seen':'memory'},"
-                                + "{'with':'ash','reason':'Sift it.','seen':'read'}]}");
+        new OwnRules(folder).document("keep-apart.json",
+                "{'apart':[],'together':[{'with':'wood','reason':'Give nitrogen.','seen':'read'},"
+                        + "{'with':'wood','reason':'Wet it.','seen':'memory'},"
+                        + "{'with':'ash','reason':'Sift it.','seen':'read'}]}");
         List<Together> all = Together.read(Documents.with(folder, new Problems()));
 
-        assertThat(Together.about(all, Set.of("wood", "coarse")))
-                .containsExactly("Give nitrogen.", "Wet it. (from memory)");
+        assertThat(Together.about(all, Set.of("wood", "coarse"))).containsExactly("Give nitrogen.",
+                "Wet it. (from memory)");
         assertThat(Together.about(all, Set.of("coarse"))).isEmpty();
     }
 }

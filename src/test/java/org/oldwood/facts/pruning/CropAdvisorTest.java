@@ -26,9 +26,7 @@ class CropAdvisorTest {
         BedState bed = state.beds().get(one.plant().bed());
         Situation situation = new Situation(
                 new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
-                new Subject.OnePlant(one, crop, bed),
-                state.season(),
-                LocalDate.parse(day));
+                new Subject.OnePlant(one, crop, bed), state.season(), LocalDate.parse(day));
         return new CropAdvisor(new PruningCases()).amount("crop", situation).orElseThrow();
     }
 
@@ -53,9 +51,7 @@ class CropAdvisorTest {
     }
 
     @Test
-    void a_row_bears_by_its_metres() {
-        assertThat(crop("ra", "2026-11-25").value()).isCloseTo(4 * 1.4, within(1e-9));
-    }
+    void a_row_bears_by_its_metres() { assertThat(crop("ra", "2026-11-25").value()).isCloseTo(4 * 1.4, within(1e-9)); }
 
     @Test
     void counted_wood_that_falls_short_of_the_target_bears_less() {
@@ -74,9 +70,7 @@ class CropAdvisorTest {
         garden.note("picked", "2026-07-08", "'plant': 'bc', 'kg': 4.1");
         garden.note("picked", "2025-07-08", "'plant': 'bc', 'kg': 99");
 
-        assertThat(crop("bc", "2026-11-25").lines())
-                .contains("Picked the season before: 9.6 kg.")
-                .hasSize(2);
+        assertThat(crop("bc", "2026-11-25").lines()).contains("Picked the season before: 9.6 kg.").hasSize(2);
         assertThat(crop("ra", "2026-11-25").lines()).hasSize(1);
     }
 

@@ -22,14 +22,12 @@ import org.oldwood.crop.Seen;
 class CutWordsTest {
     private final RenewalSchool halfYoung = Schools.stool("blackcurrant", "half-young");
 
-    private Cut cut(String stems) {
-        return halfYoung.winter(Bush.of(StemClass.parse(stems)));
-    }
+    private Cut cut(String stems) { return halfYoung.winter(Bush.of(StemClass.parse(stems))); }
 
     @Test
     void a_cut_is_told_with_how_many_of_how_many() {
         assertThat(CutWords.taken(cut("1=6,2=3,3=3,4+=2"), "stems"))
-                .isEqualTo("take out 3 of 14 stems: 2 of age 4+ (spent), 1 of age 1 (more than its age" + " needs)");
+                .isEqualTo("take out 3 of 14 stems: 2 of age 4+ (spent), 1 of age 1 (more than its age needs)");
         assertThat(CutWords.taken(cut("1=5,2=3,3=3"), "canes")).isEqualTo("take none of the 11 canes out");
         assertThat(CutWords.beforeAndAfter(cut("1=5,2=3,3=3,4+=2")))
                 .isEqualTo("1=5,2=3,3=3,4+=2 before, 1=5,2=3,3=3,4+=0 after");
@@ -37,31 +35,17 @@ class CutWordsTest {
 
     @Test
     void bars_show_what_stays_and_what_goes_and_what_was_not_counted() {
-        assertThat(CutWords.bars(cut("2=3,3=4,4+=2")))
-                .containsExactly(
-                        "   1  not counted ",
-                        "   2  3 -> 3      |||",
-                        "   3  4 -> 3      |||x",
-                        "  4+  2 -> 0      xx");
+        assertThat(CutWords.bars(cut("2=3,3=4,4+=2"))).containsExactly("   1  not counted ", "   2  3 -> 3      |||",
+                "   3  4 -> 3      |||x", "  4+  2 -> 0      xx");
         assertThat(CutWords.bars(cut("1=400")).get(0)).contains("x".repeat(50)).hasSizeLessThan(80);
     }
 
     @Test
     void each_remark_is_a_sentence() {
         for (Cut.Remark remark : Cut.Remark.values()) {
-            Cut cut = new Cut(
-                    StageOfLife.BEARING,
-                    Stems.ofOpen(1, 2),
-                    List.of(),
-                    Stems.ofOpen(1, 2),
-                    3,
-                    4,
-                    java.util.EnumSet.of(remark),
-                    java.util.Optional.empty());
-            assertThat(CutWords.remarks(cut))
-                    .singleElement()
-                    .asString()
-                    .matches("(?s)[A-Z0-9].*\\.")
+            Cut cut = new Cut(StageOfLife.BEARING, Stems.ofOpen(1, 2), List.of(), Stems.ofOpen(1, 2), 3, 4,
+                    java.util.EnumSet.of(remark), java.util.Optional.empty());
+            assertThat(CutWords.remarks(cut)).singleElement().asString().matches("(?s)[A-Z0-9].*\\.")
                     .doesNotContain("null");
         }
         assertThat(CutWords.remarks(cut("1=5,2=2,3=0,4=5")).get(0)).startsWith("3 more are spent but wait");
@@ -77,10 +61,7 @@ class CutWordsTest {
     @Test
     void the_parts_of_a_renovation_are_told_winter_by_winter() {
         FormPruning stool = Schools.form("blackcurrant", "stool");
-        Outlook.Basis basis = new Outlook.Basis(
-                halfYoung,
-                stool.undying(),
-                java.util.Optional.empty(),
+        Outlook.Basis basis = new Outlook.Basis(halfYoung, stool.undying(), java.util.Optional.empty(),
                 stool.newShoots().orElseThrow());
         Habit plan = Habit.plan(halfYoung, halfYoung);
 

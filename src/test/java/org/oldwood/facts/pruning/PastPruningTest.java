@@ -29,9 +29,7 @@ class PastPruningTest {
         garden.note("counted", date, "'plant': 'bc', 'stems': {" + stems + "}");
     }
 
-    private void pruned(String date, String values) {
-        garden.note("pruned", date, "'plant': 'bc', " + values);
-    }
+    private void pruned(String date, String values) { garden.note("pruned", date, "'plant': 'bc', " + values); }
 
     @Test
     void cuts_are_added_up_by_season_and_the_youngest_lump_holds() {
@@ -40,9 +38,7 @@ class PastPruningTest {
         pruned("2025-12-01", "'stems': {'3': 2}");
         pruned("2026-11-20", "'cut': 'winter'");
 
-        assertThat(past("bc").taken())
-                .containsOnlyKeys(2025, 2026)
-                .containsEntry(2025, StemClass.parse("1=4,4+=5"))
+        assertThat(past("bc").taken()).containsOnlyKeys(2025, 2026).containsEntry(2025, StemClass.parse("1=4,4+=5"))
                 .containsEntry(2026, StemClass.parse("3=2"));
     }
 
@@ -133,8 +129,8 @@ class PastPruningTest {
     @Test
     void own_minutes_of_one_plant_tell_of_its_like() {
         garden.note("planted", "2020-11-20", "'plant': 'bc-9', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 2");
-        garden.note(
-                "planted", "2020-11-20", "'plant': 'ra-9', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 10");
+        garden.note("planted", "2020-11-20",
+                "'plant': 'ra-9', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 10");
         pruned("2025-12-01", "'minutes': 40");
         garden.note("pruned", "2026-08-20", "'plant': 'ra', 'cut': 'canes', 'minutes': 8");
 

@@ -33,20 +33,16 @@ class PruningAdvisorTest {
     private int entries;
 
     @BeforeEach
-    void garden() throws IOException {
-        Files.writeString(
-                dir.resolve("garden.json"),
-                """
-                {"format": 1, "name": "Fire station", "id": "5f1d9b8e-5a0e-4d5a-9d3c-0f4f8a2b7c11",
-                 "site": {"latitude": 52, "longitude": -2, "zone": "Europe/London"},
-                 "beds": [{"id": "north", "name": "North bed", "areaM2": 40}]}
-                """);
-    }
+    void garden() throws IOException { Files.writeString(dir.resolve("garden.json"), """
+            {"format": 1, "name": "Fire station", "id": "5f1d9b8e-5a0e-4d5a-9d3c-0f4f8a2b7c11",
+             "site": {"latitude": 52, "longitude": -2, "zone": "Europe/London"},
+             "beds": [{"id": "north", "name": "North bed", "areaM2": 40}]}
+            """); }
 
     private void note(String date, String kind, String rest) {
         entries++;
-        journal.append("{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}\n"
-                .formatted(entries, date, kind, rest.replace('\'', '"')));
+        journal.append("{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}\n".formatted(entries, date, kind,
+                rest.replace('\'', '"')));
     }
 
     private Situation situation(String plant) throws IOException {
@@ -55,16 +51,10 @@ class PruningAdvisorTest {
         GardenState state = folder.on(TODAY);
         assertThat(folder.problems().list()).isEmpty();
         BedState bed = state.beds().get("north");
-        PlantState one = bed.plants().stream()
-                .filter(p -> p.plant().id().equals(plant))
-                .findFirst()
-                .orElseThrow();
+        PlantState one = bed.plants().stream().filter(p -> p.plant().id().equals(plant)).findFirst().orElseThrow();
         Crop crop = folder.crops().get(one.plant().crop());
-        return new Situation(
-                new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
-                new Subject.OnePlant(one, crop, bed),
-                Season.containing(TODAY, Hemisphere.NORTH),
-                TODAY);
+        return new Situation(new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
+                new Subject.OnePlant(one, crop, bed), Season.containing(TODAY, Hemisphere.NORTH), TODAY);
     }
 
     private static Fact fact(String name, Situation s) {
@@ -92,10 +82,9 @@ class PruningAdvisorTest {
         assertThat(cut.lines()).anyMatch(line -> line.startsWith("Spent wood: Very dark"));
         assertThat(cut.sources()).contains("omafra-black-currants");
         assertThat(cut.minutes()).hasValue(6.0);
-        assertThat(cut.arithmetic())
-                .anyMatch(line -> line.startsWith("the default is half-young: The Ontario advice"))
-                .contains("equal-ages would take 9: 3 of age 4+, 1 of age 2, 5 of age 1 (read:"
-                        + " penn-state-currants-pruning)")
+        assertThat(cut.arithmetic()).anyMatch(line -> line.startsWith("the default is half-young: The Ontario advice"))
+                .contains(
+                        "equal-ages would take 9: 3 of age 4+, 1 of age 2, 5 of age 1 (read: penn-state-currants-pruning)")
                 .contains("late-start would take 2: 2 of age 4+"
                         + " (read: jardinfavori-currants, danish-blackcurrant, swedish-for)");
     }
@@ -143,8 +132,7 @@ class PruningAdvisorTest {
     private void choose(String choices) throws IOException {
         Path file = dir.resolve("garden.json");
         String garden = Files.readString(file).replaceAll(", \"choices\": \\{[^}]*}", "");
-        Files.writeString(
-                file,
+        Files.writeString(file,
                 garden.replace("\"format\": 1", "\"format\": 1, \"choices\": {" + choices.replace('\'', '"') + "}"));
     }
 
@@ -246,8 +234,7 @@ class PruningAdvisorTest {
         assertThat(advisor.amount("canes-thin", situation("ra-1"))).isEmpty();
         assertThat(advisor.amount("canes-out", situation("ra-1"))).isEmpty();
         choose("'renewal.ra-1': 'two-crops'");
-        assertThat(new PruningAdvisor(new PruningCases()).amount("canes-down", situation("ra-1")))
-                .isEmpty();
+        assertThat(new PruningAdvisor(new PruningCases()).amount("canes-down", situation("ra-1"))).isEmpty();
         assertThat(amount("canes-thin", situation("ra-1")).words()).contains("leave the 15 strongest new canes");
     }
 

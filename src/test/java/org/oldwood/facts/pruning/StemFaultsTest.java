@@ -18,13 +18,10 @@ class StemFaultsTest {
     private PruningCase on(String plant, String day) {
         GardenState state = garden.on(day);
         PlantState one = state.plants().get(plant);
-        return PruningCase.of(one, TestGarden.CROPS.get(one.plant().crop()), state.season(), state)
-                .orElseThrow();
+        return PruningCase.of(one, TestGarden.CROPS.get(one.plant().crop()), state.season(), state).orElseThrow();
     }
 
-    private Cut cut(PruningCase one) {
-        return one.school().winter(one.bush().orElseThrow());
-    }
+    private Cut cut(PruningCase one) { return one.school().winter(one.bush().orElseThrow()); }
 
     private void counted(String faults) {
         garden.note("counted", "2026-11-10", "'plant': 'bc', 'stems': {'1': 9, '2': 5, '3': 3, '4+': 3}" + faults);
@@ -80,9 +77,7 @@ class StemFaultsTest {
         assertThat(one.faults().sickInAll()).isEqualTo(2);
         assertThat(one.faults().weakInAll()).isEqualTo(4);
         assertThat(cut(one).of(Why.SICK)).isZero();
-        assertThat(new PruningAmounts(one, 4, Optional.empty())
-                        .of("winter-cut", "winter")
-                        .lines())
+        assertThat(new PruningAmounts(one, 4, Optional.empty()).of("winter-cut", "winter").lines())
                 .anyMatch(line -> line.contains("2 dead or diseased"))
                 .anyMatch(line -> line.contains("4 weak, damaged or low"));
     }

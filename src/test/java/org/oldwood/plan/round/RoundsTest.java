@@ -43,12 +43,8 @@ class RoundsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "terrace-school,2026-11-25",
-        "terrace-school,2027-05-10",
-        "fire-station-hedges,2026-11-25",
-        "fire-station-hedges,2027-05-10"
-    })
+    @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-05-10", "fire-station-hedges,2026-11-25",
+            "fire-station-hedges,2027-05-10"})
     void every_task_is_in_one_round_on_a_day_of_its_window_or_waits_for_it(String garden, LocalDate day)
             throws IOException {
         Plan plan = plan(garden, day);
@@ -58,18 +54,13 @@ class RoundsTest {
             round.finished().forEach(task -> gathered.add(task.id()));
             for (Task task : round.tasks()) {
                 gathered.add(task.id());
-                assertThat(round.day())
-                        .as(task.id())
-                        .isBeforeOrEqualTo(task.window().last());
-                assertThat(round.later().contains(task))
-                        .as(task.id())
+                assertThat(round.day()).as(task.id()).isBeforeOrEqualTo(task.window().last());
+                assertThat(round.later().contains(task)).as(task.id())
                         .isEqualTo(round.day().isBefore(task.window().first()));
             }
         }
-        assertThat(gathered)
-                .isNotEmpty()
-                .containsExactlyInAnyOrderElementsOf(
-                        plan.tasks().stream().map(Task::id).toList());
+        assertThat(gathered).isNotEmpty()
+                .containsExactlyInAnyOrderElementsOf(plan.tasks().stream().map(Task::id).toList());
     }
 
     /** Month by month: ids are never doubled, and a task's round is the same all year, unless it is one of a week. */
@@ -96,12 +87,9 @@ class RoundsTest {
     @ParameterizedTest
     @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-03-20", "fire-station-hedges,2027-05-10"})
     void one_looks_for_pests_once_a_fortnight_at_most(String garden, LocalDate day) throws IOException {
-        List<Long> fortnights = rounds(garden, day).stream()
-                .filter(Round::open)
-                .filter(round ->
-                        round.tasks().stream().anyMatch(task -> task.rule().id().startsWith("look-")))
-                .map(round -> ChronoUnit.WEEKS.between(LocalDate.of(1970, 1, 5), round.day()))
-                .toList();
+        List<Long> fortnights = rounds(garden, day).stream().filter(Round::open)
+                .filter(round -> round.tasks().stream().anyMatch(task -> task.rule().id().startsWith("look-")))
+                .map(round -> ChronoUnit.WEEKS.between(LocalDate.of(1970, 1, 5), round.day())).toList();
 
         assertThat(fortnights).hasSizeBetween(3, 27).doesNotHaveDuplicates().allMatch(week -> week % 2 == 0);
     }
@@ -111,27 +99,22 @@ class RoundsTest {
     @CsvSource({"terrace-school,2026-11-25", "fire-station-hedges,2027-05-10"})
     void rounds_are_spread_over_working_days_in_the_order_of_work(String garden, LocalDate day) throws IOException {
         GardenState state = state(garden, day);
-        List<Round> rounds = rounds(garden, day).stream()
-                .filter(round -> round.open() && round.wanted(state.wishes()))
+        List<Round> rounds = rounds(garden, day).stream().filter(round -> round.open() && round.wanted(state.wishes()))
                 .toList();
         Map<LocalDate, Integer> onDay = new HashMap<>();
         Map<String, LocalDate> dayOf = new HashMap<>();
         for (Round round : rounds) {
             onDay.merge(round.day(), 1, Integer::sum);
-            round.due()
-                    .forEach(task ->
-                            dayOf.put(task.rule().id() + "@" + task.subject().id() + task.season(), round.day()));
-            assertThat(state.garden().workDays())
-                    .as(round.id())
-                    .contains(round.day().getDayOfWeek());
+            round.due().forEach(
+                    task -> dayOf.put(task.rule().id() + "@" + task.subject().id() + task.season(), round.day()));
+            assertThat(state.garden().workDays()).as(round.id()).contains(round.day().getDayOfWeek());
         }
         assertThat(onDay.values()).allMatch(number -> number <= 3);
         for (Round round : rounds) {
             for (Task task : round.due()) {
                 for (String rule : task.rule().after()) {
                     LocalDate before = dayOf.get(rule + "@" + task.subject().id() + task.season());
-                    assertThat(before == null || !before.isAfter(round.day()))
-                            .as("%s after %s", task.id(), rule)
+                    assertThat(before == null || !before.isAfter(round.day())).as("%s after %s", task.id(), rule)
                             .isTrue();
                 }
             }
@@ -146,9 +129,7 @@ class RoundsTest {
             for (Task task : round.due()) {
                 if (!task.tags().isEmpty() && task.subject().bed().isPresent()) {
                     String bed = task.subject().bed().get().bed().id();
-                    assertThat(apart.clash(bed, round.day(), task.tags()))
-                            .as(task.id())
-                            .isEmpty();
+                    assertThat(apart.clash(bed, round.day(), task.tags())).as(task.id()).isEmpty();
                     apart.given(bed, round.day(), task.tags(), task.id());
                 }
             }
@@ -156,21 +137,19 @@ class RoundsTest {
     }
 
     private static SmallGarden currants(SmallGarden garden) {
-        return garden.note("2020-05-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
-                .note("2020-05-15", "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a'");
+        return garden.note("2020-05-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'").note("2020-05-15",
+                "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a'");
     }
 
     private static Round round(SmallGarden garden, String day, String id) {
-        return ROUNDS.of(garden.plan(day), garden.on(day)).stream()
-                .filter(round -> round.id().equals(id))
-                .findFirst()
+        return ROUNDS.of(garden.plan(day), garden.on(day)).stream().filter(round -> round.id().equals(id)).findFirst()
                 .orElseThrow(() -> new AssertionError("no round " + id));
     }
 
     @ParameterizedTest
     @CsvSource({"north,2026-12-01,2027-02-08,2027,2028", "south,2026-06-01,2026-08-08,2026-27,2027-28"})
-    void a_round_outlives_bushes_days_and_half_done_work_and_comes_anew_next_season(
-            String where, String today, String later, String season, String next) {
+    void a_round_outlives_bushes_days_and_half_done_work_and_comes_anew_next_season(String where, String today,
+            String later, String season, String next) {
         SmallGarden garden = currants(where.equals("north") ? SmallGarden.north() : SmallGarden.south());
         String id = "cut@%s.blackcurrant".formatted(season);
         Round before = round(garden, today, id);
@@ -182,28 +161,23 @@ class RoundsTest {
                 .note(today, "'skipped','task':'inspect-big-bud@bc-1@%s'".formatted(season));
         Round counted = round(garden, today, id);
         assertThat(counted.finished()).isNotEmpty();
-        assertThat(counted.tasks())
-                .extracting(Task::id)
-                .contains("winter-cut@bc-1@" + season, "count-stems@bc-2@" + season);
+        assertThat(counted.tasks()).extracting(Task::id).contains("winter-cut@bc-1@" + season,
+                "count-stems@bc-2@" + season);
 
         garden.note(later, "'pruned','plant':'bc-1','stems':{'4+':3}").note(later, "'grubbed','plant':'bc-2'");
         assertThat(round(garden, later, id).finished()).extracting(Task::id).contains("winter-cut@bc-1@" + season);
-        assertThat(ROUNDS.of(garden.plan(later), garden.on(later)))
-                .extracting(Round::id)
-                .contains(id)
+        assertThat(ROUNDS.of(garden.plan(later), garden.on(later))).extracting(Round::id).contains(id)
                 .doesNotHaveDuplicates();
         String nextYear = LocalDate.parse(today).plusYears(1).toString();
-        assertThat(round(garden, nextYear, "cut@%s.blackcurrant".formatted(next))
-                        .open())
-                .isTrue();
+        assertThat(round(garden, nextYear, "cut@%s.blackcurrant".formatted(next)).open()).isTrue();
     }
 
     @ParameterizedTest
     @CsvSource({"52,2026-12-01,2027", "-42,2026-06-01,2026-27"})
     void a_title_counts_the_beds_that_are_left(double latitude, String day, String season) {
         String beds = "{'id':'a','name':'Bed A','areaM2':4},{'id':'b','name':'Bed B','areaM2':4}";
-        SmallGarden garden = currants(new SmallGarden(latitude, beds, ""))
-                .note("2020-05-15", "'planted','plant':'bc-9','crop':'blackcurrant','bed':'b'");
+        SmallGarden garden = currants(new SmallGarden(latitude, beds, "")).note("2020-05-15",
+                "'planted','plant':'bc-9','crop':'blackcurrant','bed':'b'");
         String id = "soil@" + season;
         assertThat(round(garden, day, id).title()).isEqualTo("Soil test, 2 beds");
 
@@ -217,19 +191,12 @@ class RoundsTest {
     @Test
     void what_to_take_along_is_tools_and_sums_of_materials() throws IOException {
         Round feed = rounds("terrace-school", LocalDate.of(2026, 11, 25)).stream()
-                .filter(round -> round.id().equals("feed@2027.rubus"))
-                .findFirst()
-                .orElseThrow();
-        double grams = feed.tasks().stream()
-                .flatMap(task -> task.amount().orElseThrow().buys().stream())
-                .filter(buys -> buys.material().equals("poultry-pellets"))
-                .mapToDouble(buys -> buys.amount())
-                .sum();
+                .filter(round -> round.id().equals("feed@2027.rubus")).findFirst().orElseThrow();
+        double grams = feed.tasks().stream().flatMap(task -> task.amount().orElseThrow().buys().stream())
+                .filter(buys -> buys.material().equals("poultry-pellets")).mapToDouble(buys -> buys.amount()).sum();
 
         assertThat(feed.takeAlong()).startsWith("scale", "bucket");
-        assertThat(feed.materials())
-                .filteredOn(sum -> sum.material().equals("poultry-pellets"))
-                .singleElement()
+        assertThat(feed.materials()).filteredOn(sum -> sum.material().equals("poultry-pellets")).singleElement()
                 .satisfies(sum -> assertThat(sum.amount()).isEqualTo(grams).isPositive());
         assertThat(feed.cautions()).isNotEmpty().doesNotHaveDuplicates();
     }
@@ -237,20 +204,13 @@ class RoundsTest {
     @Test
     void every_rule_has_one_kind_of_round_and_every_kind_names_rules_that_are_there() {
         List<RoundKind> kinds = Documents.bundled().fields("rounds.json").objects("kinds").stream()
-                .map(each -> RecordReader.read(each, RoundKind.class))
-                .toList();
+                .map(each -> RecordReader.read(each, RoundKind.class)).toList();
         assertThat(kinds).extracting(RoundKind::id).doesNotHaveDuplicates();
         Rules rules = Rules.read(Documents.bundled());
-        assertThat(kinds.stream()
-                        .flatMap(kind -> kind.jobs().stream())
-                        .flatMap(job -> job.rules().stream())
-                        .toList())
-                .doesNotHaveDuplicates()
-                .containsExactlyInAnyOrderElementsOf(rules.ids());
+        assertThat(kinds.stream().flatMap(kind -> kind.jobs().stream()).flatMap(job -> job.rules().stream()).toList())
+                .doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(rules.ids());
         // what is done again and again would be one round all season if it were not gathered by week
-        rules.all().stream()
-                .filter(rule -> rule.repeatDays() > 0)
-                .forEach(
-                        rule -> assertThat(ROUNDS.kind(rule).by()).as(rule.id()).isEqualTo(RoundKind.By.WEEK));
+        rules.all().stream().filter(rule -> rule.repeatDays() > 0)
+                .forEach(rule -> assertThat(ROUNDS.kind(rule).by()).as(rule.id()).isEqualTo(RoundKind.By.WEEK));
     }
 }

@@ -21,8 +21,7 @@ class DoneByTest {
                 .note("2027-02-03", "'pruned','plant':'b-2'")
                 .note("2027-02-04", "'fed','plant':'b-2','material':'dried-blood','grams':5");
 
-        assertThat(garden.on("2027-12-31").entries().subList(1, 5))
-                .extracting(winter::of)
+        assertThat(garden.on("2027-12-31").entries().subList(1, 5)).extracting(winter::of)
                 .containsExactly(DoneBy.Says.YES, DoneBy.Says.NO, DoneBy.Says.NOTHING, DoneBy.Says.NO);
     }
 }

@@ -42,13 +42,11 @@ class SettlingTest {
         return new Subjects(state, CROPS).find(id, kind).orElseThrow();
     }
 
-    private Subject stand() {
-        return subject("stand", "a.blackcurrant.stool");
-    }
+    private Subject stand() { return subject("stand", "a.blackcurrant.stool"); }
 
     private Settling.Job job(DoneBy by, boolean over, Entry... named) {
-        return new Settling.Job(
-                by, entry -> entry.date().getYear() == 2027, List.of(named), over, new Settling.Amounts() {
+        return new Settling.Job(by, entry -> entry.date().getYear() == 2027, List.of(named), over,
+                new Settling.Amounts() {
                     @Override
                     public Settling.Wanted now(Subject part) {
                         asked++;
@@ -56,9 +54,7 @@ class SettlingTest {
                     }
 
                     @Override
-                    public Settling.Wanted after(Subject part, List<Entry> work) {
-                        return now(part);
-                    }
+                    public Settling.Wanted after(Subject part, List<Entry> work) { return now(part); }
 
                     @Override
                     public Settling.Wanted before(Subject part, Entry entry) {
@@ -76,9 +72,7 @@ class SettlingTest {
         return new DoneBy(List.of(kind), Map.of(), true, 0, measure);
     }
 
-    private Settled settled(Subject subject, DoneBy by) {
-        return new Settling().of(subject, job(by, false));
-    }
+    private Settled settled(Subject subject, DoneBy by) { return new Settling().of(subject, job(by, false)); }
 
     private List<Double> done(Subject subject, DoneBy by) {
         return settled(subject, by).shares().stream().map(Share::done).toList();
@@ -95,11 +89,9 @@ class SettlingTest {
         assertThat(first.skipped()).isFalse();
         assertThat(first.partly()).isFalse();
         assertThat(first.lastDay()).isEmpty();
-        assertThat(settling.of(stand, job(by(EntryKind.PRUNED, Optional.empty()), false))
-                        .shares())
+        assertThat(settling.of(stand, job(by(EntryKind.PRUNED, Optional.empty()), false)).shares())
                 .isSameAs(first.shares());
-        assertThat(settling.of(stand, job(together(EntryKind.STRUCK, Optional.empty()), false))
-                        .shares())
+        assertThat(settling.of(stand, job(together(EntryKind.STRUCK, Optional.empty()), false)).shares())
                 .containsExactly(Share.untouched(stand.id(), 4));
     }
 
@@ -119,24 +111,19 @@ class SettlingTest {
     void an_entry_that_could_not_have_been_it_does_nothing() {
         garden.note("2026-02-01", "'pruned','plant':'b-2','tips':3");
 
-        assertThat(settled(stand(), by(EntryKind.PRUNED, Optional.empty())).partly())
-                .isFalse();
-        assertThat(new Settling().first(stand(), job(by(EntryKind.PRUNED, Optional.empty()), false)))
-                .isEmpty();
+        assertThat(settled(stand(), by(EntryKind.PRUNED, Optional.empty())).partly()).isFalse();
+        assertThat(new Settling().first(stand(), job(by(EntryKind.PRUNED, Optional.empty()), false))).isEmpty();
     }
 
     @Test
     void the_first_entry_is_the_oldest_of_plant_and_bed() {
-        garden.note("2027-03-05", "'fed','plant':'b-2','material':'dried-blood','grams':5")
-                .note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
+        garden.note("2027-03-05", "'fed','plant':'b-2','material':'dried-blood','grams':5").note("2027-03-02",
+                "'fed','bed':'a','material':'dried-blood','grams':5");
 
         DoneBy fed = by(EntryKind.FED, Optional.empty());
-        assertThat(new Settling()
-                        .first(subject("plant", "b-2"), job(fed, false))
-                        .map(Entry::date))
+        assertThat(new Settling().first(subject("plant", "b-2"), job(fed, false)).map(Entry::date))
                 .contains(LocalDate.of(2027, 3, 2));
-        assertThat(new Settling().first(stand(), job(fed, false)).map(Entry::date))
-                .contains(LocalDate.of(2027, 3, 2));
+        assertThat(new Settling().first(stand(), job(fed, false)).map(Entry::date)).contains(LocalDate.of(2027, 3, 2));
     }
 
     @Test
@@ -144,29 +131,19 @@ class SettlingTest {
         garden.note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
 
         assertThat(settled(stand(), by(EntryKind.FED, Optional.empty())).open()).isFalse();
-        assertThat(settled(subject("plant", "b-1"), by(EntryKind.FED, Optional.empty()))
-                        .open())
-                .isFalse();
-        assertThat(settled(subject("bed", "a"), by(EntryKind.FED, Optional.empty()))
-                        .open())
-                .isFalse();
+        assertThat(settled(subject("plant", "b-1"), by(EntryKind.FED, Optional.empty())).open()).isFalse();
+        assertThat(settled(subject("bed", "a"), by(EntryKind.FED, Optional.empty())).open()).isFalse();
     }
 
     @Test
     void what_another_crop_of_the_bed_gave_is_not() {
         garden.note("2027-07-02", "'picked','bed':'a','crop':'gooseberry','kg':5");
 
-        assertThat(settled(stand(), by(EntryKind.PICKED, Optional.empty())).partly())
+        assertThat(settled(stand(), by(EntryKind.PICKED, Optional.empty())).partly()).isFalse();
+        assertThat(settled(subject("stand", "a.gooseberry.leg"), by(EntryKind.PICKED, Optional.empty())).open())
                 .isFalse();
-        assertThat(settled(subject("stand", "a.gooseberry.leg"), by(EntryKind.PICKED, Optional.empty()))
-                        .open())
-                .isFalse();
-        assertThat(settled(subject("plant", "b-1"), by(EntryKind.PICKED, Optional.empty()))
-                        .open())
-                .isTrue();
-        assertThat(settled(subject("bed", "a"), by(EntryKind.PICKED, Optional.empty()))
-                        .open())
-                .isFalse();
+        assertThat(settled(subject("plant", "b-1"), by(EntryKind.PICKED, Optional.empty())).open()).isTrue();
+        assertThat(settled(subject("bed", "a"), by(EntryKind.PICKED, Optional.empty())).open()).isFalse();
     }
 
     /** Of 8 kg planned half is enough. */
@@ -176,8 +153,7 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':" + kg);
 
-        assertThat(done(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).get(0))
-                .isCloseTo(done, within(1e-9));
+        assertThat(done(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).get(0)).isCloseTo(done, within(1e-9));
     }
 
     @Test
@@ -185,9 +161,7 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':1").note("2027-07-05", "'picked','plant':'b-2','kg':1");
 
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG))
-                        .shares()
-                        .get(0))
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).shares().get(0))
                 .satisfies(share -> assertThat(share.done()).isCloseTo(0.5, within(1e-9)))
                 .satisfies(share -> assertThat(share.by()).hasSize(2));
     }
@@ -208,20 +182,17 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 12.0);
         garden.note("2027-07-02", "'picked','bed':'a','kg':6");
 
-        assertThat(done(stand(), by(EntryKind.PICKED, KG)))
-                .satisfiesExactly(three -> assertThat(three).isEqualTo(0.5), one -> assertThat(one)
-                        .isCloseTo(1.0 / 6, within(1e-9)));
+        assertThat(done(stand(), by(EntryKind.PICKED, KG))).satisfiesExactly(three -> assertThat(three).isEqualTo(0.5),
+                one -> assertThat(one).isCloseTo(1.0 / 6, within(1e-9)));
     }
 
     @Test
     void where_nothing_was_expected_any_weight_is_enough() {
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':0.1");
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open())
-                .isFalse();
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open()).isFalse();
 
         before.put(EntryKind.PICKED, 0.0);
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open())
-                .isFalse();
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open()).isFalse();
     }
 
     @Test
@@ -229,10 +200,7 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':0.1");
 
-        assertThat(new Settling()
-                        .of(stand(), job(by(EntryKind.PICKED, KG), true))
-                        .shares())
-                .extracting(Share::done)
+        assertThat(new Settling().of(stand(), job(by(EntryKind.PICKED, KG), true)).shares()).extracting(Share::done)
                 .containsExactly(0.0, 1.0);
     }
 
@@ -241,18 +209,15 @@ class SettlingTest {
     void a_row_counts_by_metres(String metres, double done) {
         garden.note("2027-08-02", "'pruned','plant':'row','metres':" + metres);
 
-        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty()))
-                        .get(0))
-                .isCloseTo(done, within(1e-9));
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty())).get(0)).isCloseTo(done,
+                within(1e-9));
     }
 
     @Test
     void an_entry_without_metres_is_of_the_whole_row() {
         garden.note("2027-08-02", "'pruned','plant':'row'");
 
-        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty()))
-                        .open())
-                .isFalse();
+        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty())).open()).isFalse();
     }
 
     @Test
@@ -260,12 +225,10 @@ class SettlingTest {
         before.put(EntryKind.PRUNED, 40.0);
         Optional<DoneBy.Measure> canes = Optional.of(new DoneBy.Measure(Optional.of("stems"), 80));
         garden.note("2027-08-02", "'pruned','plant':'row','stems':{'2':8}");
-        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0))
-                .isCloseTo(0.25, within(1e-9));
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0)).isCloseTo(0.25, within(1e-9));
 
         garden.note("2027-08-03", "'pruned','plant':'row','metres':4");
-        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0))
-                .isEqualTo(1);
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0)).isEqualTo(1);
     }
 
     /** Asked: 10 to give before, so many left; done where a fifth or less is left. */
@@ -319,13 +282,11 @@ class SettlingTest {
 
     @Test
     void the_first_entry_of_a_plant_may_be_before_that_of_its_bed() {
-        garden.note("2027-03-01", "'fed','plant':'b-2','material':'dried-blood','grams':5")
-                .note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
+        garden.note("2027-03-01", "'fed','plant':'b-2','material':'dried-blood','grams':5").note("2027-03-02",
+                "'fed','bed':'a','material':'dried-blood','grams':5");
 
-        assertThat(new Settling()
-                        .first(subject("plant", "b-2"), job(by(EntryKind.FED, Optional.empty()), false))
-                        .map(Entry::date))
-                .contains(LocalDate.of(2027, 3, 1));
+        assertThat(new Settling().first(subject("plant", "b-2"), job(by(EntryKind.FED, Optional.empty()), false))
+                .map(Entry::date)).contains(LocalDate.of(2027, 3, 1));
     }
 
     @Test
@@ -346,12 +307,7 @@ class SettlingTest {
     }
 
     private Entry named(String rest) {
-        String at = "2027-06-0"
-                + (1
-                        + garden.on("2027-12-31")
-                                .finished()
-                                .getOrDefault("t@a@2027", List.of())
-                                .size());
+        String at = "2027-06-0" + (1 + garden.on("2027-12-31").finished().getOrDefault("t@a@2027", List.of()).size());
         garden.note(at, rest);
         List<Entry> all = garden.on("2027-12-31").finished().get("t@a@2027");
         return all.get(all.size() - 1);
@@ -365,9 +321,8 @@ class SettlingTest {
 
         Settled settled = new Settling().of(stand(), job(by(EntryKind.PRUNED, Optional.empty()), false, done, skipped));
 
-        assertThat(settled.shares())
-                .containsExactly(
-                        new Share("b-1", 3, 1, false, List.of(done)), new Share("b-2", 1, 0, true, List.of(skipped)));
+        assertThat(settled.shares()).containsExactly(new Share("b-1", 3, 1, false, List.of(done)),
+                new Share("b-2", 1, 0, true, List.of(skipped)));
         assertThat(settled.open()).isFalse();
         assertThat(settled.skipped()).isFalse();
         assertThat(settled.lastDay()).contains(skipped.date());
@@ -379,8 +334,7 @@ class SettlingTest {
         Entry done = named("'done','task':'t@a@2027'");
         DoneBy pruned = by(EntryKind.PRUNED, Optional.empty());
 
-        assertThat(new Settling().of(stand(), job(pruned, false, skipped)).skipped())
-                .isTrue();
+        assertThat(new Settling().of(stand(), job(pruned, false, skipped)).skipped()).isTrue();
         Settled settled = new Settling().of(stand(), job(pruned, false, skipped, done));
         assertThat(settled.skipped()).isFalse();
         assertThat(settled.open()).isFalse();
@@ -390,8 +344,6 @@ class SettlingTest {
     void a_stand_is_done_plant_by_plant_and_all_else_as_one() {
         assertThat(Settling.parts(stand(), false)).extracting(Subject::id).containsExactly("b-1", "b-2");
         assertThat(Settling.parts(stand(), true)).containsExactly(stand());
-        assertThat(Settling.parts(subject("bed", "a"), false))
-                .extracting(Subject::id)
-                .containsExactly("a");
+        assertThat(Settling.parts(subject("bed", "a"), false)).extracting(Subject::id).containsExactly("a");
     }
 }

@@ -26,25 +26,16 @@ class TimesTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({
-        "2026-09-14, false",
-        "2026-09-15, true",
-        "2027-03-15, true",
-        "2027-09-14, true",
-        "2027-09-15, true",
-        "2027-09-16, false"
-    })
+    @CsvSource({"2026-09-14, false", "2026-09-15, true", "2027-03-15, true", "2027-09-14, true", "2027-09-15, true",
+            "2027-09-16, false"})
     void a_day_belongs_to_the_nearest_and_between_two_to_the_earlier(String day, boolean belongs) {
         assertThat(march("0001-01-01").has(LocalDate.parse(day))).isEqualTo(belongs);
     }
 
     @Test
     void midway_belongs_to_the_one_before() {
-        Times times = new Times(
-                span("2026-01-01", "2026-01-10"),
-                span("2026-01-20", "2026-01-31"),
-                span("2027-01-20", "2027-01-31"),
-                LocalDate.MIN);
+        Times times = new Times(span("2026-01-01", "2026-01-10"), span("2026-01-20", "2026-01-31"),
+                span("2027-01-20", "2027-01-31"), LocalDate.MIN);
 
         assertThat(times.has(LocalDate.parse("2026-01-15"))).isFalse();
     }

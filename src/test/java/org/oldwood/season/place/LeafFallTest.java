@@ -70,9 +70,7 @@ class LeafFallTest {
             long black = day(stages, "blackcurrant", Stage.FIRST_FLOWER);
             long red = day(stages, "redcurrant", Stage.FIRST_FLOWER);
             if (half > 0) {
-                assertThat(Math.abs(black - before))
-                        .describedAs("%d half degrees", half)
-                        .isLessThanOrEqualTo(3);
+                assertThat(Math.abs(black - before)).describedAs("%d half degrees", half).isLessThanOrEqualTo(3);
                 assertThat(red).isBetween(redBefore - 4, redBefore);
             }
             before = black;
@@ -82,33 +80,24 @@ class LeafFallTest {
 
     @Test
     void without_any_winter_it_says_that_the_crop_will_not_suit() {
-        StageDate flower = stages(35, warmer(Climate.bundled("oxford", DOCUMENTS), 16))
-                .date(CROPS.get("blackcurrant"), new Season(2027, Hemisphere.NORTH), Stage.FIRST_FLOWER);
+        StageDate flower = stages(35, warmer(Climate.bundled("oxford", DOCUMENTS), 16)).date(CROPS.get("blackcurrant"),
+                new Season(2027, Hemisphere.NORTH), Stage.FIRST_FLOWER);
 
         assertThat(flower.basis().words()).isEqualTo("calendar");
         assertThat(flower.words()).contains("will not suit");
     }
 
     private static Climate warmer(Climate climate, double byC) {
-        return new Climate(
-                "warmer",
-                climate.latitude(),
-                warmer(climate.meanMaxC(), byC),
-                warmer(climate.meanMinC(), byC),
-                climate.rainMm(),
-                List.of(),
-                "");
+        return new Climate("warmer", climate.latitude(), warmer(climate.meanMaxC(), byC),
+                warmer(climate.meanMinC(), byC), climate.rainMm(), List.of(), "");
     }
 
     private static org.oldwood.season.Months warmer(org.oldwood.season.Months months, double byC) {
-        return org.oldwood.season.Months.of(java.util.Arrays.stream(months.toArray())
-                .map(each -> each + byC)
-                .toArray());
+        return org.oldwood.season.Months
+                .of(java.util.Arrays.stream(months.toArray()).map(each -> each + byC).toArray());
     }
 
-    private static double number(String[] cells, int at) {
-        return Double.parseDouble(cells[at]);
-    }
+    private static double number(String[] cells, int at) { return Double.parseDouble(cells[at]); }
 
     private static long day(ModelledStages stages, String crop, Stage stage) {
         Season season = new Season(2027, Hemisphere.NORTH);
@@ -126,7 +115,7 @@ class LeafFallTest {
     }
 
     private static ModelledStages stages(double latitude, Climate climate) {
-        return new ModelledStages(
-                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        return new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(),
+                DOCUMENTS);
     }
 }

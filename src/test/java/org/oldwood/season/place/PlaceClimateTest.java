@@ -46,8 +46,7 @@ class PlaceClimateTest {
             for (int month = 1; month <= 12 && cells[6].equals("expected"); month++) {
                 String printed = cells[7 + month];
                 double last = Math.pow(10, -(printed.length() - printed.indexOf('.') - 1.0));
-                assertThat(months.orElseThrow().in(month))
-                        .describedAs("%s %s month %d", cells[0], cells[5], month)
+                assertThat(months.orElseThrow().in(month)).describedAs("%s %s month %d", cells[0], cells[5], month)
                         .isCloseTo(Double.parseDouble(printed), within(0.51 * last));
                 rows++;
             }
@@ -85,10 +84,8 @@ class PlaceClimateTest {
                 PlaceClimate made = new PlaceClimate(
                         new Spot(station.latitude(), station.longitude(), station.heightM()), STATIONS, METHODS, 30);
                 double error = Math.abs(spring(made.maximum(), made.minimum(), station.latitude())
-                        - spring(
-                                Months.of(station.year(Station.Column.MAXIMUM)),
-                                Months.of(station.year(Station.Column.MINIMUM)),
-                                station.latitude()));
+                        - spring(Months.of(station.year(Station.Column.MAXIMUM)),
+                                Months.of(station.year(Station.Column.MINIMUM)), station.latitude()));
                 spring += error;
                 within += error <= made.errorC() ? 1 : 0;
                 n++;
@@ -120,11 +117,7 @@ class PlaceClimateTest {
                 for (Stage stage : Stage.values()) {
                     long day = a.date(crop, season, stage).date().toEpochDay();
                     here += Math.abs(b.date(crop, season, stage).date().toEpochDay() - day);
-                    byCalendar += Math.abs(new CalendarStages()
-                                    .date(crop, season, stage)
-                                    .date()
-                                    .toEpochDay()
-                            - day);
+                    byCalendar += Math.abs(new CalendarStages().date(crop, season, stage).date().toEpochDay() - day);
                     count++;
                 }
             }
@@ -147,13 +140,9 @@ class PlaceClimateTest {
     void the_stations_are_named_with_distance_and_height_and_a_lacking_height_is_asked_for() {
         PlaceClimate low = PlaceClimate.at(new Spot(44.9, -93.2, 0), DOCUMENTS).orElseThrow();
 
-        assertThat(low.heightWarning())
-                .hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
+        assertThat(low.heightWarning()).hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
         assertThat(low.climate().name()).contains(" km, ").contains("m higher").contains("2003-2021");
-        assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS)
-                        .orElseThrow()
-                        .heightWarning())
-                .isEmpty();
+        assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS).orElseThrow().heightWarning()).isEmpty();
     }
 
     private static String why(Spot spot) {
@@ -162,34 +151,25 @@ class PlaceClimateTest {
     }
 
     private static Stages stages(double latitude, Climate climate) {
-        return new ModelledStages(
-                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        return new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(),
+                DOCUMENTS);
     }
 
     /** Where the bundled places lie: the longitudes are in their published station files. */
     private static Spot bundledSpot(String id) {
         Fields fields = DOCUMENTS.fields("climates/" + id + ".json");
-        return new Spot(
-                fields.number("latitude", -90, 90),
-                LONGITUDE_HEIGHT.get(id)[0],
-                LONGITUDE_HEIGHT.get(id)[1]);
+        return new Spot(fields.number("latitude", -90, 90), LONGITUDE_HEIGHT.get(id)[0], LONGITUDE_HEIGHT.get(id)[1]);
     }
 
     private static final Map<String, double[]> LONGITUDE_HEIGHT = Map.ofEntries(
-            Map.entry("cambridge", new double[] {0.10, 12}),
-            Map.entry("christchurch", new double[] {172.60, 30}),
-            Map.entry("eskdalemuir", new double[] {-3.20, 236}),
-            Map.entry("hobart", new double[] {147.33, 50}),
-            Map.entry("launceston", new double[] {147.14, 5}),
-            Map.entry("leuchars", new double[] {-2.86, 10}),
-            Map.entry("manston", new double[] {1.34, 49}),
-            Map.entry("oxford", new double[] {-1.26, 57}),
-            Map.entry("paisley", new double[] {-4.43, 32}),
-            Map.entry("ross-on-wye", new double[] {-2.58, 67}),
-            Map.entry("saint-petersburg", new double[] {30.30, 3}),
-            Map.entry("sutton-bonington", new double[] {-1.25, 43}),
-            Map.entry("warsaw", new double[] {20.96, 106}),
-            Map.entry("yakima", new double[] {-120.54, 325}));
+            Map.entry("cambridge", new double[]{0.10, 12}), Map.entry("christchurch", new double[]{172.60, 30}),
+            Map.entry("eskdalemuir", new double[]{-3.20, 236}), Map.entry("hobart", new double[]{147.33, 50}),
+            Map.entry("launceston", new double[]{147.14, 5}), Map.entry("leuchars", new double[]{-2.86, 10}),
+            Map.entry("manston", new double[]{1.34, 49}), Map.entry("oxford", new double[]{-1.26, 57}),
+            Map.entry("paisley", new double[]{-4.43, 32}), Map.entry("ross-on-wye", new double[]{-2.58, 67}),
+            Map.entry("saint-petersburg", new double[]{30.30, 3}),
+            Map.entry("sutton-bonington", new double[]{-1.25, 43}), Map.entry("warsaw", new double[]{20.96, 106}),
+            Map.entry("yakima", new double[]{-120.54, 325}));
 
     private static double spring(Months maximum, Months minimum, double latitude) {
         Months mean = maximum.mean(minimum);
@@ -225,9 +205,7 @@ class PlaceClimateTest {
     private static List<String[]> checks() throws IOException {
         try (InputStream in = Objects.requireNonNull(PlaceClimateTest.class.getResourceAsStream("/place-checks.csv"))) {
             List<String[]> rows = new ArrayList<>();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .skip(1)
+            new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().skip(1)
                     .forEach(line -> rows.add(line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1)));
             return rows;
         }

@@ -13,10 +13,8 @@ import org.oldwood.season.SunTimes;
 import org.oldwood.store.Documents;
 
 class HourlyTemperatureTest {
-    private static final double[] WORKED_DAY = {
-        3.82, 3.37, 2.96, 2.60, 2.28, 1.98, 2.17, 4.49, 6.71, 8.76, 10.55, 12.01, 13.10, 13.77, 14.00, 13.77, 13.10,
-        12.01, 10.55, 8.26, 6.88, 5.91, 5.16, 4.55
-    };
+    private static final double[] WORKED_DAY = {3.82, 3.37, 2.96, 2.60, 2.28, 1.98, 2.17, 4.49, 6.71, 8.76, 10.55,
+            12.01, 13.10, 13.77, 14.00, 13.77, 13.10, 12.01, 10.55, 8.26, 6.88, 5.91, 5.16, 4.55};
 
     /** Computed by an independent program, not printed; two of its night hours differ by 0.008 °C. */
     @Test
@@ -51,16 +49,13 @@ class HourlyTemperatureTest {
         assertThat(Arrays.stream(day(52, 200, 7, 7)).distinct().toArray()).containsExactly(7);
     }
 
-    private static double total(double[] hours, HourlySum sum) {
-        return DoubleStream.of(hours).map(sum::hour).sum();
-    }
+    private static double total(double[] hours, HourlySum sum) { return DoubleStream.of(hours).map(sum::hour).sum(); }
 
     private static double[] day(double latitude, int day, double min, double max) {
-        double[] half = IntStream.rangeClosed(day - 1, day + 1)
-                .mapToDouble(each -> SunTimes.halfDay(latitude, each))
+        double[] half = IntStream.rangeClosed(day - 1, day + 1).mapToDouble(each -> SunTimes.halfDay(latitude, each))
                 .toArray();
         double[] hours = new double[24];
-        HourlyTemperature.fill(new double[] {min, min, min}, new double[] {max, max, max}, half, 1, hours);
+        HourlyTemperature.fill(new double[]{min, min, min}, new double[]{max, max, max}, half, 1, hours);
         return hours;
     }
 }

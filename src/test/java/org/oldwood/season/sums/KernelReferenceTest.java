@@ -22,14 +22,13 @@ class KernelReferenceTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/day-length.csv", useHeadersInDisplayName = true)
     void day_length(String id, double latitude, int day, String what, double expected, double to) {
-        double computed =
-                switch (what) {
-                    case "declination" -> DayLength.declinationRad(day);
-                    case "sunset-angle" -> DayLength.sunsetAngleRad(latitude, day);
-                    case "nearness" -> DayLength.nearness(day);
-                    case "radiation" -> DayLength.radiationMj(latitude, day);
-                    default -> DayLength.hours(latitude, day);
-                };
+        double computed = switch (what) {
+            case "declination" -> DayLength.declinationRad(day);
+            case "sunset-angle" -> DayLength.sunsetAngleRad(latitude, day);
+            case "nearness" -> DayLength.nearness(day);
+            case "radiation" -> DayLength.radiationMj(latitude, day);
+            default -> DayLength.hours(latitude, day);
+        };
 
         assertThat(computed).as(id).isCloseTo(expected, within(to / 2));
     }
@@ -37,20 +36,19 @@ class KernelReferenceTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/sun-times.csv", useHeadersInDisplayName = true)
     void sun_times(String id, double latitude, int day, String what, double expected, double to) {
-        double computed =
-                switch (what) {
-                    case "rise" -> 12 - SunTimes.halfDay(latitude, day);
-                    case "set" -> 12 + SunTimes.halfDay(latitude, day);
-                    default -> 2 * SunTimes.halfDay(latitude, day);
-                };
+        double computed = switch (what) {
+            case "rise" -> 12 - SunTimes.halfDay(latitude, day);
+            case "set" -> 12 + SunTimes.halfDay(latitude, day);
+            default -> 2 * SunTimes.halfDay(latitude, day);
+        };
 
         assertThat(computed).as(id).isCloseTo(expected, within(to / 2));
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/degree-days.csv", useHeadersInDisplayName = true)
-    void degree_days(
-            String id, String method, double min, double max, double base, Double upper, double expected, double to) {
+    void degree_days(String id, String method, double min, double max, double base, Double upper, double expected,
+            double to) {
         double computed;
         if (method.equals("simple")) {
             computed = DegreeDays.simple(min, max, base, Double.POSITIVE_INFINITY);
@@ -70,9 +68,7 @@ class KernelReferenceTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/hourly-72.csv", useHeadersInDisplayName = true)
     void running_totals_of_72_hours(String id, String model, int after, double expected, double to) {
-        HourlySum sum = model.equals("degree-hours")
-                ? new GrowingDegreeHours()
-                : MODELS.get(model).begin();
+        HourlySum sum = model.equals("degree-hours") ? new GrowingDegreeHours() : MODELS.get(model).begin();
 
         double total = DoubleStream.of(HOURS).limit(after).map(sum::hour).sum();
 
@@ -100,10 +96,8 @@ class KernelReferenceTest {
 
     private static double[] hours() {
         try (Stream<String> lines = Files.lines(Path.of("src/test/resources/reference/hourly-72-temperatures.csv"))) {
-            return lines.filter(line -> !line.startsWith("#"))
-                    .flatMap(line -> Stream.of(line.split(" ")))
-                    .mapToDouble(Double::parseDouble)
-                    .toArray();
+            return lines.filter(line -> !line.startsWith("#")).flatMap(line -> Stream.of(line.split(" ")))
+                    .mapToDouble(Double::parseDouble).toArray();
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

@@ -56,26 +56,19 @@ class WeatherReaderLawsTest {
         HEADER_LOST
     }
 
-    private static final Set<Style> OTHER_UNITS =
-            Set.of(Style.FAHRENHEIT, Style.KELVIN, Style.TENTHS, Style.SWAPPED_COLUMNS);
+    private static final Set<Style> OTHER_UNITS = Set.of(Style.FAHRENHEIT, Style.KELVIN, Style.TENTHS,
+            Style.SWAPPED_COLUMNS);
 
     private record Row(LocalDate date, double min, double max, double rain) {}
 
     @Property(tries = 400)
-    void nothing_untrue_is_read(
-            @ForAll Fault fault,
-            @ForAll Style style,
-            @ForAll @IntRange(min = 0, max = DAYS - 2) int at,
-            @ForAll @IntRange(min = 0, max = 99) int seed) {
+    void nothing_untrue_is_read(@ForAll Fault fault, @ForAll Style style,
+            @ForAll @IntRange(min = 0, max = DAYS - 2) int at, @ForAll @IntRange(min = 0, max = 99) int seed) {
         List<Row> rows = rows(seed);
 
         Problems problems = new Problems();
-        Optional<WeatherImport> read = WeatherReader.read(
-                text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8),
-                "w.csv",
-                TODAY,
-                WeatherHints.NONE,
-                problems);
+        Optional<WeatherImport> read = WeatherReader.read(text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8),
+                "w.csv", TODAY, WeatherHints.NONE, problems);
 
         assertThat(read.isPresent()).isEqualTo(problems.isEmpty());
         problems.list().forEach(each -> assertThat(each.inWords()).contains("w.csv"));
@@ -100,17 +93,14 @@ class WeatherReaderLawsTest {
             }
         }
         assertThat(read.notMeasured()).isEqualTo(absent);
-        assertThat(read.weather().count()
-                        + read.gaps().stream().mapToInt(WeatherImport.Gap::days).sum())
+        assertThat(read.weather().count() + read.gaps().stream().mapToInt(WeatherImport.Gap::days).sum())
                 .isLessThanOrEqualTo(DAYS);
         assertThat(read.weather().first()).isAfterOrEqualTo(FIRST);
         assertThat(read.weather().last()).isBeforeOrEqualTo(FIRST.plusDays(DAYS - 1));
     }
 
     private static void trueOrAbsent(OptionalDouble value, double written) {
-        if (value.isPresent()) {
-            assertThat(value.getAsDouble()).isEqualTo(written);
-        }
+        if (value.isPresent()) { assertThat(value.getAsDouble()).isEqualTo(written); }
     }
 
     /** Winters about 3 °C, summers about 21; tenths, so that a unit shows. */
@@ -119,8 +109,8 @@ class WeatherReaderLawsTest {
         for (int i = 0; i < DAYS; i++) {
             double warm = 0.5 - 0.5 * Math.cos(2 * Math.PI * (i - 15) / DAYS);
             long tenths = Math.round(10 + 120 * warm) + (i * 7 + seed) % 30;
-            rows.add(new Row(
-                    FIRST.plusDays(i), tenths / 10.0, (tenths + 61 + (i + seed) % 20) / 10.0, (i + seed) % 4 / 2.0));
+            rows.add(new Row(FIRST.plusDays(i), tenths / 10.0, (tenths + 61 + (i + seed) % 20) / 10.0,
+                    (i + seed) % 4 / 2.0));
         }
         return rows;
     }

@@ -22,12 +22,8 @@ class WeatherReaderTest {
         assertThat(read.weather().count()).isEqualTo(3);
         assertThat(read.repeated()).isEqualTo(1);
         assertThat(read.notMeasured()).isEqualTo(1);
-        assertThat(read.gaps())
-                .singleElement()
-                .extracting(WeatherImport.Gap::days)
-                .isEqualTo(2);
-        assertThat(read.weather().on(LocalDate.of(2026, 1, 2)).orElseThrow().minC())
-                .isEmpty();
+        assertThat(read.gaps()).singleElement().extracting(WeatherImport.Gap::days).isEqualTo(2);
+        assertThat(read.weather().on(LocalDate.of(2026, 1, 2)).orElseThrow().minC()).isEmpty();
     }
 
     @Test
@@ -42,8 +38,8 @@ class WeatherReaderTest {
 
     @Test
     void ghcn_daily_rows_by_day_are_tenths_and_failed_checks_are_absent() {
-        WeatherImport read =
-                good("\"STATION\",\"DATE\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\"\n"
+        WeatherImport read = good(
+                "\"STATION\",\"DATE\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\"\n"
                         + "\"USC00351862\",\"2020-07-01\",\"13\",\",,7\",\"289\",\",,7\",\"123\"\n"
                         + "\"USC00351862\",\"2020-07-02\",\"0\",\",,7\",\"999\",\",I,7\",\"120\"\n");
 
@@ -51,8 +47,7 @@ class WeatherReaderTest {
         assertThat(day.minC()).hasValue(12.3);
         assertThat(day.maxC()).hasValue(28.9);
         assertThat(day.rainMm()).hasValue(1.3);
-        assertThat(read.weather().on(LocalDate.of(2020, 7, 2)).orElseThrow().maxC())
-                .isEmpty();
+        assertThat(read.weather().on(LocalDate.of(2020, 7, 2)).orElseThrow().maxC()).isEmpty();
     }
 
     @ParameterizedTest
@@ -73,8 +68,7 @@ class WeatherReaderTest {
         WeatherImport read = good("UK000047811202007TMAX%s%nUK000047811202007TMIN%s".formatted(values, values));
 
         assertThat(read.weather().last()).isEqualTo("2020-07-31");
-        assertThat(read.weather().on(LocalDate.of(2020, 7, 31)).orElseThrow().maxC())
-                .hasValue(18.9);
+        assertThat(read.weather().on(LocalDate.of(2020, 7, 31)).orElseThrow().maxC()).hasValue(18.9);
     }
 
     @Test
@@ -98,8 +92,8 @@ class WeatherReaderTest {
         assertThat(bad(year("date,tmin,tmax", 278, 291))).contains("kelvins", "--degrees k");
         assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of °C", "--degrees tenths");
         assertThat(bad(year("date,tmin,tmax", 14, 6))).contains("tmin and tmax are swapped");
-        assertThat(bad(year("station,date,tmin,tmax", 50, 85)))
-                .contains("two-readings", "--degrees tenths or --degrees f");
+        assertThat(bad(year("station,date,tmin,tmax", 50, 85))).contains("two-readings",
+                "--degrees tenths or --degrees f");
     }
 
     private static String year(String head, int min, int max) {

@@ -12,15 +12,8 @@ import org.oldwood.craft.pruning.Why;
 
 class WoodTest {
     private static Wood wood(Stems before, int age, int out) {
-        return Wood.of(new Cut(
-                StageOfLife.BEARING,
-                before,
-                List.of(new Cut.Taken(age, out, Why.SPENT)),
-                before.without(age, out),
-                0,
-                0,
-                EnumSet.noneOf(Cut.Remark.class),
-                java.util.Optional.empty()));
+        return Wood.of(new Cut(StageOfLife.BEARING, before, List.of(new Cut.Taken(age, out, Why.SPENT)),
+                before.without(age, out), 0, 0, EnumSet.noneOf(Cut.Remark.class), java.util.Optional.empty()));
     }
 
     private static long hollow(Wood.Age age) {
@@ -63,8 +56,7 @@ class WoodTest {
     void older_wood_is_drawn_otherwise_than_younger() {
         Wood wood = wood(Stems.of(1, 1, 1, 1, 1), 5, 1);
 
-        assertThat(wood.ages())
-                .extracting(it -> it.now().get(0).drawing())
-                .containsExactly("stem1a", "stem2a", "stem3a", "stem4a", "out5a");
+        assertThat(wood.ages()).extracting(it -> it.now().get(0).drawing()).containsExactly("stem1a", "stem2a",
+                "stem3a", "stem4a", "out5a");
     }
 }

@@ -52,9 +52,7 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
 
     /** The same bush with sick ones of its kind beside it in the bed. */
     public ParentHealth beside(List<Sick> neighbours) {
-        if (neighbours.isEmpty()) {
-            return this;
-        }
+        if (neighbours.isEmpty()) { return this; }
         Sick first = neighbours.get(0);
         List<Warning> all = new ArrayList<>();
         all.add(new Warning(
@@ -68,10 +66,8 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
     private static Warning uninspected(HealthSigns signs, double seenYears, double ageYears) {
         return new Warning(
                 "The bush is %s years old and %s; after %s without one, look it over and note what you find, or buy certified stock."
-                        .formatted(
-                                (int) ageYears,
-                                seenYears < ageYears
-                                        ? "its last inspection is " + (int) seenYears + " years back"
+                        .formatted((int) ageYears,
+                                seenYears < ageYears ? "its last inspection is " + (int) seenYears + " years back"
                                         : "no inspection is noted",
                                 signs.uninspectedYears().inWords()),
                 signs.uninspectedYears().sources());

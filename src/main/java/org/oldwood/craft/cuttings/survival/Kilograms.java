@@ -16,9 +16,7 @@ public record Kilograms(Spread plants, PlantYield perPlant) {
 
     /** The chance that {@code plants} plants bear {@code kg} or more. */
     public static double chance(int plants, PlantYield perPlant, double kg) {
-        if (kg <= 0) {
-            return 1;
-        }
+        if (kg <= 0) { return 1; }
         return plants == 0 ? 0 : 1 - perPlant.chanceBelow(kg / plants);
     }
 
@@ -33,9 +31,7 @@ public record Kilograms(Spread plants, PlantYield perPlant) {
 
     /** The crop, kg, that is not exceeded with a chance of {@code share}. */
     public double quantile(double share) {
-        if (plants.chance(0) >= share) {
-            return 0;
-        }
+        if (plants.chance(0) >= share) { return 0; }
         double low = 0;
         double high = plants.most() * perPlant.kg().high();
         for (int i = 0; i < HALVINGS; i++) {

@@ -13,13 +13,9 @@ public enum Phase {
 
     private final String words;
 
-    Phase(String words) {
-        this.words = words;
-    }
+    Phase(String words) { this.words = words; }
 
-    public String words() {
-        return words;
-    }
+    public String words() { return words; }
 
     /** As it stands in the data: {@code planting-out}. */
     public String key() {

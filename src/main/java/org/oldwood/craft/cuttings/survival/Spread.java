@@ -4,14 +4,10 @@ package org.oldwood.craft.cuttings.survival;
 public final class Spread {
     private final double[] chances;
 
-    Spread(double[] chances) {
-        this.chances = chances.clone();
-    }
+    Spread(double[] chances) { this.chances = chances.clone(); }
 
     /** The greatest number that can be. */
-    public int most() {
-        return chances.length - 1;
-    }
+    public int most() { return chances.length - 1; }
 
     /** The chance of exactly {@code number}. */
     public double chance(int number) {
@@ -41,9 +37,7 @@ public final class Spread {
         double sum = 0;
         for (int k = 0; k < most(); k++) {
             sum += chances[k];
-            if (sum >= share) {
-                return k;
-            }
+            if (sum >= share) { return k; }
         }
         return most();
     }

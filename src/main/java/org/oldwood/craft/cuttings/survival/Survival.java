@@ -17,30 +17,22 @@ import org.oldwood.craft.cuttings.PastLot;
 public final class Survival {
     private final Map<Phase, UncertainRate> rates;
 
-    public Survival(Map<Phase, UncertainRate> rates) {
-        this.rates = new EnumMap<>(rates);
-    }
+    public Survival(Map<Phase, UncertainRate> rates) { this.rates = new EnumMap<>(rates); }
 
-    public UncertainRate rate(Phase phase) {
-        return rates.getOrDefault(phase, UncertainRate.CERTAIN);
-    }
+    public UncertainRate rate(Phase phase) { return rates.getOrDefault(phase, UncertainRate.CERTAIN); }
 
     /** The phases still to come from {@code phase}, of which {@code fraction} is over. */
     public SurvivalChain from(Phase phase, double fraction) {
         List<UncertainRate> left = new ArrayList<>();
         left.add(rate(phase).late(fraction));
         for (Phase later : Phase.values()) {
-            if (later.compareTo(phase) > 0) {
-                left.add(rate(later));
-            }
+            if (later.compareTo(phase) > 0) { left.add(rate(later)); }
         }
         return new SurvivalChain(left);
     }
 
     /** All phases. */
-    public SurvivalChain whole() {
-        return from(Phase.ROOTING, 0);
-    }
+    public SurvivalChain whole() { return from(Phase.ROOTING, 0); }
 
     /** The rates after the garden's past lots. */
     public Survival learning(List<PastLot> past) {
@@ -53,9 +45,7 @@ public final class Survival {
 
     private void learn(Map<Phase, UncertainRate> learnt, PastLot lot) {
         double rooted = rooted(lot);
-        if (rooted >= 0) {
-            add(learnt, Phase.ROOTING, rooted, lot.struck());
-        }
+        if (rooted >= 0) { add(learnt, Phase.ROOTING, rooted, lot.struck()); }
         if (rooted > 0 && lot.lifted().isPresent()) {
             add(learnt, Phase.NURSERY, Math.min(rooted, lot.lifted().getAsInt()), rooted);
         }
@@ -70,12 +60,9 @@ public final class Survival {
      * nursery bed; −1 where neither was.
      */
     private double rooted(PastLot lot) {
-        if (lot.rooted().isPresent()) {
-            return Math.min(lot.struck(), lot.rooted().getAsInt());
-        }
+        if (lot.rooted().isPresent()) { return Math.min(lot.struck(), lot.rooted().getAsInt()); }
         if (lot.lifted().isPresent()) {
-            return Math.min(
-                    lot.struck(), lot.lifted().getAsInt() / rate(Phase.NURSERY).mean());
+            return Math.min(lot.struck(), lot.lifted().getAsInt() / rate(Phase.NURSERY).mean());
         }
         return -1;
     }

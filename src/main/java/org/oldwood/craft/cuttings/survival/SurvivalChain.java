@@ -28,9 +28,7 @@ public record SurvivalChain(List<UncertainRate> rates) {
         double[] now = new double[n + 1];
         now[n] = 1;
         for (UncertainRate rate : rates) {
-            if (!rate.isCertain()) {
-                now = through(now, rate);
-            }
+            if (!rate.isCertain()) { now = through(now, rate); }
         }
         return new Spread(now);
     }
@@ -65,9 +63,7 @@ public record SurvivalChain(List<UncertainRate> rates) {
             for (int phase = phases.length - 1; phase >= 0; phase--) {
                 worth = phases[phase].withOneMore(worth);
             }
-            if (worth >= sure) {
-                return OptionalInt.of(n);
-            }
+            if (worth >= sure) { return OptionalInt.of(n); }
         }
         return OptionalInt.empty();
     }
@@ -81,9 +77,7 @@ public record SurvivalChain(List<UncertainRate> rates) {
         private double[] worths = new double[FIRST_ROOM];
         private int n = -1;
 
-        Growing(UncertainRate rate) {
-            this.rate = rate;
-        }
+        Growing(UncertainRate rate) { this.rate = rate; }
 
         /**
          * The expected worth of what is left of one plant more than before; of none at the first.
@@ -111,7 +105,5 @@ public record SurvivalChain(List<UncertainRate> rates) {
     }
 
     @Override
-    public String toString() {
-        return Arrays.toString(rates.stream().mapToDouble(UncertainRate::mean).toArray());
-    }
+    public String toString() { return Arrays.toString(rates.stream().mapToDouble(UncertainRate::mean).toArray()); }
 }

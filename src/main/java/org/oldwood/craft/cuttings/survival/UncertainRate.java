@@ -29,18 +29,14 @@ public record UncertainRate(double lived, double died) {
         return new UncertainRate(mean * weight, Math.max(0, (1 - mean) * weight));
     }
 
-    public double mean() {
-        return lived / weight();
-    }
+    public double mean() { return lived / weight(); }
 
     /** The number of plants that would have to be counted to know the rate this well. */
     public double weight() {
         return lived + died;
     }
 
-    public boolean isCertain() {
-        return died == 0;
-    }
+    public boolean isCertain() { return died == 0; }
 
     /** The correlation of two plants of one lot: what they share of a good or a bad year. */
     public double correlation() {
@@ -59,9 +55,7 @@ public record UncertainRate(double lived, double died) {
      * The rate over the first {@code fraction}, from 0 to 1, of the phase; with {@link #late} it multiplies to this
      * rate.
      */
-    public UncertainRate early(double fraction) {
-        return part(lived + died * (1 - fraction), died * fraction);
-    }
+    public UncertainRate early(double fraction) { return part(lived + died * (1 - fraction), died * fraction); }
 
     /** The rate over what is left of the phase after its first {@code fraction}. */
     public UncertainRate late(double fraction) {

@@ -14,11 +14,5 @@ import org.oldwood.crop.Figure;
  * @param pack kg in a usual pack
  * @param cautions ids of cautions to show
  */
-public record Acidifier(
-        String id,
-        String name,
-        List<String> tags,
-        Figure timesSulphur,
-        Optional<Figure> density,
-        Optional<Figure> pack,
-        List<String> cautions) {}
+public record Acidifier(String id, String name, List<String> tags, Figure timesSulphur, Optional<Figure> density,
+        Optional<Figure> pack, List<String> cautions) {}

@@ -18,25 +18,13 @@ import org.oldwood.words.Words;
  * @param avoid why not to use it; absent where nothing speaks against it
  * @param cautions ids of cautions to show
  */
-public record Lime(
-        String id,
-        String name,
-        List<String> tags,
-        Figure neutralising,
-        Figure magnesium,
-        Optional<Figure> density,
-        Optional<Figure> pack,
-        @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
-        Optional<String> avoid,
-        List<String> cautions) {
+public record Lime(String id, String name, List<String> tags, Figure neutralising, Figure magnesium,
+        Optional<Figure> density, Optional<Figure> pack, @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
+        Optional<String> avoid, List<String> cautions) {
 
-    public boolean is(String tag) {
-        return tags.contains(tag);
-    }
+    public boolean is(String tag) { return tags.contains(tag); }
 
-    public NeutralisingValue value() {
-        return NeutralisingValue.of(neutralising.is(), neutralising.unit());
-    }
+    public NeutralisingValue value() { return NeutralisingValue.of(neutralising.is(), neutralising.unit()); }
 
     /** Magnesia (MgO) in so many grams of it, g. */
     public double mgoIn(double grams) {
@@ -45,14 +33,8 @@ public record Lime(
 
     /** The same material with the neutralising value that stands on the bag. */
     public Lime withValue(NeutralisingValue value) {
-        Figure own = new Figure(
-                value.percentCaCO3(),
-                value.percentCaCO3(),
-                value.percentCaCO3(),
-                "% CaCO3",
-                List.of(),
-                neutralising.seen(),
-                "from the bag");
+        Figure own = new Figure(value.percentCaCO3(), value.percentCaCO3(), value.percentCaCO3(), "% CaCO3", List.of(),
+                neutralising.seen(), "from the bag");
         return new Lime(id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
     }
 
@@ -64,15 +46,11 @@ public record Lime(
         double times = value().percentCaCO3() / usual.value().percentCaCO3();
         double other = NeutralisingValue.ofCaO(1).percentCaCO3();
         boolean doubtful = times > Math.sqrt(other) || times < 1 / Math.sqrt(other);
-        return doubtful
-                ? Optional.of(
-                        "Question: %s has about %s %% CaO = %s %% CaCO3, this one %s %% CaO = %s %% CaCO3. Does the bag use the other scale?"
-                                .formatted(
-                                        name,
-                                        Words.amount(usual.value().percentCaO()),
-                                        Words.amount(usual.value().percentCaCO3()),
-                                        Words.amount(value().percentCaO()),
-                                        Words.amount(value().percentCaCO3())))
+        return doubtful ? Optional.of(
+                "Question: %s has about %s %% CaO = %s %% CaCO3, this one %s %% CaO = %s %% CaCO3. Does the bag use the other scale?"
+                        .formatted(name, Words.amount(usual.value().percentCaO()),
+                                Words.amount(usual.value().percentCaCO3()), Words.amount(value().percentCaO()),
+                                Words.amount(value().percentCaCO3())))
                 : Optional.empty();
     }
 }

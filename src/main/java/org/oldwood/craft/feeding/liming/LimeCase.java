@@ -18,14 +18,8 @@ import org.oldwood.words.Words;
  * @param standing whether bushes stand on it, so that nothing can be dug in
  * @param givenSinceTest g/m² given since the test, as ground limestone, or as sulphur
  */
-public record LimeCase(
-        Optional<String> texture,
-        OptionalDouble measuredPh,
-        double targetPh,
-        Layer layer,
-        double areaM2,
-        boolean standing,
-        double givenSinceTest) {
+public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, double targetPh, Layer layer, double areaM2,
+        boolean standing, double givenSinceTest) {
     private static final double LEAST_PH = 3;
     private static final double MOST_PH = 10;
 
@@ -40,15 +34,11 @@ public record LimeCase(
     public LimeCase {
         measuredPh.ifPresent(ph -> checkPh(ph, "measured pH"));
         checkPh(targetPh, "target pH");
-        if (!(areaM2 > 0)) {
-            throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2, "");
-        }
+        if (!(areaM2 > 0)) { throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2, ""); }
         if (!(layer.depthCm > 0 && layer.stonesPercent >= 0 && layer.stonesPercent < 100)) {
-            throw wrong(
-                    "layer-out-of-range",
-                    "depth",
-                    "must be more than 0 cm, with 0 to 99 %% stones, but is %s cm with %s %%"
-                            .formatted(layer.depthCm, layer.stonesPercent),
+            throw wrong("layer-out-of-range", "depth",
+                    "must be more than 0 cm, with 0 to 99 %% stones, but is %s cm with %s %%".formatted(layer.depthCm,
+                            layer.stonesPercent),
                     "");
         }
     }
@@ -56,9 +46,7 @@ public record LimeCase(
     /** Refuses a pH that no soil has. */
     public static void checkPh(double ph, String what) {
         if (!(ph >= LEAST_PH && ph <= MOST_PH)) {
-            throw wrong(
-                    "ph-out-of-range",
-                    what,
+            throw wrong("ph-out-of-range", what,
                     "must be from 3 to 10, as that of soils is, but is " + Words.fixed(ph, 2),
                     "Read the test again; a soil's pH is mostly between 4.5 and 8.");
         }

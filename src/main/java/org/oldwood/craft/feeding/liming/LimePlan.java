@@ -58,35 +58,24 @@ public final class LimePlan {
     }
 
     private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
-        if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) {
-            return Optional.empty();
-        }
+        if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) { return Optional.empty(); }
         double floor = profile.limeOnlyBelow().get().is();
-        if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) {
-            return Optional.empty();
-        }
-        return Optional.of(PhPlan.refused(
-                lime.id(),
-                "This crop wants acid soil: no lime unless a test shows a pH below %s%s."
-                        .formatted(
-                                Words.amount(floor),
-                                asked.measuredPh().isPresent()
-                                        ? "; yours showed %s"
-                                                .formatted(Words.amount(
-                                                        asked.measuredPh().getAsDouble()))
-                                        : "; there is no test"),
+        if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) { return Optional.empty(); }
+        return Optional.of(PhPlan.refused(lime.id(),
+                "This crop wants acid soil: no lime unless a test shows a pH below %s%s.".formatted(Words.amount(floor),
+                        asked.measuredPh().isPresent()
+                                ? "; yours showed %s".formatted(Words.amount(asked.measuredPh().getAsDouble()))
+                                : "; there is no test"),
                 profile.limeOnlyBelow().get().sources()));
     }
 
     private PhPlan plan() {
         Optional<PhPlan> refusal = refusal();
-        if (refusal.isPresent()) {
-            return refusal.get();
-        }
+        if (refusal.isPresent()) { return refusal.get(); }
         double limestone = Math.max(0, requirement() - asked.givenSinceTest());
         if (asked.givenSinceTest() > 0) {
-            lines.add("less %s g/m² given since the test = %s g/m²"
-                    .formatted(Words.amount(asked.givenSinceTest()), Words.amount(limestone)));
+            lines.add("less %s g/m² given since the test = %s g/m²".formatted(Words.amount(asked.givenSinceTest()),
+                    Words.amount(limestone)));
         }
         if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {
             notes.add("That little is within the error of a test: leave it, and test again.");
@@ -96,9 +85,7 @@ public final class LimePlan {
     }
 
     private Optional<PhPlan> refusal() {
-        if (lime.is(NOT_FOR_GARDENS)) {
-            return Optional.of(refused(lime.avoid().orElse("Not for gardens.")));
-        }
+        if (lime.is(NOT_FOR_GARDENS)) { return Optional.of(refused(lime.avoid().orElse("Not for gardens."))); }
         if (asked.measuredPh().isEmpty()) {
             return Optional.of(refused("No lime without a test: measure the pH and note it as a soil test."));
         }
@@ -110,9 +97,7 @@ public final class LimePlan {
         return Optional.empty();
     }
 
-    private PhPlan refused(String why) {
-        return PhPlan.refused(lime.id(), why, List.copyOf(sources));
-    }
+    private PhPlan refused(String why) { return PhPlan.refused(lime.id(), why, List.copyOf(sources)); }
 
     /** g/m² of ground limestone for the layer, stones taken off. */
     private double requirement() {
@@ -121,18 +106,12 @@ public final class LimePlan {
         sources.addAll(tables.factorSources());
         double tonnes = factor * Math.max(0, target() - ph);
         double gPerM2 = tonnes * G_PER_M2;
-        lines.add("%s t/ha per pH unit × (%s − %s) = %s t/ha = %s g/m² of ground limestone"
-                .formatted(
-                        Words.amount(factor),
-                        Words.amount(target()),
-                        Words.amount(ph),
-                        Words.amount(tonnes),
-                        Words.amount(gPerM2)));
+        lines.add("%s t/ha per pH unit × (%s − %s) = %s t/ha = %s g/m² of ground limestone".formatted(
+                Words.amount(factor), Words.amount(target()), Words.amount(ph), Words.amount(tonnes),
+                Words.amount(gPerM2)));
         otherTable(ph, gPerM2);
         double stones = asked.layer().stonesPercent();
-        if (stones <= 0 || gPerM2 <= 0) {
-            return gPerM2;
-        }
+        if (stones <= 0 || gPerM2 <= 0) { return gPerM2; }
         double less = gPerM2 * (1 - stones / 100);
         lines.add("less " + Words.amount(stones) + " % stones = " + Words.amount(less) + " g/m²");
         return less;
@@ -141,14 +120,13 @@ public final class LimePlan {
     /** In proportion down to the depth of the table, then the subsoil's factor for what lies below. */
     private double factor() {
         double top = textureFactor();
-        double depth =
-                Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
+        double depth = Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
         double tableDepth = tables.figure("tableDepth").is();
         double factor = top * Math.min(1, depth / tableDepth)
                 + tables.figure("subsoilFactor").is() * Math.max(0, depth / tableDepth - 1);
         if (depth != tableDepth) {
-            lines.add("factor for %s cm: %s (for %s cm: %s)"
-                    .formatted(Words.amount(depth), Words.amount(factor), Words.amount(tableDepth), Words.amount(top)));
+            lines.add("factor for %s cm: %s (for %s cm: %s)".formatted(Words.amount(depth), Words.amount(factor),
+                    Words.amount(tableDepth), Words.amount(top)));
         }
         return factor;
     }
@@ -162,18 +140,13 @@ public final class LimePlan {
         return peat() ? factor * tables.figure("peatTimes").is() : factor;
     }
 
-    private boolean peat() {
-        return soils.organic(asked.texture());
-    }
+    private boolean peat() { return soils.organic(asked.texture()); }
 
-    private double target() {
-        return aim(tables, soils, asked);
-    }
+    private double target() { return aim(tables, soils, asked); }
 
     /** The pH to aim at: peat need not be as sweet as mineral soil. */
     public static double aim(Liming tables, SoilClasses soils, LimeCase asked) {
-        return soils.organic(asked.texture())
-                ? Math.min(asked.targetPh(), tables.figure("peatTarget").is())
+        return soils.organic(asked.texture()) ? Math.min(asked.targetPh(), tables.figure("peatTarget").is())
                 : asked.targetPh();
     }
 
@@ -182,16 +155,13 @@ public final class LimePlan {
     }
 
     private void otherTable(double ph, double gPerM2) {
-        if (gPerM2 <= 0 || asked.texture().isEmpty()) {
-            return;
-        }
+        if (gPerM2 <= 0 || asked.texture().isEmpty()) { return; }
         String texture = asked.texture().get();
         if (target() == tables.gardenTarget()) {
             tables.gardenTableGPerM2(row(texture).gardenLime(), ph)
                     .ifPresent(other -> disagrees("an American garden table", other));
         }
-        tables.southAfrica()
-                .gPerM2(texture, ph, target())
+        tables.southAfrica().gPerM2(texture, ph, target())
                 .ifPresent(other -> disagrees("a South African table", other));
     }
 
@@ -202,14 +172,10 @@ public final class LimePlan {
     private double ofMaterial(double limestone) {
         double grams = lime.value().inPlaceOf(limestone, tables.reference());
         if (limestone > 0) {
-            lines.add("as %s (neutralising value %s %% CaO = %s %% CaCO3): × %s / %s = %s g/m²"
-                    .formatted(
-                            lime.name(),
-                            Words.amount(lime.value().percentCaO()),
-                            Words.amount(lime.value().percentCaCO3()),
-                            Words.amount(tables.reference().percentCaO()),
-                            Words.amount(lime.value().percentCaO()),
-                            Words.amount(grams)));
+            lines.add("as %s (neutralising value %s %% CaO = %s %% CaCO3): × %s / %s = %s g/m²".formatted(lime.name(),
+                    Words.amount(lime.value().percentCaO()), Words.amount(lime.value().percentCaCO3()),
+                    Words.amount(tables.reference().percentCaO()), Words.amount(lime.value().percentCaO()),
+                    Words.amount(grams)));
             sources.addAll(lime.neutralising().sources());
         }
         return grams;
@@ -217,12 +183,10 @@ public final class LimePlan {
 
     private PhPlan doses(double gPerM2) {
         double most = mostAtOnce();
-        List<Double> doses = Doses.equal(gPerM2, most).stream()
-                .map(each -> each * asked.areaM2())
-                .toList();
+        List<Double> doses = Doses.equal(gPerM2, most).stream().map(each -> each * asked.areaM2()).toList();
         if (doses.size() > 1) {
-            lines.add("at most %s g/m² at once, so %s doses of %s g/m²"
-                    .formatted(Words.amount(most), doses.size(), Words.amount(gPerM2 / doses.size())));
+            lines.add("at most %s g/m² at once, so %s doses of %s g/m²".formatted(Words.amount(most), doses.size(),
+                    Words.amount(gPerM2 / doses.size())));
             notes.add("Test again before each further dose; it may not be needed.");
         }
         if (gPerM2 > 0 && peat()) {
@@ -232,24 +196,15 @@ public final class LimePlan {
         }
         remarks(gPerM2);
         harm();
-        return new PhPlan(
-                Optional.empty(),
-                lime.id(),
-                gPerM2,
-                doses,
-                tables.figure("monthsBetweenDoses").is(),
-                List.copyOf(lines),
-                List.copyOf(notes),
-                List.copyOf(sources));
+        return new PhPlan(Optional.empty(), lime.id(), gPerM2, doses, tables.figure("monthsBetweenDoses").is(),
+                List.copyOf(lines), List.copyOf(notes), List.copyOf(sources));
     }
 
     private double mostAtOnce() {
         String name = acidSoil ? "largestDoseAcidSoil" : asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
         sources.addAll(tables.figure(name).sources());
         double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
-        return lime.yearlyMost().isPresent()
-                ? Math.min(most, lime.yearlyMost().get().is())
-                : most;
+        return lime.yearlyMost().isPresent() ? Math.min(most, lime.yearlyMost().get().is()) : most;
     }
 
     private void harm() {
@@ -269,19 +224,13 @@ public final class LimePlan {
     }
 
     private void remarks(double gPerM2) {
-        if (gPerM2 <= 0) {
-            return;
-        }
+        if (gPerM2 <= 0) { return; }
         double mgo = lime.mgoIn(gPerM2);
-        if (mgo > 0) {
-            notes.add("It brings " + Words.amount(mgo) + " g/m² of magnesia (MgO) as well.");
-        }
+        if (mgo > 0) { notes.add("It brings " + Words.amount(mgo) + " g/m² of magnesia (MgO) as well."); }
         lime.avoid().ifPresent(notes::add);
         if (!asked.standing() && gPerM2 > tables.figure("deepHalfAbove").is()) {
             notes.add("Dig half in deep, and work the other half into the top afterwards.");
         }
-        if (asked.standing()) {
-            notes.add("Lime on the surface takes a year or more to work downwards.");
-        }
+        if (asked.standing()) { notes.add("Lime on the surface takes a year or more to work downwards."); }
     }
 }

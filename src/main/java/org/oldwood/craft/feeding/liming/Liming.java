@@ -19,34 +19,14 @@ import org.oldwood.store.Fields;
  * @param usualLime the lime to reckon with where the grower names none
  * @param usualAcidifier the acidifier to reckon with where the grower names none
  */
-public record Liming(
-        Map<String, Double> factors,
-        List<String> factorSources,
-        List<Double> gardenPh,
-        Map<String, List<Double>> gardenTable,
-        double gardenTarget,
-        PerUnit southAfrica,
-        Map<String, Figure> figures,
-        String usualLime,
-        String usualAcidifier) {
+public record Liming(Map<String, Double> factors, List<String> factorSources, List<Double> gardenPh,
+        Map<String, List<Double>> gardenTable, double gardenTarget, PerUnit southAfrica, Map<String, Figure> figures,
+        String usualLime, String usualAcidifier) {
     private static final List<String> CLASSES = List.of("sands", "sandy-and-silt-loams", "clays");
     private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
-    private static final List<String> FIGURES = List.of(
-            "peatTimes",
-            "peatTarget",
-            "subsoilFactor",
-            "tableDepth",
-            "deepest",
-            "referenceNeutralising",
-            "largestDoseSurface",
-            "largestDoseAcidSoil",
-            "largestDoseDugIn",
-            "deepHalfAbove",
-            "monthsBetweenDoses",
-            "neverLimeFrom",
-            "harmfulBelow",
-            "overLimedAbove",
-            "leastUseful");
+    private static final List<String> FIGURES = List.of("peatTimes", "peatTarget", "subsoilFactor", "tableDepth",
+            "deepest", "referenceNeutralising", "largestDoseSurface", "largestDoseAcidSoil", "largestDoseDugIn",
+            "deepHalfAbove", "monthsBetweenDoses", "neverLimeFrom", "harmfulBelow", "overLimedAbove", "leastUseful");
 
     /**
      * Lime for one pH unit, by where the unit starts and by texture.
@@ -71,9 +51,7 @@ public record Liming(
             List<Double> column = gPerM2.getOrDefault(texture, List.of());
             double first = fromPh.get(0);
             double last = fromPh.get(fromPh.size() - 1) + 1;
-            if (column.isEmpty() || ph < first || target > last) {
-                return OptionalDouble.empty();
-            }
+            if (column.isEmpty() || ph < first || target > last) { return OptionalDouble.empty(); }
             double sum = 0;
             for (int i = 0; i < column.size(); i++) {
                 double from = Math.max(ph, fromPh.get(i));
@@ -94,16 +72,9 @@ public record Liming(
         GARDEN_CLASSES.forEach(each -> table.put(each, garden.numbers(each)));
         Map<String, Figure> figures = new LinkedHashMap<>();
         FIGURES.forEach(each -> figures.put(each, Figure.read(fields, each)));
-        return new Liming(
-                factors,
-                factor.texts("source"),
-                garden.numbers("startPh"),
-                table,
-                garden.number("target", 4, 8),
-                PerUnit.read(part(fields, "southAfrica")),
-                figures,
-                part(fields, "usual").text("lime"),
-                part(fields, "usual").text("acidifier"));
+        return new Liming(factors, factor.texts("source"), garden.numbers("startPh"), table,
+                garden.number("target", 4, 8), PerUnit.read(part(fields, "southAfrica")), figures,
+                part(fields, "usual").text("lime"), part(fields, "usual").text("acidifier"));
     }
 
     private static Fields part(Fields fields, String key) {
@@ -113,18 +84,14 @@ public record Liming(
     /** A single figure by its name in the document. */
     public Figure figure(String name) {
         Figure figure = figures.get(name);
-        if (figure == null) {
-            throw new IllegalArgumentException("liming.json has no figure " + name);
-        }
+        if (figure == null) { throw new IllegalArgumentException("liming.json has no figure " + name); }
         return figure;
     }
 
     /** t/ha of ground limestone per pH unit for a class of soil. */
     double factor(String soilClass) {
         Double factor = factors.get(soilClass);
-        if (factor == null) {
-            throw new IllegalStateException("liming.json has no factor for " + soilClass);
-        }
+        if (factor == null) { throw new IllegalStateException("liming.json has no factor for " + soilClass); }
         return factor;
     }
 

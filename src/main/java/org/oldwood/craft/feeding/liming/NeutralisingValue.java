@@ -18,9 +18,7 @@ public record NeutralisingValue(double percentCaCO3) {
 
     public NeutralisingValue {
         if (!(percentCaCO3 > 0 && percentCaCO3 <= PURE_OXIDE + ROUNDED)) {
-            throw new RecordException(new Problem(
-                    "neutralising-value-out-of-range",
-                    Place.of("neutralising value"),
+            throw new RecordException(new Problem("neutralising-value-out-of-range", Place.of("neutralising value"),
                     "must be more than 0 and no more than pure quicklime has (100 %% CaO = 178 %% CaCO3) but comes to %s %% CaCO3"
                             .formatted(Math.round(percentCaCO3)),
                     "Look at the bag again, and say which scale it uses: % CaO (limestone"
@@ -47,9 +45,7 @@ public record NeutralisingValue(double percentCaCO3) {
         };
     }
 
-    public double percentCaO() {
-        return percentCaCO3 * MolarMass.CAO / MolarMass.CACO3;
-    }
+    public double percentCaO() { return percentCaCO3 * MolarMass.CAO / MolarMass.CACO3; }
 
     /** How many grams of this do the work of {@code grams} of {@code other}. */
     public double inPlaceOf(double grams, NeutralisingValue other) {

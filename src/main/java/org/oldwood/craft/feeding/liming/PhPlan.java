@@ -13,15 +13,8 @@ import java.util.Optional;
  * @param lines the arithmetic, a line for each step
  * @param notes what to know and to watch
  */
-public record PhPlan(
-        Optional<String> refused,
-        String material,
-        double gPerM2,
-        List<Double> dosesGrams,
-        double monthsBetween,
-        List<String> lines,
-        List<String> notes,
-        List<String> sources) {
+public record PhPlan(Optional<String> refused, String material, double gPerM2, List<Double> dosesGrams,
+        double monthsBetween, List<String> lines, List<String> notes, List<String> sources) {
 
     public static PhPlan refused(String material, String why, List<String> sources) {
         return new PhPlan(Optional.of(why), material, 0, List.of(), 0, List.of(), List.of(), sources);
@@ -32,7 +25,5 @@ public record PhPlan(
         return dosesGrams.stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    public boolean nothingToDo() {
-        return dosesGrams.isEmpty();
-    }
+    public boolean nothingToDo() { return dosesGrams.isEmpty(); }
 }

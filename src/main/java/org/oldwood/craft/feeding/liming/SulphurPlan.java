@@ -39,24 +39,20 @@ public final class SulphurPlan {
      *
      * @param freeLime whether the soil fizzes with vinegar
      */
-    public static PhPlan of(
-            SulphurTable table, SoilClasses soils, LimeCase asked, Acidifier acidifier, boolean freeLime) {
+    public static PhPlan of(SulphurTable table, SoilClasses soils, LimeCase asked, Acidifier acidifier,
+            boolean freeLime) {
         return new SulphurPlan(table, soils, asked, acidifier).plan(freeLime);
     }
 
     private PhPlan plan(boolean freeLime) {
         sources.addAll(table.sources());
         Optional<String> why = refusal(freeLime);
-        if (why.isPresent()) {
-            return PhPlan.refused(acidifier.id(), why.get(), List.copyOf(sources));
-        }
+        if (why.isPresent()) { return PhPlan.refused(acidifier.id(), why.get(), List.copyOf(sources)); }
         double ph = asked.measuredPh().getAsDouble();
         String soilClass = soilClass();
         OptionalDouble read = table.gPerM2(soilClass, ph, asked.targetPh());
         double sulphur = read.isEmpty() ? 0 : Math.max(0, read.getAsDouble() - asked.givenSinceTest());
-        if (read.isPresent() && read.getAsDouble() > 0) {
-            explain(ph, soilClass, read.getAsDouble());
-        }
+        if (read.isPresent() && read.getAsDouble() > 0) { explain(ph, soilClass, read.getAsDouble()); }
         return doses(sulphur);
     }
 
@@ -73,9 +69,8 @@ public final class SulphurPlan {
             return Optional.of("The table ends at pH %s; above it no amount is told. Choose another place, or a tub."
                     .formatted(Words.amount(table.highestStart())));
         }
-        return asked.targetPh() < table.target()
-                ? Optional.of("The table reaches down to pH %s; a lower target is not told."
-                        .formatted(Words.amount(table.target())))
+        return asked.targetPh() < table.target() ? Optional.of(
+                "The table reaches down to pH %s; a lower target is not told.".formatted(Words.amount(table.target())))
                 : Optional.empty();
     }
 
@@ -85,14 +80,12 @@ public final class SulphurPlan {
             return "sand";
         }
         String texture = asked.texture().get();
-        return soils.of(texture)
-                .orElseThrow(() -> Need.unknownTexture(soils, texture))
-                .sulphur();
+        return soils.of(texture).orElseThrow(() -> Need.unknownTexture(soils, texture)).sulphur();
     }
 
     private void explain(double ph, String soilClass, double gPerM2) {
-        lines.add("from pH %s to %s on %s: %s g/m² of sulphur"
-                .formatted(Words.amount(ph), Words.amount(asked.targetPh()), soilClass, Words.amount(gPerM2)));
+        lines.add("from pH %s to %s on %s: %s g/m² of sulphur".formatted(Words.amount(ph),
+                Words.amount(asked.targetPh()), soilClass, Words.amount(gPerM2)));
         if (asked.givenSinceTest() > 0) {
             lines.add("less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
         }
@@ -112,26 +105,17 @@ public final class SulphurPlan {
             sources.addAll(acidifier.timesSulphur().sources());
         }
         List<Double> perM2 = asked.standing() ? aroundBushes(sulphur) : beforePlanting(sulphur);
-        double months =
-                asked.standing() ? MONTHS_PER_YEAR : table.figure("retestAfter").is() / DAYS_PER_MONTH;
+        double months = asked.standing() ? MONTHS_PER_YEAR : table.figure("retestAfter").is() / DAYS_PER_MONTH;
         if (sulphur > 0) {
-            notes.add("Give it on moist soil below %s °C; it works over %s to %s months."
-                    .formatted(
-                            Words.amount(table.figure("coolerThan").is()),
-                            Words.amount(table.figure("leadMonths").low()),
-                            Words.amount(table.figure("leadMonths").high())));
+            notes.add("Give it on moist soil below %s °C; it works over %s to %s months.".formatted(
+                    Words.amount(table.figure("coolerThan").is()), Words.amount(table.figure("leadMonths").low()),
+                    Words.amount(table.figure("leadMonths").high())));
             sources.addAll(table.figure("coolerThan").sources());
             sources.addAll(table.figure("leadMonths").sources());
         }
-        return new PhPlan(
-                Optional.empty(),
-                acidifier.id(),
-                sulphur * times,
-                perM2.stream().map(each -> each * times * asked.areaM2()).toList(),
-                months,
-                List.copyOf(lines),
-                List.copyOf(notes),
-                List.copyOf(sources));
+        return new PhPlan(Optional.empty(), acidifier.id(), sulphur * times,
+                perM2.stream().map(each -> each * times * asked.areaM2()).toList(), months, List.copyOf(lines),
+                List.copyOf(notes), List.copyOf(sources));
     }
 
     private List<Double> aroundBushes(double sulphur) {
@@ -145,15 +129,11 @@ public final class SulphurPlan {
     }
 
     private List<Double> beforePlanting(double sulphur) {
-        if (sulphur <= table.figure("splitAbove").is()) {
-            return Doses.equal(sulphur, Double.MAX_VALUE);
-        }
+        if (sulphur <= table.figure("splitAbove").is()) { return Doses.equal(sulphur, Double.MAX_VALUE); }
         double first = table.figure("firstShare").is();
         sources.addAll(table.figure("firstShare").sources());
-        lines.add("above %s g/m² two thirds first, then a new test after %s days, then the rest"
-                .formatted(
-                        Words.amount(table.figure("splitAbove").is()),
-                        Words.amount(table.figure("retestAfter").is())));
+        lines.add("above %s g/m² two thirds first, then a new test after %s days, then the rest".formatted(
+                Words.amount(table.figure("splitAbove").is()), Words.amount(table.figure("retestAfter").is())));
         return List.of(sulphur * first, sulphur * (1 - first));
     }
 }

@@ -24,49 +24,30 @@ import org.oldwood.store.Fields;
  * @param freeLimeSources source keys of the refusal where free lime is present
  * @param perUnit another school: g/m² for one pH unit, on sand and on heavier soil
  */
-public record SulphurTable(
-        double target,
-        List<Double> startPh,
-        Map<String, List<Double>> lbPerAcre,
-        List<String> sources,
-        List<String> freeLimeSources,
-        Map<String, Double> perUnit,
-        Map<String, Figure> figures) {
+public record SulphurTable(double target, List<Double> startPh, Map<String, List<Double>> lbPerAcre,
+        List<String> sources, List<String> freeLimeSources, Map<String, Double> perUnit, Map<String, Figure> figures) {
     private static final String HEAVIER = "heavier";
     private static final List<String> CLASSES = List.of("sand", "loam", "clay");
-    private static final List<String> FIGURES = List.of(
-            "splitAbove",
-            "firstShare",
-            "retestAfter",
-            "yearlyMostAroundBushes",
-            "leadMonths",
-            "hardAbove",
-            "coolerThan");
+    private static final List<String> FIGURES = List.of("splitAbove", "firstShare", "retestAfter",
+            "yearlyMostAroundBushes", "leadMonths", "hardAbove", "coolerThan");
 
     public static SulphurTable read(Documents documents) {
         Fields fields = documents.fields("acidifying.json");
-        Fields table =
-                fields.object("table").orElseThrow(() -> new IllegalStateException("acidifying.json has no table"));
+        Fields table = fields.object("table")
+                .orElseThrow(() -> new IllegalStateException("acidifying.json has no table"));
         double target = table.number("target", 3, 7);
         Map<String, List<Double>> columns = new LinkedHashMap<>();
         CLASSES.forEach(each -> columns.put(each, startingAt(0, table.numbers(each))));
         Map<String, Figure> figures = new LinkedHashMap<>();
         FIGURES.forEach(each -> figures.put(each, Figure.read(fields, each)));
-        return new SulphurTable(
-                target,
-                startingAt(target, table.numbers("startPh")),
-                columns,
-                table.texts("source"),
-                fields.object("refusedOnFreeLime")
-                        .map(inner -> inner.texts("source"))
-                        .orElse(List.of()),
-                perUnit(fields),
-                figures);
+        return new SulphurTable(target, startingAt(target, table.numbers("startPh")), columns, table.texts("source"),
+                fields.object("refusedOnFreeLime").map(inner -> inner.texts("source")).orElse(List.of()),
+                perUnit(fields), figures);
     }
 
     private static Map<String, Double> perUnit(Fields fields) {
-        Fields inner =
-                fields.object("perUnit").orElseThrow(() -> new IllegalStateException("acidifying.json has no perUnit"));
+        Fields inner = fields.object("perUnit")
+                .orElseThrow(() -> new IllegalStateException("acidifying.json has no perUnit"));
         return Map.of("sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
     }
 
@@ -84,9 +65,7 @@ public record SulphurTable(
     }
 
     /** The highest pH of the table. */
-    public double highestStart() {
-        return startPh.get(startPh.size() - 1);
-    }
+    public double highestStart() { return startPh.get(startPh.size() - 1); }
 
     /**
      * Sulphur in g/m² from one pH to another. Empty where either lies outside the table; nothing where the start is at
@@ -94,22 +73,17 @@ public record SulphurTable(
      */
     public OptionalDouble gPerM2(String soilClass, double start, double goal) {
         List<Double> column = lbPerAcre.get(soilClass);
-        if (column == null) {
-            throw new IllegalArgumentException("no class " + soilClass + " among " + CLASSES);
-        }
+        if (column == null) { throw new IllegalArgumentException("no class " + soilClass + " among " + CLASSES); }
         OptionalDouble from = Interpolation.inside(startPh, column, start);
         OptionalDouble to = Interpolation.inside(startPh, column, goal);
-        return from.isEmpty() || to.isEmpty()
-                ? OptionalDouble.empty()
+        return from.isEmpty() || to.isEmpty() ? OptionalDouble.empty()
                 : OptionalDouble.of(FieldUnits.gPerM2FromLbPerAcre(Math.max(0, from.getAsDouble() - to.getAsDouble())));
     }
 
     /** A single figure by its name in the document. */
     public Figure figure(String name) {
         Figure figure = figures.get(name);
-        if (figure == null) {
-            throw new IllegalArgumentException("acidifying.json has no figure " + name);
-        }
+        if (figure == null) { throw new IllegalArgumentException("acidifying.json has no figure " + name); }
         return figure;
     }
 }

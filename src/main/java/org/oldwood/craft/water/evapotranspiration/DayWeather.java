@@ -33,9 +33,7 @@ public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDo
     }
 
     /** Mean of the two extremes, °C (FAO-56, equation 9). */
-    public double tmean() {
-        return (tmin + tmax) / 2;
-    }
+    public double tmean() { return (tmin + tmax) / 2; }
 
     /** Wind at 2 m, as measured but at least {@link #LEAST_WIND}, or else the world's mean. */
     public double windOrMean() {
@@ -44,11 +42,8 @@ public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDo
 
     /** Where the wind comes from, as the end of a sentence. */
     public String windInWords() {
-        if (wind.isEmpty()) {
-            return "wind not given: 2 m/s, the mean of stations all over the world (FAO-56 p. 63)";
-        }
-        return wind.getAsDouble() < LEAST_WIND
-                ? "wind as measured, but 0.5 m/s at least (FAO-56 p. 63)"
+        if (wind.isEmpty()) { return "wind not given: 2 m/s, the mean of stations all over the world (FAO-56 p. 63)"; }
+        return wind.getAsDouble() < LEAST_WIND ? "wind as measured, but 0.5 m/s at least (FAO-56 p. 63)"
                 : "wind as measured";
     }
 }

@@ -22,22 +22,9 @@ import org.oldwood.season.DayLength;
  * @param hargreaves what Hargreaves' equation gives from the temperatures alone, mm
  * @param basis where humidity, wind and radiation come from, one sentence part each
  */
-public record EvapotranspirationDay(
-        double extraterrestrial,
-        double daylightHours,
-        double solar,
-        double clearSky,
-        double netSolar,
-        double netLongwave,
-        double saturation,
-        double vapour,
-        double slope,
-        double gamma,
-        double wind,
-        double fromRadiation,
-        double fromAir,
-        double hargreaves,
-        List<String> basis) {
+public record EvapotranspirationDay(double extraterrestrial, double daylightHours, double solar, double clearSky,
+        double netSolar, double netLongwave, double saturation, double vapour, double slope, double gamma, double wind,
+        double fromRadiation, double fromAir, double hargreaves, List<String> basis) {
 
     public EvapotranspirationDay {
         basis = List.copyOf(basis);
@@ -51,8 +38,8 @@ public record EvapotranspirationDay(
      * @param soilHeat heat into the soil (G), MJ/m² a day; 0 for single days (FAO-56 eq. 42)
      * @throws IllegalArgumentException where there was more sun than that day there can have
      */
-    public static EvapotranspirationDay of(
-            double latitude, double heightM, int dayOfYear, DayWeather day, double soilHeat) {
+    public static EvapotranspirationDay of(double latitude, double heightM, int dayOfYear, DayWeather day,
+            double soilHeat) {
         double ra = Math.max(0, DayLength.radiationMj(latitude, dayOfYear));
         double daylight = DayLength.hours(latitude, dayOfYear);
         double clear = Radiation.clearSky(heightM, ra);
@@ -64,31 +51,15 @@ public record EvapotranspirationDay(
         double gamma = ReferenceEvapotranspiration.psychrometric(ReferenceEvapotranspiration.pressure(heightM));
         double wind = day.windOrMean();
         double energy = Radiation.netSolar(solar) - lost - soilHeat;
-        return new EvapotranspirationDay(
-                ra,
-                daylight,
-                solar,
-                clear,
-                Radiation.netSolar(solar),
-                lost,
-                es,
-                ea,
-                slope,
-                gamma,
-                wind,
-                ReferenceEvapotranspiration.fromRadiation(slope, gamma, wind, energy),
+        return new EvapotranspirationDay(ra, daylight, solar, clear, Radiation.netSolar(solar), lost, es, ea, slope,
+                gamma, wind, ReferenceEvapotranspiration.fromRadiation(slope, gamma, wind, energy),
                 ReferenceEvapotranspiration.fromAir(slope, gamma, wind, es - ea, day.tmean()),
                 ReferenceEvapotranspiration.hargreaves(day.tmin(), day.tmax(), day.tmean(), ra),
-                List.of(
-                        day.humidity().inWords(),
-                        day.windInWords(),
-                        day.sunshine().inWords()));
+                List.of(day.humidity().inWords(), day.windInWords(), day.sunshine().inWords()));
     }
 
     /** Net radiation (Rn), MJ/m² (equation 40). */
-    public double netRadiation() {
-        return netSolar - netLongwave;
-    }
+    public double netRadiation() { return netSolar - netLongwave; }
 
     /** Reference evapotranspiration by Penman-Monteith, mm; not below 0. */
     public double penmanMonteith() {

@@ -10,8 +10,8 @@ import java.util.function.DoubleBinaryOperator;
  * @param inWords how it is found, as the end of a sentence; says so where it is a guess
  */
 public record Humidity(DoubleBinaryOperator vapour, String inWords) {
-    private static final Humidity UNKNOWN =
-            asTheNight("humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
+    private static final Humidity UNKNOWN = asTheNight(
+            "humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
 
     /** Nothing was measured: the air is taken to reach its dew point at the night's minimum. */
     public static Humidity unknown() {
@@ -30,17 +30,14 @@ public record Humidity(DoubleBinaryOperator vapour, String inWords) {
                     "the lowest relative humidity, %s %%, is above the highest, %s %%".formatted(least, most));
         }
         if (highest.isEmpty()) {
-            return lowest.isEmpty()
-                    ? UNKNOWN
+            return lowest.isEmpty() ? UNKNOWN
                     : asTheNight("highest humidity not given: the lowest alone is not enough, so dew point taken"
                             + " as the lowest temperature (FAO-56 eq. 48)");
         }
         return lowest.isEmpty()
-                ? new Humidity(
-                        (tmin, tmax) -> Vapour.fromHighest(tmin, most),
+                ? new Humidity((tmin, tmax) -> Vapour.fromHighest(tmin, most),
                         "humidity from its highest value alone (FAO-56 eq. 18)")
-                : new Humidity(
-                        (tmin, tmax) -> Vapour.fromExtremes(tmin, tmax, least, most),
+                : new Humidity((tmin, tmax) -> Vapour.fromExtremes(tmin, tmax, least, most),
                         "humidity from its lowest and highest value (FAO-56 eq. 17)");
     }
 

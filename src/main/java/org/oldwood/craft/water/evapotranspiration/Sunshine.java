@@ -62,11 +62,8 @@ public record Sunshine(OptionalDouble hours, OptionalDouble megajoules, boolean 
 
     /** How the radiation is found, as the end of a sentence; says so where it is a guess. */
     String inWords() {
-        if (megajoules.isPresent()) {
-            return "radiation as measured";
-        }
-        return hours.isPresent()
-                ? "radiation from hours of sunshine (FAO-56 eq. 35)"
+        if (megajoules.isPresent()) { return "radiation as measured"; }
+        return hours.isPresent() ? "radiation from hours of sunshine (FAO-56 eq. 35)"
                 : "sunshine not given: radiation from the range of temperature (FAO-56 eq. 50, %s, %s)"
                         .formatted(coast ? "coast" : "inland", coast ? COAST : INLAND);
     }

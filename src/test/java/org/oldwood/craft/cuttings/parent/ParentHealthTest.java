@@ -39,8 +39,8 @@ class ParentHealthTest {
         assertThat(ParentHealth.of(SIGNS, List.of(), 10, 10).warnings()).hasSize(1);
         assertThat(ParentHealth.of(SIGNS, List.of(), 9.9, 9.9).warnings()).isEmpty();
         assertThat(ParentHealth.of(SIGNS, List.of(), 0.5, 30).warnings()).isEmpty();
-        assertThat(ParentHealth.of(SIGNS, List.of(), 12, 30).warnings().get(0).words())
-                .contains("30 years old", "12 years back");
+        assertThat(ParentHealth.of(SIGNS, List.of(), 12, 30).warnings().get(0).words()).contains("30 years old",
+                "12 years back");
     }
 
     @Test

@@ -19,16 +19,8 @@ class BetaBinomialTest {
 
     /** Rates in halves and tenths, so that the urn can be walked in whole balls. */
     @ParameterizedTest
-    @CsvSource({
-        "0,  1,   1,  1",
-        "1,  1,   1,  1",
-        "5,  1,   1,  1",
-        "9,  154, 46, 10",
-        "10, 1,   1,  2",
-        "11, 90,  10, 10",
-        "12, 3,   7,  2",
-        "8,  335, 165, 83"
-    })
+    @CsvSource({"0,  1,   1,  1", "1,  1,   1,  1", "5,  1,   1,  1", "9,  154, 46, 10", "10, 1,   1,  2",
+            "11, 90,  10, 10", "12, 3,   7,  2", "8,  335, 165, 83"})
     void agrees_with_every_path_of_the_urn(int n, int green, int brown, int per) {
         UncertainRate rate = new UncertainRate(green / (double) per, brown / (double) per);
 
@@ -69,16 +61,8 @@ class BetaBinomialTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/beta-binomial.csv", useHeadersInDisplayName = true)
-    void matches_the_published_value(
-            String id,
-            int n,
-            double lived,
-            double died,
-            double outOf,
-            int k,
-            double expected,
-            double printedTo,
-            String source) {
+    void matches_the_published_value(String id, int n, double lived, double died, double outOf, int k, double expected,
+            double printedTo, String source) {
         double computed = outOf * BetaBinomial.chances(n, new UncertainRate(lived, died))[k];
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
@@ -93,8 +77,8 @@ class BetaBinomialTest {
 
         assertThat(spread.atLeast(0)).isCloseTo(1, within(1e-9));
         assertThat(spread.mean()).isCloseTo(n * rate.mean(), within(1e-6));
-        assertThat(variance(spread))
-                .isCloseTo(n * rate.mean() * (1 - rate.mean()) * (1 + (n - 1) * rate.correlation()), within(n * 1e-6));
+        assertThat(variance(spread)).isCloseTo(n * rate.mean() * (1 - rate.mean()) * (1 + (n - 1) * rate.correlation()),
+                within(n * 1e-6));
     }
 
     private static double variance(Spread spread) {
@@ -112,14 +96,10 @@ class BetaBinomialTest {
         int lots = 200_000;
         UncertainRate rate = UncertainRate.of(0.77, 20);
         UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(20261120L);
-        ContinuousDistribution.Sampler rates =
-                BetaDistribution.of(rate.lived(), rate.died()).createSampler(random);
+        ContinuousDistribution.Sampler rates = BetaDistribution.of(rate.lived(), rate.died()).createSampler(random);
         int[] seen = new int[n + 1];
         for (int lot = 0; lot < lots; lot++) {
-            seen[
-                    BinomialDistribution.of(n, rates.sample())
-                            .createSampler(random)
-                            .sample()]++;
+            seen[BinomialDistribution.of(n, rates.sample()).createSampler(random).sample()]++;
         }
 
         double[] chances = BetaBinomial.chances(n, rate);

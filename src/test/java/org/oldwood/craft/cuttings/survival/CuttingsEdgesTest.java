@@ -37,7 +37,7 @@ class CuttingsEdgesTest {
     @ParameterizedTest
     @CsvSource({"0.1, 0", "0.25, 0", "0.26, 1", "0.75, 1", "0.76, 2", "1, 2"})
     void a_quantile_is_the_least_number_that_reaches_the_share(double share, int expected) {
-        Spread spread = new Spread(new double[] {0.25, 0.5, 0.25});
+        Spread spread = new Spread(new double[]{0.25, 0.5, 0.25});
 
         assertThat(spread.quantile(share)).isEqualTo(expected);
     }
@@ -60,7 +60,7 @@ class CuttingsEdgesTest {
 
     @Test
     void kilograms_of_one_plant_are_those_of_its_yield() {
-        Kilograms kg = new Kilograms(new Spread(new double[] {0, 1}), ONE_TO_FOUR);
+        Kilograms kg = new Kilograms(new Spread(new double[]{0, 1}), ONE_TO_FOUR);
 
         assertThat(kg.mean()).isEqualTo(2);
         assertThat(kg.atLeast(3)).isCloseTo(0.25, within(1e-12));
@@ -75,7 +75,7 @@ class CuttingsEdgesTest {
     /** A fifth of the lots have no plant: 0.6 = 0.2 + 0.8 × a half. */
     @Test
     void lots_without_a_plant_bear_nothing() {
-        Kilograms kg = new Kilograms(new Spread(new double[] {0.2, 0.8}), ONE_TO_FOUR);
+        Kilograms kg = new Kilograms(new Spread(new double[]{0.2, 0.8}), ONE_TO_FOUR);
 
         assertThat(kg.quantile(0.1)).isZero();
         assertThat(kg.quantile(0.2)).isZero();
@@ -146,9 +146,7 @@ class CuttingsEdgesTest {
         assertThat(struck.counted(11, STRUCK).wasCounted()).isTrue();
         assertThat(struck.counted(12, STRUCK.plusDays(1)).wasCounted()).isTrue();
         assertThat(struck.plantedOut(9, STRUCK.plusYears(1)).liftedOn()).contains(STRUCK.plusYears(1));
-        assertThat(struck.lifted(9, STRUCK.plusDays(350))
-                        .plantedOut(9, STRUCK.plusYears(1))
-                        .liftedOn())
+        assertThat(struck.lifted(9, STRUCK.plusDays(350)).plantedOut(9, STRUCK.plusYears(1)).liftedOn())
                 .contains(STRUCK.plusDays(350));
     }
 
@@ -192,8 +190,8 @@ class CuttingsEdgesTest {
     @Test
     void a_lot_that_died_teaches_its_rooting_alone() {
         Survival before = Crafted.survival(HARD);
-        Survival after = before.learning(List.of(
-                new PastLot(20, OptionalInt.of(0), OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty())));
+        Survival after = before.learning(List
+                .of(new PastLot(20, OptionalInt.of(0), OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty())));
 
         learnt(before, after, Phase.ROOTING, 0, 20);
         assertThat(after.rate(Phase.NURSERY)).isEqualTo(before.rate(Phase.NURSERY));
@@ -204,8 +202,7 @@ class CuttingsEdgesTest {
         UncertainRate rate = before.rate(phase);
         double counts = 1 / (1 + (outOf - 1) / (rate.weight() + 1));
         assertThat(after.rate(phase).lived()).as(phase.name()).isCloseTo(rate.lived() + alive * counts, within(1e-9));
-        assertThat(after.rate(phase).died())
-                .as(phase.name())
-                .isCloseTo(rate.died() + (outOf - alive) * counts, within(1e-9));
+        assertThat(after.rate(phase).died()).as(phase.name()).isCloseTo(rate.died() + (outOf - alive) * counts,
+                within(1e-9));
     }
 }

@@ -19,7 +19,7 @@ class SurvivalChainTest {
     void three_phases_agree_with_every_path_of_three_urns() {
         Spread spread = THREE.from(7);
 
-        Urn.Fraction[] exact = Urn.chain(7, new int[] {154, 46, 10}, new int[] {9, 1, 1}, new int[] {95, 5, 10});
+        Urn.Fraction[] exact = Urn.chain(7, new int[]{154, 46, 10}, new int[]{9, 1, 1}, new int[]{95, 5, 10});
         for (int k = 0; k <= 7; k++) {
             assertThat(spread.chance(k)).as("%d of 7", k).isCloseTo(exact[k].value(), within(1e-12));
         }
@@ -35,11 +35,9 @@ class SurvivalChainTest {
 
     /** The product of Beta(a + b(1 − f), bf) and Beta(a, b(1 − f)) is Beta(a, b). */
     @Property(tries = 100)
-    void a_phase_cut_in_two_promises_what_it_promised_whole(
-            @ForAll @DoubleRange(min = 0.05, max = 0.98) double mean,
+    void a_phase_cut_in_two_promises_what_it_promised_whole(@ForAll @DoubleRange(min = 0.05, max = 0.98) double mean,
             @ForAll @DoubleRange(min = 0.5, max = 60) double weight,
-            @ForAll @DoubleRange(min = 0.02, max = 0.98) double fraction,
-            @ForAll @IntRange(min = 1, max = 40) int n) {
+            @ForAll @DoubleRange(min = 0.02, max = 0.98) double fraction, @ForAll @IntRange(min = 1, max = 40) int n) {
         UncertainRate whole = UncertainRate.of(mean, weight);
 
         Spread twice = new SurvivalChain(List.of(whole.early(fraction), whole.late(fraction))).from(n);
@@ -51,13 +49,11 @@ class SurvivalChainTest {
     }
 
     @Property(tries = 100)
-    void chances_add_up_and_the_mean_is_the_product_of_the_rates(
-            @ForAll @DoubleRange(min = 0.02, max = 1) double first,
+    void chances_add_up_and_the_mean_is_the_product_of_the_rates(@ForAll @DoubleRange(min = 0.02, max = 1) double first,
             @ForAll @DoubleRange(min = 0.02, max = 1) double second,
-            @ForAll @DoubleRange(min = 0.3, max = 80) double weight,
-            @ForAll @IntRange(min = 0, max = 300) int n) {
-        SurvivalChain chain =
-                new SurvivalChain(List.of(UncertainRate.of(first, weight), UncertainRate.of(second, weight)));
+            @ForAll @DoubleRange(min = 0.3, max = 80) double weight, @ForAll @IntRange(min = 0, max = 300) int n) {
+        SurvivalChain chain = new SurvivalChain(
+                List.of(UncertainRate.of(first, weight), UncertainRate.of(second, weight)));
 
         Spread spread = chain.from(n);
 
@@ -69,10 +65,8 @@ class SurvivalChainTest {
     }
 
     @Property(tries = 60)
-    void the_fewest_do_and_one_fewer_does_not(
-            @ForAll @DoubleRange(min = 0.3, max = 0.97) double mean,
-            @ForAll @DoubleRange(min = 2, max = 40) double weight,
-            @ForAll @IntRange(min = 1, max = 25) int wanted,
+    void the_fewest_do_and_one_fewer_does_not(@ForAll @DoubleRange(min = 0.3, max = 0.97) double mean,
+            @ForAll @DoubleRange(min = 2, max = 40) double weight, @ForAll @IntRange(min = 1, max = 25) int wanted,
             @ForAll @DoubleRange(min = 0.5, max = 0.95) double sure) {
         SurvivalChain chain = new SurvivalChain(List.of(UncertainRate.of(mean, weight), UncertainRate.of(0.9, 10)));
 

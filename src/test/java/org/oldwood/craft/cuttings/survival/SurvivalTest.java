@@ -25,9 +25,7 @@ class SurvivalTest {
         return new PastLot(struck, none, OptionalInt.of(lifted), none, none);
     }
 
-    private static double rooting(Survival survival) {
-        return survival.rate(Phase.ROOTING).mean();
-    }
+    private static double rooting(Survival survival) { return survival.rate(Phase.ROOTING).mean(); }
 
     @Test
     void a_better_past_raises_the_rate_and_a_worse_one_lowers_it() {
@@ -38,9 +36,7 @@ class SurvivalTest {
 
     @Test
     void one_huge_lot_counts_for_no_more_than_the_correlation_within_it_allows() {
-        double one = SOURCES.learning(List.of(lot(10_000, 2_000)))
-                .rate(Phase.ROOTING)
-                .weight();
+        double one = SOURCES.learning(List.of(lot(10_000, 2_000))).rate(Phase.ROOTING).weight();
 
         // n / (1 + (n − 1) / 21) tends to 21 plants beside the 20 of the sources
         assertThat(one).isBetween(40.0, 41.0);
@@ -66,26 +62,14 @@ class SurvivalTest {
     /** No published count may be one that the rates call next to impossible. */
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/strike-rates.csv", useHeadersInDisplayName = true)
-    void every_published_strike_rate_is_within_what_the_rates_expect(
-            String id,
-            String crop,
-            String method,
-            int outOf,
-            int rooted,
-            String printed,
-            double tail,
-            String why,
-            String source) {
-        Survival survival = Crafted.propagation(crop)
-                .method(method, Crafted.CROPS.get(crop).form())
-                .orElseThrow()
+    void every_published_strike_rate_is_within_what_the_rates_expect(String id, String crop, String method, int outOf,
+            int rooted, String printed, double tail, String why, String source) {
+        Survival survival = Crafted.propagation(crop).method(method, Crafted.CROPS.get(crop).form()).orElseThrow()
                 .survival();
 
         Spread spread = new Spread(BetaBinomial.chances(outOf, survival.rate(Phase.ROOTING)));
 
         assertThat(spread.atLeast(rooted)).as(source).isGreaterThan(tail);
-        if (!printed.equals("words")) {
-            assertThat(1 - spread.atLeast(rooted + 1)).as(source).isGreaterThan(tail);
-        }
+        if (!printed.equals("words")) { assertThat(1 - spread.atLeast(rooted + 1)).as(source).isGreaterThan(tail); }
     }
 }

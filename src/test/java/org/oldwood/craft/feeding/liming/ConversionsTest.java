@@ -18,14 +18,8 @@ class ConversionsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/conversions.csv", useHeadersInDisplayName = true)
-    void match_the_published_value(
-            String id,
-            String conversion,
-            double amount,
-            double expected,
-            double printedTo,
-            Double tolerance,
-            String source) {
+    void match_the_published_value(String id, String conversion, double amount, double expected, double printedTo,
+            Double tolerance, String source) {
         double allowed = tolerance == null ? printedTo / 2 : tolerance;
 
         assertThat(converted(conversion, amount)).as(source).isCloseTo(expected, within(allowed));
@@ -51,11 +45,8 @@ class ConversionsTest {
             case "lb of MgCO3 for a ton" -> forATon(MolarMass.MGCO3);
             case "kg/ha from lb/acre" -> FieldUnits.gPerM2FromLbPerAcre(amount) * 10;
             case "plants per acre of square feet" -> FieldUnits.M2_PER_ACRE / (amount * FieldUnits.M2_PER_SQUARE_FOOT);
-            case "lb per plant at 3 by 10 ft" ->
-                FieldUnits.gPerM2FromLbPerAcre(amount)
-                        * 30
-                        * FieldUnits.M2_PER_SQUARE_FOOT
-                        / FieldUnits.GRAMS_PER_POUND;
+            case "lb per plant at 3 by 10 ft" -> FieldUnits.gPerM2FromLbPerAcre(amount) * 30
+                    * FieldUnits.M2_PER_SQUARE_FOOT / FieldUnits.GRAMS_PER_POUND;
             default -> throw new AssertionError("no conversion " + conversion);
         };
     }
@@ -70,24 +61,16 @@ class ConversionsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/lime-materials.csv", useHeadersInDisplayName = true)
-    void limes_replace_each_other_as_in_print(
-            String id,
-            String what,
-            double amount,
-            double value,
-            double other,
-            double expected,
-            double printedTo,
-            String source) {
-        double computed =
-                switch (what) {
-                    case "instead of CCE" ->
-                        NeutralisingValue.ofCaCO3(other).inPlaceOf(amount, NeutralisingValue.ofCaCO3(value));
-                    case "left of CCE" ->
-                        amount - NeutralisingValue.ofCaCO3(100).inPlaceOf(other, NeutralisingValue.ofCaCO3(value));
-                    case "CaO of CCE" -> NeutralisingValue.ofCaCO3(amount).percentCaO();
-                    default -> throw new AssertionError(what);
-                };
+    void limes_replace_each_other_as_in_print(String id, String what, double amount, double value, double other,
+            double expected, double printedTo, String source) {
+        double computed = switch (what) {
+            case "instead of CCE" ->
+                NeutralisingValue.ofCaCO3(other).inPlaceOf(amount, NeutralisingValue.ofCaCO3(value));
+            case "left of CCE" ->
+                amount - NeutralisingValue.ofCaCO3(100).inPlaceOf(other, NeutralisingValue.ofCaCO3(value));
+            case "CaO of CCE" -> NeutralisingValue.ofCaCO3(amount).percentCaO();
+            default -> throw new AssertionError(what);
+        };
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
     }
@@ -102,8 +85,7 @@ class ConversionsTest {
 
     @Test
     void a_value_that_no_lime_has_is_refused_with_the_scales_named() {
-        assertThatThrownBy(() -> NeutralisingValue.ofCaO(150))
-                .isInstanceOf(RecordException.class)
+        assertThatThrownBy(() -> NeutralisingValue.ofCaO(150)).isInstanceOf(RecordException.class)
                 .hasMessageContaining("which scale");
     }
 }

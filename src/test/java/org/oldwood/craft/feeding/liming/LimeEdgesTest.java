@@ -23,30 +23,20 @@ class LimeEdgesTest {
     }
 
     private static LimeCase asked(String texture, double ph, double target, double given, boolean standing) {
-        return new LimeCase(
-                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10, standing, given);
+        return new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10,
+                standing, given);
     }
 
-    private static PhPlan lime(LimeCase asked) {
-        return LimingTest.plan(asked, "ground-limestone");
-    }
+    private static PhPlan lime(LimeCase asked) { return LimingTest.plan(asked, "ground-limestone"); }
 
     private static PhPlan sulphur(LimeCase asked, String acidifier) {
-        return SulphurPlan.of(
-                Data.SULPHUR,
-                Data.TABLES.soils(),
-                asked,
-                Data.MATERIALS.acidifier(acidifier).orElseThrow(),
-                false);
+        return SulphurPlan.of(Data.SULPHUR, Data.TABLES.soils(), asked,
+                Data.MATERIALS.acidifier(acidifier).orElseThrow(), false);
     }
 
-    private static PhPlan sulphur(LimeCase asked) {
-        return sulphur(asked, "sulphur");
-    }
+    private static PhPlan sulphur(LimeCase asked) { return sulphur(asked, "sulphur"); }
 
-    private static boolean says(PhPlan plan, String words) {
-        return plan.notes().toString().contains(words);
-    }
+    private static boolean says(PhPlan plan, String words) { return plan.notes().toString().contains(words); }
 
     /** A British garden page: 848 g/m² on peat for the unit that takes 407 on clay; the Irish aim for peat is 5.5. */
     @Test
@@ -84,8 +74,7 @@ class LimeEdgesTest {
         assertThat(says(at, "Test again")).isFalse();
         assertThat(above.lines()).contains("at most 500 g/m² at once, so 2 doses of 350 g/m²");
         assertThat(says(above, "Lime on the surface")).isTrue();
-        assertThat(says(lime(asked("sandy-loam", 5.5, 6.5, 0)), "Lime on the surface"))
-                .isFalse();
+        assertThat(says(lime(asked("sandy-loam", 5.5, 6.5, 0)), "Lime on the surface")).isFalse();
     }
 
     @Test
@@ -102,14 +91,8 @@ class LimeEdgesTest {
 
     /** RB209: manganese harms below pH 5.5, iron and manganese fall short above 7. */
     @ParameterizedTest
-    @CsvSource({
-        "5.4, 6.5, true, false",
-        "5.4, 5.5, true, false",
-        "5.0, 5.4, false, false",
-        "5.5, 6.5, false, false",
-        "6.0, 7.0, false, false",
-        "6.0, 7.1, false, true",
-    })
+    @CsvSource({"5.4, 6.5, true, false", "5.4, 5.5, true, false", "5.0, 5.4, false, false", "5.5, 6.5, false, false",
+            "6.0, 7.0, false, false", "6.0, 7.1, false, true",})
     void harm_is_told_on_its_side_of_the_bound(double ph, double target, boolean manganese, boolean short_) {
         PhPlan plan = lime(asked("loam", ph, target, 0));
 
@@ -120,23 +103,18 @@ class LimeEdgesTest {
     /** The garden table's row for loam at 5.5 is 391 g/m², and it is for pH 6.5 only. */
     @Test
     void the_other_table_is_quoted_for_its_own_target() {
-        assertThat(says(lime(asked("loam", 5.5, 6.5, 0)), "American garden table asks 391 g/m²"))
-                .isTrue();
-        assertThat(says(lime(asked("loam", 5.5, 6.4, 0)), "American garden table"))
-                .isFalse();
-        assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "American garden table"))
-                .isFalse();
+        assertThat(says(lime(asked("loam", 5.5, 6.5, 0)), "American garden table asks 391 g/m²")).isTrue();
+        assertThat(says(lime(asked("loam", 5.5, 6.4, 0)), "American garden table")).isFalse();
+        assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "American garden table")).isFalse();
     }
 
     @Test
-    void limestone_brings_no_magnesia() {
-        assertThat(says(lime(asked("loam", 5.5, 6.5, 0)), "magnesia")).isFalse();
-    }
+    void limestone_brings_no_magnesia() { assertThat(says(lime(asked("loam", 5.5, 6.5, 0)), "magnesia")).isFalse(); }
 
     @Test
     void a_ph_and_a_layer_have_their_ends() {
         assertThat(asked("loam", 3, 10, 0).targetPh()).isEqualTo(10);
-        for (double ph : new double[] {2.9, 10.1, Double.NaN}) {
+        for (double ph : new double[]{2.9, 10.1, Double.NaN}) {
             assertThatThrownBy(() -> asked("loam", ph, 6.5, 0)).isInstanceOf(RecordException.class);
         }
         assertThat(layer(0.1, 99.9, 0.1).areaM2()).isEqualTo(0.1);
@@ -147,8 +125,8 @@ class LimeEdgesTest {
     }
 
     private static LimeCase layer(double depthCm, double stones, double areaM2) {
-        return new LimeCase(
-                Optional.empty(), OptionalDouble.empty(), 6.5, new LimeCase.Layer(depthCm, stones), areaM2, true, 0);
+        return new LimeCase(Optional.empty(), OptionalDouble.empty(), 6.5, new LimeCase.Layer(depthCm, stones), areaM2,
+                true, 0);
     }
 
     /** Pure quicklime is 100 % CaO, and half a percent is left to rounding. */
@@ -243,15 +221,9 @@ class LimeEdgesTest {
     /** 7 t/ha for the upper 20 cm and 5 for the 20 below: half a layer counts half. */
     @Test
     void half_a_layer_wants_half_the_lime() {
-        for (double depth : new double[] {30, 10}) {
-            PhPlan plan = lime(new LimeCase(
-                    Optional.of("sandy-loam"),
-                    OptionalDouble.of(5.5),
-                    6.5,
-                    new LimeCase.Layer(depth, 0),
-                    10,
-                    false,
-                    0));
+        for (double depth : new double[]{30, 10}) {
+            PhPlan plan = lime(new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5,
+                    new LimeCase.Layer(depth, 0), 10, false, 0));
             assertThat(plan.gPerM2()).isCloseTo(depth == 30 ? 950 : 350, within(1e-9));
         }
     }
@@ -259,29 +231,27 @@ class LimeEdgesTest {
     /** Sands: 6 t/ha a unit (RB209 Table 1.2); 6 and half of the 5 for the layer below make 8.5 to 30 cm. */
     @Test
     void ground_of_unknown_texture_is_reckoned_as_sand() {
-        LimeCase unknown =
-                new LimeCase(Optional.empty(), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(30, 0), 10, false, 0);
+        LimeCase unknown = new LimeCase(Optional.empty(), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(30, 0), 10,
+                false, 0);
         PhPlan plan = lime(unknown);
 
         assertThat(plan.gPerM2()).isCloseTo(850, within(1e-9));
         assertThat(says(plan, "reckoned as sand")).isTrue();
         assertThat(says(plan, "Print disagrees")).isFalse();
         assertThat(plan.lines()).contains("factor for 30 cm: 8.5 (for 20 cm: 6)");
-        assertThatThrownBy(() -> lime(asked("gravel", 5.5, 6.5, 0)))
-                .isInstanceOf(RecordException.class)
+        assertThatThrownBy(() -> lime(asked("gravel", 5.5, 6.5, 0))).isInstanceOf(RecordException.class)
                 .hasMessageContaining("gravel");
     }
 
     /** 175 lb/acre on sand from pH 5 are 19.6 g/m². */
     @Test
     void sulphur_too_is_reckoned_as_for_sand() {
-        LimeCase unknown =
-                new LimeCase(Optional.empty(), OptionalDouble.of(5.0), 4.5, new LimeCase.Layer(20, 0), 10, false, 0);
+        LimeCase unknown = new LimeCase(Optional.empty(), OptionalDouble.of(5.0), 4.5, new LimeCase.Layer(20, 0), 10,
+                false, 0);
 
         assertThat(sulphur(unknown).gPerM2()).isCloseTo(175 * 0.112085, within(0.001));
         assertThat(says(sulphur(unknown), "reckoned as sand")).isTrue();
-        assertThatThrownBy(() -> sulphur(asked("gravel", 5.0, 4.5, 0)))
-                .isInstanceOf(RecordException.class)
+        assertThatThrownBy(() -> sulphur(asked("gravel", 5.0, 4.5, 0))).isInstanceOf(RecordException.class)
                 .hasMessageContaining("gravel");
     }
 
@@ -290,10 +260,9 @@ class LimeEdgesTest {
     void the_arithmetic_tells_what_there_is_and_no_more() {
         PhPlan plan = lime(asked("loam", 5.5, 6.5, 0));
 
-        assertThat(plan.lines())
-                .containsExactly(
-                        "7 t/ha per pH unit × (6.5 − 5.5) = 7 t/ha = 700 g/m² of ground limestone",
-                        "as ground limestone (neutralising value 50 % CaO = 89.2 % CaCO3): × 50 / 50 = 700 g/m²");
+        assertThat(plan.lines()).containsExactly(
+                "7 t/ha per pH unit × (6.5 − 5.5) = 7 t/ha = 700 g/m² of ground limestone",
+                "as ground limestone (neutralising value 50 % CaO = 89.2 % CaCO3): × 50 / 50 = 700 g/m²");
         assertThat(says(plan, "a South African table asks 200 g/m²")).isTrue();
         assertThat(lime(asked("loam", 6.5, 6.5, 0)).lines()).hasSize(1);
         assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "Print disagrees")).isFalse();
@@ -315,21 +284,18 @@ class LimeEdgesTest {
 
     private static PhPlan acid(OptionalDouble ph) {
         LimeCase asked = new LimeCase(Optional.of("loam"), ph, 4.5, new LimeCase.Layer(20, 0), 10, true, 0);
-        return LimePlan.of(
-                Data.LIMING, Data.TABLES.soils(), asked, Data.lime("ground-limestone"), Data.profile("blueberry"));
+        return LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked, Data.lime("ground-limestone"),
+                Data.profile("blueberry"));
     }
 
     /** Quicklime burns: what is said against it is said wherever it is reckoned, and nothing where nothing is given. */
     @Test
     void what_speaks_against_a_lime_is_said() {
         Lime warned = Data.MATERIALS.limes().stream()
-                .filter(each -> each.avoid().isPresent() && !each.is("not-for-gardens"))
-                .findFirst()
-                .orElseThrow();
+                .filter(each -> each.avoid().isPresent() && !each.is("not-for-gardens")).findFirst().orElseThrow();
 
         assertThat(LimingTest.plan(asked("loam", 5.5, 6.5, 0), warned.id()).notes())
                 .contains(warned.avoid().orElseThrow());
-        assertThat(LimingTest.plan(asked("loam", 6.5, 6.5, 0), warned.id()).notes())
-                .isEmpty();
+        assertThat(LimingTest.plan(asked("loam", 6.5, 6.5, 0), warned.id()).notes()).isEmpty();
     }
 }

@@ -15,8 +15,8 @@ import org.oldwood.store.RecordException;
 
 public class LimingTest {
     public static LimeCase asked(String texture, double ph, double target, boolean standing) {
-        return new LimeCase(
-                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10, standing, 0);
+        return new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10,
+                standing, 0);
     }
 
     public static PhPlan plan(LimeCase asked, String lime) {
@@ -25,19 +25,10 @@ public class LimingTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/lime-requirement.csv", useHeadersInDisplayName = true)
-    void requirement_as_printed(
-            String id,
-            String texture,
-            double ph,
-            double target,
-            double depthCm,
-            double stones,
-            double expected,
-            double printedTo,
-            String unit,
-            String source) {
-        LimeCase asked = new LimeCase(
-                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(depthCm, stones), 10, false, 0);
+    void requirement_as_printed(String id, String texture, double ph, double target, double depthCm, double stones,
+            double expected, double printedTo, String unit, String source) {
+        LimeCase asked = new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target,
+                new LimeCase.Layer(depthCm, stones), 10, false, 0);
 
         double tonnes = plan(asked, "ground-limestone").gPerM2() / 100;
 
@@ -46,11 +37,10 @@ public class LimingTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/lime-garden-table.csv", useHeadersInDisplayName = true)
-    void garden_table_as_printed(
-            String id, String soilClass, double ph, double expected, double tolerance, String source) {
-        assertThat(Data.LIMING.gardenTableGPerM2(soilClass, ph).getAsDouble())
-                .as(source)
-                .isCloseTo(expected, within(tolerance));
+    void garden_table_as_printed(String id, String soilClass, double ph, double expected, double tolerance,
+            String source) {
+        assertThat(Data.LIMING.gardenTableGPerM2(soilClass, ph).getAsDouble()).as(source).isCloseTo(expected,
+                within(tolerance));
     }
 
     @Test
@@ -86,33 +76,23 @@ public class LimingTest {
 
     @Test
     void no_lime_without_a_test_nor_from_ph_7_nor_burnt() {
-        LimeCase untested =
-                new LimeCase(Optional.of("loam"), OptionalDouble.empty(), 6.5, new LimeCase.Layer(20, 0), 10, true, 0);
+        LimeCase untested = new LimeCase(Optional.of("loam"), OptionalDouble.empty(), 6.5, new LimeCase.Layer(20, 0),
+                10, true, 0);
 
         assertThat(plan(untested, "ground-limestone").refused()).isPresent();
-        assertThat(plan(asked("loam", 7.0, 7.5, true), "ground-limestone").refused())
-                .isPresent();
+        assertThat(plan(asked("loam", 7.0, 7.5, true), "ground-limestone").refused()).isPresent();
         assertThat(plan(asked("loam", 5.5, 6.5, true), "burnt-lime").refused()).isPresent();
-        assertThat(plan(asked("loam", 6.5, 6.5, true), "ground-limestone").nothingToDo())
-                .isTrue();
+        assertThat(plan(asked("loam", 6.5, 6.5, true), "ground-limestone").nothingToDo()).isTrue();
     }
 
     @Test
     void blueberries_are_limed_only_below_their_floor() {
         FeedingProfile blueberry = Data.profile("blueberry");
 
-        PhPlan at = LimePlan.of(
-                Data.LIMING,
-                Data.TABLES.soils(),
-                asked("loam", 4.5, 4.8, true),
-                Data.lime("ground-limestone"),
-                blueberry);
-        PhPlan below = LimePlan.of(
-                Data.LIMING,
-                Data.TABLES.soils(),
-                asked("loam", 4.2, 4.8, true),
-                Data.lime("ground-limestone"),
-                blueberry);
+        PhPlan at = LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked("loam", 4.5, 4.8, true),
+                Data.lime("ground-limestone"), blueberry);
+        PhPlan below = LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked("loam", 4.2, 4.8, true),
+                Data.lime("ground-limestone"), blueberry);
 
         assertThat(at.refused()).hasValueSatisfying(why -> assertThat(why).contains("4.5"));
         assertThat(below.refused()).isEmpty();
@@ -121,27 +101,23 @@ public class LimingTest {
 
     @Test
     void a_ph_of_14_2_is_refused() {
-        assertThatThrownBy(() -> asked("loam", 14.2, 6.5, true))
-                .isInstanceOf(RecordException.class)
-                .hasMessageContaining("14.2")
-                .hasMessageContaining("3 to 10");
+        assertThatThrownBy(() -> asked("loam", 14.2, 6.5, true)).isInstanceOf(RecordException.class)
+                .hasMessageContaining("14.2").hasMessageContaining("3 to 10");
     }
 
     @Test
     void what_was_given_since_the_test_counts() {
-        LimeCase given = new LimeCase(
-                Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0), 10, true, 300);
+        LimeCase given = new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0),
+                10, true, 300);
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
     }
 
     @ParameterizedTest(name = "{0} from {1}")
     @CsvFileSource(resources = "/reference/lime-south-africa.csv", useHeadersInDisplayName = true)
-    void lime_for_one_unit_as_in_the_south_african_table(
-            String texture, double from, double to, double expected, String source) {
-        assertThat(Data.LIMING.southAfrica().gPerM2(texture, from, to).orElseThrow())
-                .as(source)
-                .isEqualTo(expected);
+    void lime_for_one_unit_as_in_the_south_african_table(String texture, double from, double to, double expected,
+            String source) {
+        assertThat(Data.LIMING.southAfrica().gPerM2(texture, from, to).orElseThrow()).as(source).isEqualTo(expected);
         assertThat(Data.LIMING.southAfrica().gPerM2(texture, from - 2, to)).isEmpty();
     }
 }

@@ -10,21 +10,16 @@ import org.oldwood.craft.feeding.Data;
 
 class SulphurTest {
     private static PhPlan plan(LimeCase asked, boolean freeLime, String acidifier) {
-        return SulphurPlan.of(
-                Data.SULPHUR,
-                Data.TABLES.soils(),
-                asked,
-                Data.MATERIALS.acidifier(acidifier).orElseThrow(),
-                freeLime);
+        return SulphurPlan.of(Data.SULPHUR, Data.TABLES.soils(), asked,
+                Data.MATERIALS.acidifier(acidifier).orElseThrow(), freeLime);
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/sulphur.csv", useHeadersInDisplayName = true)
-    void the_table_as_printed(
-            String id, String soilClass, double ph, double target, double expected, double printedTo, String source) {
-        assertThat(Data.SULPHUR.gPerM2(soilClass, ph, target).getAsDouble())
-                .as(source)
-                .isCloseTo(expected, within(printedTo / 2));
+    void the_table_as_printed(String id, String soilClass, double ph, double target, double expected, double printedTo,
+            String source) {
+        assertThat(Data.SULPHUR.gPerM2(soilClass, ph, target).getAsDouble()).as(source).isCloseTo(expected,
+                within(printedTo / 2));
     }
 
     @Test
@@ -38,11 +33,9 @@ class SulphurTest {
 
     @Test
     void free_lime_and_a_ph_above_the_table_are_refused() {
-        assertThat(plan(LimingTest.asked("loam", 6.0, 4.8, false), true, "sulphur")
-                        .refused())
+        assertThat(plan(LimingTest.asked("loam", 6.0, 4.8, false), true, "sulphur").refused())
                 .hasValueSatisfying(why -> assertThat(why).contains("free lime"));
-        assertThat(plan(LimingTest.asked("loam", 7.3, 4.8, false), false, "sulphur")
-                        .refused())
+        assertThat(plan(LimingTest.asked("loam", 7.3, 4.8, false), false, "sulphur").refused())
                 .hasValueSatisfying(why -> assertThat(why).contains("pH 7"));
     }
 
@@ -73,8 +66,6 @@ class SulphurTest {
 
     @Test
     void soil_that_is_acid_enough_needs_nothing() {
-        assertThat(plan(LimingTest.asked("loam", 4.7, 4.8, true), false, "sulphur")
-                        .nothingToDo())
-                .isTrue();
+        assertThat(plan(LimingTest.asked("loam", 4.7, 4.8, true), false, "sulphur").nothingToDo()).isTrue();
     }
 }

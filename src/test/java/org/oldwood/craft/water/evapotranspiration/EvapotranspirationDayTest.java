@@ -11,40 +11,26 @@ import org.junit.jupiter.api.Test;
 class EvapotranspirationDayTest {
     @Test
     void says_what_was_measured() {
-        DayWeather full = new DayWeather(
-                12.3,
-                21.5,
-                Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
-                OptionalDouble.of(2.078),
-                new Sunshine(OptionalDouble.of(9.25), OptionalDouble.empty(), false));
+        DayWeather full = new DayWeather(12.3, 21.5, Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
+                OptionalDouble.of(2.078), new Sunshine(OptionalDouble.of(9.25), OptionalDouble.empty(), false));
 
-        assertThat(day(full).basis())
-                .containsExactly(
-                        "humidity from its lowest and highest value (FAO-56 eq. 17)",
-                        "wind as measured",
-                        "radiation from hours of sunshine (FAO-56 eq. 35)");
+        assertThat(day(full).basis()).containsExactly("humidity from its lowest and highest value (FAO-56 eq. 17)",
+                "wind as measured", "radiation from hours of sunshine (FAO-56 eq. 35)");
     }
 
     @Test
     void says_every_guess() {
-        assertThat(day(DayWeather.ofTemperatures(12.3, 21.5)).basis())
-                .allMatch(words -> words.contains("not given"))
-                .anyMatch(words -> words.contains("eq. 48"))
-                .anyMatch(words -> words.contains("2 m/s"))
+        assertThat(day(DayWeather.ofTemperatures(12.3, 21.5)).basis()).allMatch(words -> words.contains("not given"))
+                .anyMatch(words -> words.contains("eq. 48")).anyMatch(words -> words.contains("2 m/s"))
                 .anyMatch(words -> words.contains("eq. 50, inland"));
     }
 
     @Test
     void the_coast_is_sunnier_than_the_inland_for_the_same_range_of_temperature() {
-        DayWeather coast = new DayWeather(
-                12.3,
-                18,
-                Humidity.unknown(),
-                OptionalDouble.empty(),
+        DayWeather coast = new DayWeather(12.3, 18, Humidity.unknown(), OptionalDouble.empty(),
                 new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
 
-        assertThat(day(coast).solar())
-                .isGreaterThan(day(DayWeather.ofTemperatures(12.3, 18)).solar());
+        assertThat(day(coast).solar()).isGreaterThan(day(DayWeather.ofTemperatures(12.3, 18)).solar());
     }
 
     @Test

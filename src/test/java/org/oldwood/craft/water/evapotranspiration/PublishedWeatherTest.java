@@ -16,43 +16,27 @@ class PublishedWeatherTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/air-pressure.csv", numLinesToSkip = 1)
     void air_pressure(ArgumentsAccessor row) {
-        Published.check(
-                row,
-                Map.of(
-                        "pressure",
-                        in -> ReferenceEvapotranspiration.pressure(in[0]),
-                        "gamma",
-                        in -> ReferenceEvapotranspiration.psychrometric(ReferenceEvapotranspiration.pressure(in[0]))));
+        Published.check(row, Map.of("pressure", in -> ReferenceEvapotranspiration.pressure(in[0]), "gamma",
+                in -> ReferenceEvapotranspiration.psychrometric(ReferenceEvapotranspiration.pressure(in[0]))));
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/vapour.csv", numLinesToSkip = 1)
     void vapour(ArgumentsAccessor row) {
-        Published.check(
-                row,
-                Map.of(
-                        "saturation", in -> Vapour.saturation(in[0]),
-                        "mean-saturation", in -> Vapour.meanSaturation(in[0], in[1]),
-                        "extremes", in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]),
-                        "highest", in -> Vapour.fromHighest(in[0], in[1]),
-                        "mean", in -> in[2] / 100 * Vapour.meanSaturation(in[0], in[1]),
-                        "dew-point", in -> Vapour.fromDewPoint(in[0]),
-                        "slope", in -> Vapour.slope(in[0])));
+        Published.check(row, Map.of("saturation", in -> Vapour.saturation(in[0]), "mean-saturation",
+                in -> Vapour.meanSaturation(in[0], in[1]), "extremes",
+                in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]), "highest",
+                in -> Vapour.fromHighest(in[0], in[1]), "mean", in -> in[2] / 100 * Vapour.meanSaturation(in[0], in[1]),
+                "dew-point", in -> Vapour.fromDewPoint(in[0]), "slope", in -> Vapour.slope(in[0])));
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/radiation.csv", numLinesToSkip = 1)
     void radiation(ArgumentsAccessor row) {
-        Published.check(
-                row,
-                Map.of(
-                        "sunshine", in -> Radiation.solarFromSunshine(in[0], in[1], in[2]),
-                        "sunshine-at", PublishedWeatherTest::sunshineAt,
-                        "range", in -> Radiation.solarFromRange(in[0], in[1], in[2], in[3]),
-                        "clear", in -> Radiation.clearSky(in[0], in[1]),
-                        "kept", in -> Radiation.netSolar(in[0]),
-                        "lost", PublishedWeatherTest::lost,
-                        "net", in -> Radiation.netSolar(in[3]) - lost(in)));
+        Published.check(row, Map.of("sunshine", in -> Radiation.solarFromSunshine(in[0], in[1], in[2]), "sunshine-at",
+                PublishedWeatherTest::sunshineAt, "range", in -> Radiation.solarFromRange(in[0], in[1], in[2], in[3]),
+                "clear", in -> Radiation.clearSky(in[0], in[1]), "kept", in -> Radiation.netSolar(in[0]), "lost",
+                PublishedWeatherTest::lost, "net", in -> Radiation.netSolar(in[3]) - lost(in)));
     }
 
     private static double sunshineAt(double[] in) {
@@ -60,9 +44,7 @@ class PublishedWeatherTest {
         return Radiation.solarFromSunshine(in[0], DayLength.hours(in[1], day), DayLength.radiationMj(in[1], day));
     }
 
-    private static double lost(double[] in) {
-        return Radiation.netLongwave(in[0], in[1], in[2], in[3], in[4]);
-    }
+    private static double lost(double[] in) { return Radiation.netLongwave(in[0], in[1], in[2], in[3], in[4]); }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/wind-speed.csv", numLinesToSkip = 1)
@@ -72,9 +54,7 @@ class PublishedWeatherTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/reference-evapotranspiration.csv", numLinesToSkip = 1)
-    void reference_evapotranspiration(ArgumentsAccessor row) {
-        Published.check(row, DAYS);
-    }
+    void reference_evapotranspiration(ArgumentsAccessor row) { Published.check(row, DAYS); }
 
     private static final Map<String, ToDoubleFunction<double[]>> DAYS = Map.ofEntries(
             entry("hargreaves", in -> ReferenceEvapotranspiration.hargreaves(in[0], in[1], in[2], in[3])),
@@ -93,42 +73,30 @@ class PublishedWeatherTest {
             entry("example-20-solar", in -> monthInLyon(in).solar()),
             entry("example-20-clear", in -> monthInLyon(in).clearSky()),
             entry("example-20-net", in -> monthInLyon(in).netRadiation()),
-            entry("temperatures-only", in -> EvapotranspirationDay.of(
-                            in[0], in[1], (int) in[2], DayWeather.ofTemperatures(in[3], in[4]), 0)
-                    .penmanMonteith()));
+            entry("temperatures-only", in -> EvapotranspirationDay
+                    .of(in[0], in[1], (int) in[2], DayWeather.ofTemperatures(in[3], in[4]), 0).penmanMonteith()));
 
     private static EvapotranspirationDay coastAtBangkok(double[] in) {
-        DayWeather weather = new DayWeather(
-                in[3],
-                in[4],
-                new Humidity((tmin, tmax) -> in[5], "as given"),
-                OptionalDouble.empty(),
-                new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
+        DayWeather weather = new DayWeather(in[3], in[4], new Humidity((tmin, tmax) -> in[5], "as given"),
+                OptionalDouble.empty(), new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
     private static EvapotranspirationDay monthInLyon(double[] in) {
-        DayWeather weather =
-                new DayWeather(in[3], in[4], Humidity.unknown(), OptionalDouble.of(in[5]), Sunshine.unknown());
+        DayWeather weather = new DayWeather(in[3], in[4], Humidity.unknown(), OptionalDouble.of(in[5]),
+                Sunshine.unknown());
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
     private static EvapotranspirationDay monthInBangkok(double[] in) {
-        DayWeather weather = new DayWeather(
-                in[3],
-                in[4],
-                new Humidity((tmin, tmax) -> in[5], "as given"),
-                OptionalDouble.of(in[6]),
-                new Sunshine(OptionalDouble.of(in[7]), OptionalDouble.empty(), false));
+        DayWeather weather = new DayWeather(in[3], in[4], new Humidity((tmin, tmax) -> in[5], "as given"),
+                OptionalDouble.of(in[6]), new Sunshine(OptionalDouble.of(in[7]), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, in[8]);
     }
 
     private static EvapotranspirationDay dayInBrussels(double[] in) {
-        DayWeather weather = new DayWeather(
-                in[3],
-                in[4],
-                Humidity.of(OptionalDouble.of(in[5]), OptionalDouble.of(in[6])),
-                OptionalDouble.of(in[7]),
+        DayWeather weather = new DayWeather(in[3], in[4],
+                Humidity.of(OptionalDouble.of(in[5]), OptionalDouble.of(in[6])), OptionalDouble.of(in[7]),
                 new Sunshine(OptionalDouble.of(in[8]), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
