@@ -37,6 +37,9 @@ public final class PageServer implements AutoCloseable {
     /** The most octets that a phone may send at once. */
     private static final int MOST_OCTETS = 64 * 1024;
 
+    /** Of what is too much, so much is read all the same: a socket closed on unread octets loses the answer. */
+    private static final int MOST_READ = 1 << 20;
+
     private static final int MOST_ROWS = 200;
     private static final int THREADS = 4;
     private static final String JSON = "application/json";
@@ -194,7 +197,7 @@ public final class PageServer implements AutoCloseable {
             throws IOException {
         byte[] octets;
         try (InputStream in = exchange.getRequestBody()) {
-            octets = in.readNBytes(MOST_OCTETS + 1);
+            octets = in.readNBytes(MOST_READ);
         }
         if (octets.length > MOST_OCTETS) {
             send(exchange, 413, JSON, said("That is more than a page may send at once."));
