@@ -196,7 +196,7 @@ class ReadBackTest {
 
     @Test
     void a_deep_file_is_read_to_its_bound() throws IOException {
-        String deep = "BEGIN:VCALENDAR\nBEGIN:VTODO\n".repeat(100_000);
+        String deep = "BEGIN:VCALENDAR\n" + "BEGIN:VTODO\n".repeat(100_000);
 
         assertThat(read(deep, CUT).problems().list()).extracting(Problem::name).contains("calendar-too-deep",
                 "calendar-cut-short");

@@ -20,7 +20,7 @@ final class Damage {
             "\"\\ud83e\"", "\"2026-02-30\"", "\"-999999999-01-01\"", "\"+999999999-12-31\"", "\"0000-01-01\"",
             "\"9999-12-31\"", "\"02-29\"", "\"02-30\"", "\"stool\"", "\"blackcurrant\"", "\"cordon\"", "\"dormant\"",
             "\"\uD83E\uDED0\"", "\"%s%n${x}\"", "\"1=5,4+=3\"", "\"2026-11-20\"", "\"age\"", "\"Pacific/Kiritimati\"",
-            "\"x".repeat(5000) + "\"");
+            "\"" + "x".repeat(5000) + "\"");
 
     private static final List<String> OTHERS = List.of("null", "true", "false", "[]", "{}", "[[]]", "{\"a\": 1}", "",
             "[".repeat(150));

@@ -20,7 +20,7 @@ final class HostileFile {
             text("{"), text("[]"), text("null"), text("{}"), text("\uFEFF{\"format\": 1}"),
             "{\"name\": \"grün\"}".getBytes(StandardCharsets.ISO_8859_1),
             "{\"name\": \"x\"}".getBytes(StandardCharsets.UTF_16), text("[".repeat(100_000)),
-            text("{\"a\":".repeat(100_000)), text("\"x".repeat(1_500_000) + "\""),
+            text("{\"a\":".repeat(100_000)), text("\"" + "x".repeat(1_500_000) + "\""),
             text("date,tmin,tmax,rain\n0000-01-01,1,2,3\n9999-12-31,1,2,3\n"),
             text("{\"format\": 1, \"name\": \"\\u202e\\u0007\\u009b\"}\n"),
             text("{\"id\":\"e\",\"date\":\"-999999999-01-01\",\"entry\":\"watered\"}\n"), text("9".repeat(200_000)));

@@ -146,7 +146,7 @@ class StrangeFilesTest {
 
     @Test
     void what_is_too_deep_names_file_and_line() throws IOException {
-        Files.writeString(garden.resolve("garden.json"), "{\n\"a\": [".repeat(5000) + "\n}");
+        Files.writeString(garden.resolve("garden.json"), "{\n\"a\": " + "[".repeat(5000) + "\n}");
 
         Cli.Result result = run("check", TODAY);
 

@@ -143,7 +143,7 @@ class PageServerTest {
         assertThat(send(post("notes", "{")).statusCode()).isEqualTo(400);
         assertThat(send(post("notes", "[]")).statusCode()).isEqualTo(400);
         assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[]}")).statusCode()).isEqualTo(400);
-        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[\"x".repeat(70_000) + "\"]}")).statusCode())
+        assertThat(send(post("notes", "{\"key\":\"k\",\"rows\":[\"" + "x".repeat(70_000) + "\"]}")).statusCode())
                 .isEqualTo(413);
         assertThat(send(to("notes").header(Guard.TOKEN, token())).statusCode()).isEqualTo(405);
         assertThat(send(to("other").header(Guard.TOKEN, token())).statusCode()).isEqualTo(404);

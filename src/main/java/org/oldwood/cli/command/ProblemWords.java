@@ -70,7 +70,7 @@ public final class ProblemWords {
         out.line(number + (from > 0 ? "…" : "") + line.substring(from, to) + (to < line.length() ? "…" : ""));
         if (place.column() > 0) {
             int before = Wrap.width(line.substring(from, column)) + (from > 0 ? 1 : 0);
-            out.line(" ".repeat(number.length() - 2) + "|  ".repeat(before) + "^");
+            out.line(" ".repeat(number.length() - 2) + "| " + " ".repeat(before) + "^");
         }
     }
 

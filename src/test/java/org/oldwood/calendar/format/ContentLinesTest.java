@@ -16,12 +16,12 @@ import org.junit.jupiter.api.Test;
 class ContentLinesTest {
     @Test
     void a_line_of_exactly_75_octets_is_not_folded() throws IOException {
-        assertThat(text("X", "a".repeat(73))).isEqualTo("X:a".repeat(73) + "\r\n");
+        assertThat(text("X", "a".repeat(73))).isEqualTo("X:" + "a".repeat(73) + "\r\n");
     }
 
     @Test
     void the_76th_octet_goes_to_a_line_of_its_own_and_no_line_is_empty() throws IOException {
-        assertThat(text("X", "a".repeat(74))).isEqualTo("X:a".repeat(73) + "\r\n a\r\n");
+        assertThat(text("X", "a".repeat(74))).isEqualTo("X:" + "a".repeat(73) + "\r\n a\r\n");
     }
 
     @Test

@@ -34,7 +34,7 @@ public final class NotingChild {
 
     private static int note(String folder, String name, int i, OutputStream out) {
         // lines of very different length, so that a kill or a full disk meets them everywhere
-        String words = name + " grün ".repeat(i * 37 % 400);
+        String words = name + " " + "grün ".repeat(i * 37 % 400);
         return Main.run(
                 List.of("note", "watered", "--garden=" + folder, "--bed=" + BED, "--litres=20", "--note=" + words,
                         "--date=2026-11-20", "--today=2026-11-25", "--quiet"),

@@ -102,7 +102,8 @@ class SpreadsheetTest {
     void a_table_that_comes_back_with_a_line_more_notes_that_line() throws IOException {
         String journal = table("terrace-school", "journal", "--csv");
         int columns = journal.lines().findFirst().orElseThrow().split(",", -1).length;
-        Files.writeString(folder.resolve("more.csv"), journal + "2026-11-27,inspected,".repeat(columns - 2) + "\n");
+        Files.writeString(folder.resolve("more.csv"),
+                journal + "2026-11-27,inspected" + ",".repeat(columns - 2) + "\n");
         Cli.Result incomplete = run("note", "--csv=more.csv", "--garden=terrace-school", DAY);
         assertThat(incomplete.exit()).isEqualTo(1);
         assertThat(incomplete.err()).contains("plant is missing");

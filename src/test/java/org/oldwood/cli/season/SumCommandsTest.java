@@ -131,7 +131,7 @@ class SumCommandsTest {
 
     @Test
     void a_file_that_is_wrong_on_every_line_is_told_by_twenty_of_them_and_a_count() throws IOException {
-        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n32/12/2025,1,5,0\n".repeat(400));
+        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n" + "32/12/2025,1,5,0\n".repeat(400));
 
         Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50");
 
