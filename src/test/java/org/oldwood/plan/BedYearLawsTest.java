@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
@@ -116,6 +117,23 @@ class BedYearLawsTest {
                 whatLacksWasTold(budget, String.join(" ", missing.getOrDefault(bed(stand), List.of())));
             });
         }
+    }
+
+    /** Ash keeps off the ammonium, and manure is too late before picking: neither may take the second dressing along. */
+    @ParameterizedTest
+    @CsvSource({"52,2026-01-20,2026-02-01,2026", "-42,2026-07-20,2026-08-01,2026-27"})
+    void what_the_first_dressing_may_not_bring_the_second_does(double latitude, String ash, String day, String season) {
+        SmallGarden garden = new SmallGarden(latitude, "{'id':'a','areaM2':9,'texture':'loam'}",
+                ",'materials':['ammonium-sulphate-crystals','sheep-manure']")
+                .note("2020-06-15", "'planted','plant':'bc','crop':'blackcurrant','bed':'a','bushes':4")
+                .note(ash, "'fed','bed':'a','material':'wood-ash','grams':100");
+        Plan plan = garden.plan(day);
+
+        assertThat(plan.notices().toString()).contains("first dressing gives way", "The second dressing takes");
+        assertThat(plan.tasks()).filteredOn(task -> task.id().equals("feed-second@a.blackcurrant.stool@" + season))
+                .singleElement().satisfies(task -> assertThat(task.amount().orElseThrow().words())
+                        .contains("ammonium sulphate").doesNotContain("manure"));
+        assertThat(plan.tasks()).extracting(Task::id).doesNotContain("feed-first@a.blackcurrant.stool@" + season);
     }
 
     private static String bed(Subject subject) { return subject.bed().orElseThrow().bed().id(); }

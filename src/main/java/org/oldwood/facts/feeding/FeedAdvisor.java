@@ -30,8 +30,8 @@ import org.oldwood.words.Words;
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
  * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code latest-feed}, the last good
- * day for the nitrogen of the next dressing. Amounts: {@code feed-first}, {@code feed-second} and, for tubs,
- * {@code feed-tub}.
+ * day for the nitrogen of the next dressing; {@code latest-second-feed}, that of the second, be the first given or not.
+ * Amounts: {@code feed-first}, {@code feed-second} and, for tubs, {@code feed-tub}.
  */
 public final class FeedAdvisor extends Advisor {
     /** The plan weighs a stand as it is beside what it was and will be: more than that is not asked of again. */
@@ -56,7 +56,9 @@ public final class FeedAdvisor extends Advisor {
         this.books = books;
         knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
         knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
-        knows("latest-feed", s -> fact(s, of -> latest(s, of)));
+        knows("latest-feed",
+                s -> fact(s, of -> latest(s, of.stand(), of.from(of.stand().begun(books(s), s.season()) ? 1 : 0))));
+        knows("latest-second-feed", s -> fact(s, of -> latest(s, of.stand(), of.from(1))));
         measures("feed-first", s -> dressing(s, 0));
         measures("feed-second", s -> dressing(s, 1));
         measures("feed-tub", s -> stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(0))));
@@ -77,9 +79,7 @@ public final class FeedAdvisor extends Advisor {
                 .from(stand.need().sources());
     }
 
-    private Fact latest(Situation s, Found of) {
-        StandFeed stand = of.stand();
-        Budget budget = of.from(stand.begun(books(s), s.season()) ? 1 : 0);
+    private Fact latest(Situation s, StandFeed stand, Budget budget) {
         Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest)
                 .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
         Optional<LocalDate> byManure = byManure(s, stand, budget);
