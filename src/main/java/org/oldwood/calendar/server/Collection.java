@@ -139,7 +139,12 @@ final class Collection {
 
     /** A server must not send us to objects elsewhere. */
     private URI inside(String href) {
-        URI object = address.resolve(href);
+        URI object;
+        try {
+            object = address.resolve(href);
+        } catch (IllegalArgumentException e) {
+            throw Http.problem(address, "object-without-address", "names an object by what is no address", "");
+        }
         if (!address.getAuthority().equals(object.getAuthority())
                 || !object.normalize().getPath().startsWith(address.getPath())) {
             throw Http.problem(address, "object-elsewhere", "names an object outside the collection: " + object, "");

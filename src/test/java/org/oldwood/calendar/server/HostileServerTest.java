@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
@@ -159,6 +160,21 @@ class HostileServerTest {
     void a_page_that_is_no_calendar_is_told() throws IOException {
         fails(serve(exchange -> send(exchange, 404, "Not found")), "answers HTTP 404");
         fails(serve(exchange -> send(exchange, 207, "<D:multistatus xmlns:D=\"DAV:\"/>")), "is no calendar collection");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"/user/garden/a\"b.ics,what is no address", "/other/ab.ics,outside the collection",
+            "http://[/ab.ics,what is no address", "mailto:garden,outside the collection"})
+    void an_object_by_a_name_that_leads_nowhere_is_refused(String href, String message) throws IOException {
+        String calendar = """
+                <D:multistatus xmlns:D="DAV:" xmlns:C="urn:ietf:params:xml:ns:caldav">
+                <D:response><D:href>/user/garden/</D:href><D:propstat><D:prop><D:resourcetype><D:collection/><C:calendar/>
+                </D:resourcetype></D:prop><D:status>HTTP/1.1 200 OK</D:status></D:propstat></D:response>
+                <D:response><D:href>%s</D:href><D:propstat><D:prop><D:getetag>"1"</D:getetag>
+                <C:calendar-data>BEGIN:VCALENDAR</C:calendar-data></D:prop><D:status>HTTP/1.1 200 OK</D:status>
+                </D:propstat></D:response></D:multistatus>"""
+                .formatted(href);
+        fails(serve(exchange -> send(exchange, 207, calendar)), message);
     }
 
     @Test
