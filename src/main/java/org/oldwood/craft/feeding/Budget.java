@@ -81,7 +81,7 @@ public record Budget(Need need, Counting counting, Choice choice, NeedCase.Groun
 
     private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
         FeedingTables.Limits all = tables.limits();
-        return Recipe.best(limits.worthGiving(due), kept, limits::left, all.nitrogenWeight().is(),
+        return tables.recipes().best(limits.worthGiving(due), kept, limits::left, all.nitrogenWeight().is(),
                 all.smallest().p2o5());
     }
 

@@ -22,11 +22,12 @@ import org.oldwood.store.Fields;
  * @param doubts when an entry is questioned
  * @param humus what ground rich in humus needs less
  * @param tub what plants in tubs get
+ * @param recipes the recipes found so far by these tables
  */
 public record FeedingTables(@Key("soilClasses") SoilClasses soils, SoilIndex index, Figure targetIndex,
         Map<String, NeedTable> tables, Map<String, Timing> timings,
         @Key(least = 0, most = 3) Map<String, Double> vigour, Young young, @Key(Key.HERE) Limits limits, Usual usual,
-        Winter winter, @Key("doubt") Doubts doubts, Humus humus, Tub tub) {
+        Winter winter, @Key("doubt") Doubts doubts, Humus humus, Tub tub, Recipe.Found recipes) {
 
     /**
      * Feeds to reckon with where the grower names none.
@@ -85,7 +86,8 @@ public record FeedingTables(@Key("soilClasses") SoilClasses soils, SoilIndex ind
         fields.count("format", 1, 1);
         Map<String, NeedTable> tables = RecordReader.byId(fields, "tables", NeedTable.class, NeedTable::id);
         Map<String, Timing> timings = RecordReader.byId(fields, "timings", Timing.class, Timing::id);
-        return RecordReader.read(fields, FeedingTables.class, Map.of("tables", tables, "timings", timings));
+        return RecordReader.read(fields, FeedingTables.class,
+                Map.of("tables", tables, "timings", timings, "recipes", new Recipe.Found()));
     }
 
     /** Seasons for which a plant counts as young, and the factor of the nitrogen need while it does. */
