@@ -25,11 +25,11 @@ class LeafFallTest {
     private static final Crops CROPS = new Crops(DOCUMENTS);
 
     /**
-     * On the sites' own climate of their time the printed errors are 9.8 and 8.5 days, on sites kept aside 9.8 and 6.6;
-     * here, on that of 2003 to 2021, the end misses 7 days by 0.7.
+     * These site means are among those that the days were set from: no evidence for a place not seen. With the printed
+     * days (done: 27 October) and the sites' own climate of their time, the misses are 10.4 and 8.6 days.
      */
     @Test
-    void leaf_fall_of_norwegian_sites_is_met_on_average_within_ten_and_eight_days() throws IOException {
+    void leaf_fall_of_norwegian_sites_is_met_on_average_within_ten_and_seven_days() throws IOException {
         double[] begins = new double[2];
         double[] done = new double[2];
         for (String line : Files.readAllLines(Path.of("src/test/resources/reference/norway-sites.csv"))) {
@@ -43,7 +43,7 @@ class LeafFallTest {
             }
         }
         assertThat(begins[0] / begins[1]).isLessThanOrEqualTo(10);
-        assertThat(done[0] / done[1]).isLessThanOrEqualTo(8);
+        assertThat(done[0] / done[1]).isLessThanOrEqualTo(7);
         assertThat(begins[1] + done[1]).isEqualTo(45);
     }
 
