@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
@@ -67,12 +70,22 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
     }
 
     /** The stems by age under {@code stems}; empty where the entry gives none. */
-    public StemAges stems() {
+    public Stems stems() {
         return stems("stems");
     }
 
     /** The stems by age under a key; empty where the entry gives none, or only their number. */
-    public StemAges stems(String key) {
-        return values.get(key) instanceof Json.Obj object ? StemAges.of(object) : StemAges.NONE;
+    public Stems stems(String key) {
+        if (!(values.get(key) instanceof Json.Obj object)) { return Stems.NONE; }
+        SortedMap<Integer, Integer> byAge = new TreeMap<>();
+        OptionalInt open = OptionalInt.empty();
+        for (Map.Entry<String, Json> member : object.members().entrySet()) {
+            String name = member.getKey();
+            boolean lumped = name.endsWith("+");
+            int age = Integer.parseInt(lumped ? name.substring(0, name.length() - 1) : name);
+            open = lumped ? OptionalInt.of(age) : open;
+            byAge.put(age, (int) ((Json.Num) member.getValue()).value());
+        }
+        return Stems.from(byAge, open);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.oldwood.crop.Stage;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
@@ -123,14 +124,14 @@ public final class EntryReader {
 
     /** A part is no more than its whole; one told by age names only classes that were counted, and no more of each. */
     private static void checkPart(Entry entry, EntryField part, Place place, Problems problems) {
-        StemAges counted = entry.stems(part.of());
+        Stems counted = entry.stems(part.of());
         int most = entry.count(part.of()).orElse(counted.total());
         int said = entry.count(part.key()).orElse(0);
         if (said > most) { problems.tell("part-above-whole", place, most, part.whole(), said); }
-        StemAges ages = entry.stems(part.key());
+        Stems ages = entry.stems(part.key());
         boolean sameClasses = ages.openFrom().isEmpty() || ages.openFrom().equals(counted.openFrom());
-        ages.counts().forEach((age, number) -> {
-            int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
+        ages.byAge().forEach((age, number) -> {
+            int there = sameClasses ? counted.at(age) : 0;
             if (number > there) { problems.tell("part-above-whole by-age", place, number, age, there, part.of()); }
         });
     }

@@ -3,6 +3,7 @@ package org.oldwood.garden;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import org.oldwood.crop.Stems;
 
 /** What to ask back about an entry that does not fit those before it; it is taken all the same. */
 final class Questions {
@@ -36,15 +37,15 @@ final class Questions {
      *
      * @param before the stems as the notes before the entry leave them, in the entry's season
      */
-    static List<String> about(String plant, StemAges before, Entry entry) {
+    static List<String> about(String plant, Stems before, Entry entry) {
         List<String> questions = new ArrayList<>();
-        StemAges said = entry.stems();
+        Stems said = entry.stems();
         String words = entry.kind() == EntryKind.PRUNED
                 ? "%s: %s stems of %s seasons were cut out of %s, but the notes before leave only %s. None of that age"
                         + " is taken to be left; count again, or strike out what is wrong."
                 : "%1$s: %4$s has %2$s stems of %3$s seasons, but the notes before leave only %5$s. The new count is"
                         + " used; which is right?";
-        said.counts().forEach((age, number) -> {
+        said.byAge().forEach((age, number) -> {
             boolean open = said.openFrom().equals(OptionalInt.of(age));
             OptionalInt room = room(before, age, open);
             if (age > 0 && room.isPresent() && number > room.getAsInt()) {
@@ -55,16 +56,13 @@ final class Questions {
     }
 
     /** How many stems of a class there can be; empty where the notes do not tell. */
-    private static OptionalInt room(StemAges before, int age, boolean open) {
+    private static OptionalInt room(Stems before, int age, boolean open) {
         OptionalInt lumped = before.openFrom();
-        if (lumped.isPresent() && age >= lumped.getAsInt()) {
-            return OptionalInt.of(before.atLeast(lumped.getAsInt()));
+        if (lumped.isPresent() && age >= lumped.getAsInt()) { return OptionalInt.of(before.from(lumped.getAsInt())); }
+        boolean told = age <= before.oldest();
+        for (int each = age; told && each <= (open ? before.oldest() : age); each++) {
+            told = before.knows(each);
         }
-        boolean told = before.counts().containsKey(age);
-        for (int each = age; open && told && each <= before.counts().lastKey(); each++) {
-            told = before.counts().containsKey(each);
-        }
-        return !told ? OptionalInt.empty()
-                : OptionalInt.of(open ? before.atLeast(age) : before.counts().getOrDefault(age, 0));
+        return !told ? OptionalInt.empty() : OptionalInt.of(open ? before.from(age) : before.at(age));
     }
 }

@@ -41,7 +41,7 @@ public final class StateBuilder {
     private static final class Open {
         final Plant plant;
         final List<Entry> entries = new ArrayList<>();
-        StemsBySeason stems = StemsBySeason.UNKNOWN;
+        CountedStems stems = CountedStems.UNKNOWN;
         Optional<Entry> gone = Optional.empty();
 
         Open(Plant plant) { this.plant = plant; }
@@ -189,7 +189,7 @@ public final class StateBuilder {
                 int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
                 // where no stems are known yet, there is nothing that a count could contradict
                 if (plant.stems.known()) {
-                    questions.addAll(Questions.about(plant.plant.id(), plant.stems.ages(season), entry));
+                    questions.addAll(Questions.about(plant.plant.id(), plant.stems.in(season), entry));
                 }
                 plant.stems = plant.stems.after(entry, season);
             }

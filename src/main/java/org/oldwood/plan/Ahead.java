@@ -12,13 +12,13 @@ import java.util.Set;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
+import org.oldwood.garden.CountedStems;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.StemsBySeason;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
@@ -122,7 +122,7 @@ final class Ahead {
     private PlantState plant(PlantState plant, LocalDate day) {
         List<Entry> more = before(ofPlants, plant.plant().id(), day);
         if (more.isEmpty()) { return plant; }
-        StemsBySeason stems = plant.stems();
+        CountedStems stems = plant.stems();
         for (Entry entry : more) {
             stems = stems.after(entry, falls.seasonYear(plant.plant().crop(), entry.date()));
         }

@@ -52,7 +52,7 @@ final class BushCards {
                         .entries().stream().filter(it -> !it.stems().isEmpty() || it.count("fresh").isPresent()).map(
                                 it -> it.date() + it.kind().key()
                                         + Stream.of("stems", "dead", "weak", "damaged", "low")
-                                                .map(key -> it.stems(key).inWords()).toList())
+                                                .map(key -> it.stems(key).toString()).toList())
                         .reduce("", String::concat));
     }
 

@@ -56,8 +56,8 @@ class DemoGardensTest {
         GardenFolder folder = open(name);
         GardenState state = folder.on(DAY);
         assertThat(state.standing()).as("a neglected bush: most stems four seasons old or older").anyMatch(plant -> {
-            var ages = plant.stems().ages(state.season().year());
-            return ages.total() > 10 && ages.atLeast(4) * 2 > ages.total();
+            var ages = plant.stems().in(state.season().year());
+            return ages.total() > 10 && ages.from(4) * 2 > ages.total();
         });
         assertThat(folder.journal()).as("a bed limed last month")
                 .anyMatch(entry -> entry.kind() == EntryKind.LIMED && entry.date().isAfter(DAY.minusDays(40)));

@@ -148,7 +148,7 @@ class PlannerTest {
         SmallGarden seen = SmallGarden.north().note("2020-11-15", BUSH)
                 .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'").note("2026-10-28", count);
 
-        assertThat(unseen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords()).isEqualTo("2=5");
-        assertThat(seen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords()).isEqualTo("1=5");
+        assertThat(unseen.on("2026-11-25").plant("bc-1").orElseThrow().stems().in(2027)).hasToString("2=5");
+        assertThat(seen.on("2026-11-25").plant("bc-1").orElseThrow().stems().in(2027)).hasToString("1=5");
     }
 }

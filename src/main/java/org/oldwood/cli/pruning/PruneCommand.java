@@ -17,11 +17,10 @@ import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
-import org.oldwood.craft.pruning.StemClass;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.facts.pruning.PruningMinutes;
@@ -153,11 +152,11 @@ public final class PruneCommand extends GardenCommand {
         }
     }
 
-    private static Stems counts(Optional<String> given) { return given.map(StemClass::parse).orElse(Stems.NONE); }
+    private static Stems counts(Optional<String> given) { return given.map(Stems::parse).orElse(Stems.NONE); }
 
     private Stems taken(String given) {
         try {
-            return StemClass.parse(given);
+            return Stems.parse(given);
         } catch (IllegalArgumentException e) {
             throw usage("--done: " + e.getMessage());
         }

@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.OptionalInt;
+import org.oldwood.crop.Stems;
 
 /**
  * A bush, or a row of canes, in the winter when it is pruned.

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Fields;
 
 /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.oldwood.crop.Stems;
 
 /**
  * What comes out of a bush this winter, and what stays.

@@ -8,6 +8,7 @@ import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Fields;
 
 /**

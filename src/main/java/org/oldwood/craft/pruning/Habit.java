@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.List;
+import org.oldwood.crop.Stems;
 
 /** What is done with a bush each winter: the plan, nothing, or what the grower has been doing. */
 @FunctionalInterface

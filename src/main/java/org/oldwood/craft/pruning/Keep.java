@@ -3,6 +3,7 @@ package org.oldwood.craft.pruning;
 import java.util.List;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Seen;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Fields;
 
 /**

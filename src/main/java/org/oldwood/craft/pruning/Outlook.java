@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 

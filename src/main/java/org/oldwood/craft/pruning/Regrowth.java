@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 
 /**
  * How the shoots of a summer go with what was cut in the winter before, and which old stems die.

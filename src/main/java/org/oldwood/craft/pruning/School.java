@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.Optional;
+import org.oldwood.crop.Stems;
 
 /**
  * One published way of pruning a crop in a form. Schools differ in how old wood may grow, how many stems stay and how

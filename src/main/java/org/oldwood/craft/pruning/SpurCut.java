@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.Optional;
+import org.oldwood.crop.Stems;
 
 /**
  * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, weak and damaged ones, then those

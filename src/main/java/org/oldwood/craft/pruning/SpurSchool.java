@@ -3,6 +3,7 @@ package org.oldwood.craft.pruning;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
+import org.oldwood.crop.Stems;
 
 /**
  * Spur pruning of a permanent frame: an open bush on a leg, or a cordon. The branches stay for years; each winter their

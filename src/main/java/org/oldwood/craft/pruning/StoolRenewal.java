@@ -2,6 +2,7 @@ package org.oldwood.craft.pruning;
 
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 
 /**
  * The winter cut of a stool by the age of its stems, in the order of {@code docs/method-pruning.md}: sick stems; weak

@@ -2,6 +2,7 @@ package org.oldwood.craft.pruning;
 
 import java.util.Arrays;
 import org.oldwood.crop.Range;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 
 /**

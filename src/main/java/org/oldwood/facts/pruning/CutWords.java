@@ -12,8 +12,8 @@ import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.StagedRenovation;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.craft.pruning.Why;
+import org.oldwood.crop.Stems;
 import org.oldwood.words.Texts;
 import org.oldwood.words.Words;
 

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
+import org.oldwood.crop.Stems;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.StemAges;
 
 /**
  * What the grower did to a plant in past seasons, as the journal tells: stems cut out by age, new shoots that had
@@ -28,7 +28,7 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
 
     static PastPruning of(PlantState state, Crop crop, LeafFalls falls) {
         SortedMap<Integer, Gone> noted = new TreeMap<>();
-        SortedMap<Integer, StemAges> counts = new TreeMap<>();
+        SortedMap<Integer, Stems> counts = new TreeMap<>();
         List<Integer> shoots = new ArrayList<>();
         for (Entry entry : state.entries()) {
             int season = falls.seasonYear(crop.id(), entry.date());
@@ -37,16 +37,16 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
             } else if (!noted.containsKey(season) && !counts.containsKey(season)) {
                 if (entry.kind() == EntryKind.COUNTED) {
                     counts.put(season, entry.stems());
-                    Optional.ofNullable(entry.stems().counts().get(1)).ifPresent(shoots::add);
+                    Optional.ofNullable(entry.stems().byAge().get(1)).ifPresent(shoots::add);
                 } else if (entry.kind() == EntryKind.CANES) {
-                    counts.put(season, StemAges.NONE);
+                    counts.put(season, Stems.NONE);
                     entry.count("fresh").ifPresent(shoots::add);
                 }
             }
         }
         // where nothing was noted as cut between two counts, the second tells what is missing
         counts.forEach((season, then) -> {
-            StemAges now = counts.getOrDefault(season + 1, StemAges.NONE);
+            Stems now = counts.getOrDefault(season + 1, Stems.NONE);
             if (!then.isEmpty() && !now.isEmpty() && !noted.containsKey(season)) {
                 noted.put(season, new Gone().between(then, now));
             }
@@ -61,24 +61,24 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
         private final SortedMap<Integer, Integer> byAge = new TreeMap<>();
         private int lump = Stems.OLDEST_CLASS + 1;
 
-        void cut(StemAges cut) {
-            cut.counts().subMap(1, Stems.OLDEST_CLASS + 1).forEach((age, number) -> {
+        void cut(Stems cut) {
+            cut.byAge().subMap(1, Stems.OLDEST_CLASS + 1).forEach((age, number) -> {
                 byAge.merge(age, number, Integer::sum);
                 lump = cut.openFrom().orElse(0) == age ? Math.min(lump, age) : lump;
             });
         }
 
-        Gone between(StemAges then, StemAges now) {
+        Gone between(Stems then, Stems now) {
             int from = Math.min(then.openFrom().orElse(Stems.OLDEST_CLASS),
                     now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
-            then.counts().forEach((age, number) -> {
-                if (age >= 1 && age < from && now.counts().containsKey(age + 1)) {
-                    byAge.put(age, Math.max(0, number - now.counts().getOrDefault(age + 1, 0)));
+            then.byAge().forEach((age, number) -> {
+                if (age >= 1 && age < from && age < now.oldest() && now.knows(age + 1)) {
+                    byAge.put(age, Math.max(0, number - now.at(age + 1)));
                 }
             });
-            if (from >= 1 && from < Stems.OLDEST_CLASS && now.counts().lastKey() > from) {
+            if (from >= 1 && from < Stems.OLDEST_CLASS && now.oldest() > from) {
                 lump = from;
-                byAge.put(from, Math.max(0, then.atLeast(from) - now.atLeast(from + 1)));
+                byAge.put(from, Math.max(0, then.from(from) - now.from(from + 1)));
             }
             return this;
         }
@@ -89,7 +89,7 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
             SortedMap<Integer, Integer> all = new TreeMap<>(byAge.headMap(lump));
             SortedMap<Integer, Integer> lumped = byAge.tailMap(lump);
             if (!lumped.isEmpty()) { all.put(lump, lumped.values().stream().mapToInt(Integer::intValue).sum()); }
-            return Optional.of(Stems.from(all, !lumped.isEmpty()));
+            return Optional.of(Stems.from(all, lumped.isEmpty() ? OptionalInt.empty() : OptionalInt.of(lump)));
         }
     }
 

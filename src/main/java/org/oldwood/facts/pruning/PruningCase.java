@@ -13,9 +13,9 @@ import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.record.Choices;
 import org.oldwood.garden.Entries;
@@ -24,7 +24,6 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.StemAges;
 import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
@@ -48,7 +47,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         School school = chosen(state, form, garden.garden().choices());
         Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
         boolean canes = form.craft().equals("canes");
-        Stems stems = canes ? canes(state, season) : stems(state, season);
+        Stems stems = canes ? canes(state, season) : state.stems().in(season.year()).inWinter();
         StemFaults faults = canes ? StemFaults.ofCanes(state, stems)
                 : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
         Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
@@ -102,23 +101,6 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         return new Bush(stems, faults.sick(), faults.weak(), blank.seasons(), blank.renovationWinter(), blank.metres());
     }
 
-    /** None where they were never counted. */
-    private static Stems stems(PlantState state, Season season) {
-        if (!state.stems().known()) { return Stems.NONE; }
-        StemAges ages = state.stems().ages(season.year());
-        int oldest = Math.min(oldest(ages), Stems.OLDEST_CLASS);
-        return Stems.from(ages.counts().subMap(1, oldest + 1), ages.openFrom().orElse(0) == oldest);
-    }
-
-    /** The oldest age that any stem has; beyond it there is nothing to show. */
-    private static int oldest(StemAges ages) {
-        int oldest = 1;
-        for (Map.Entry<Integer, Integer> each : ages.counts().entrySet()) {
-            oldest = each.getValue() > 0 ? Math.max(oldest, each.getKey()) : oldest;
-        }
-        return oldest;
-    }
-
     /** Canes as last counted, if that was since the summer before; else none. */
     private static Stems canes(PlantState state, Season season) {
         SortedMap<Integer, Integer> counts = new TreeMap<>();
@@ -132,12 +114,12 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
                 }
             }
         }
-        return Stems.from(counts, false);
+        return Stems.from(counts, OptionalInt.empty());
     }
 
     /** Canes that were cut since they were counted; where their number was not noted, all that the cut takes. */
     private static void takeOut(Entry cut, SortedMap<Integer, Integer> counts) {
-        SortedMap<Integer, Integer> taken = cut.stems().counts();
+        SortedMap<Integer, Integer> taken = cut.stems().byAge();
         taken.forEach((age, number) -> counts.computeIfPresent(age, (any, left) -> Math.max(0, left - number)));
         boolean all = taken.isEmpty() && cut.number("metres").isEmpty();
         if (all && cut.text("cut").filter("down"::equals).isPresent()) {
@@ -172,7 +154,8 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** The stems just before a cut, as the record then had them. */
     private static Bush then(PlantState state, Entry cut, Season season, GardenState garden) {
-        return Bush.of(stems(state.with(Entries.before(state.entries(), cut), garden.leafFalls()), season));
+        return Bush.of(state.with(Entries.before(state.entries(), cut), garden.leafFalls()).stems().in(season.year())
+                .inWinter());
     }
 
     /** The first cut of a renovation in a season. */

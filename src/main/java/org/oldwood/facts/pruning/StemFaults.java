@@ -3,14 +3,14 @@ package org.oldwood.facts.pruning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stems;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.StemAges;
 import org.oldwood.season.Season;
 
 /**
@@ -84,10 +84,10 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     private static Map<Integer, Integer> sum(Entry entry, List<String> keys, int older) {
         Map<Integer, Integer> sum = Map.of();
         for (String key : keys) {
-            StemAges ages = entry.stems(key);
+            SortedMap<Integer, Integer> ages = entry.stems(key).byAge();
             if (!ages.isEmpty()) {
                 Map<Integer, Integer> all = sum.isEmpty() ? new TreeMap<>() : sum;
-                ages.counts().forEach((age, count) -> all.merge(age + older, count, Integer::sum));
+                ages.forEach((age, count) -> all.merge(age + older, count, Integer::sum));
                 sum = all;
             }
         }

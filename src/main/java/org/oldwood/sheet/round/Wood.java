@@ -3,7 +3,7 @@ package org.oldwood.sheet.round;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.craft.pruning.Cut;
-import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Stems;
 
 /**
  * A bush drawn as its stems, class by class from the young to the old: one stroke a stem, now and after the cut. Age

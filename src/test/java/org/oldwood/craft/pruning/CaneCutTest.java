@@ -9,6 +9,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.crop.Stems;
 
 class CaneCutTest {
     @ParameterizedTest(name = "{0}")
@@ -18,7 +19,7 @@ class CaneCutTest {
         String form = Schools.CROPS.get(crop).form();
         School way = Schools.school(crop, form, school);
 
-        Cut cut = way.winter(Bush.of(StemClass.parse(canes)).along(metres));
+        Cut cut = way.winter(Bush.of(Stems.parse(canes)).along(metres));
 
         assertThat(cut.of(Why.FRUITED)).isEqualTo(fruitedOut);
         assertThat((double) cut.after().total()).isBetween(stayLeast, stayMost);
@@ -47,7 +48,7 @@ class CaneCutTest {
 
     @Test
     void new_canes_that_were_not_counted_are_told_as_a_number_to_leave() {
-        Bush bush = Bush.of(StemClass.parse("2=14")).along(2.5);
+        Bush bush = Bush.of(Stems.parse("2=14")).along(2.5);
 
         Cut cut = Schools.school("summer-raspberry", "cane-row", "eight-a-metre").winter(bush);
 

@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.oldwood.crop.Stems;
 
 /** What happens each winter: the plan, nothing, or what was done before. */
 class HabitTest {

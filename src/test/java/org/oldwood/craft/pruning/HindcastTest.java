@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Range;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 
 /** The reckoned crops beside published ones; a row that misses must go on missing until its reason is mended. */

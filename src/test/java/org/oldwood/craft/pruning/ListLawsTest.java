@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.crop.Stems;
 
 /**
  * What every cut list holds to, whatever the bush and the way: random bushes for each way of each crop,

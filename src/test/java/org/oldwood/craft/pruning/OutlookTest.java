@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Range;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 
 class OutlookTest {

@@ -13,6 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.oldwood.crop.Stems;
 
 /**
  * Following the plan for ten winters brings a plant of any crop and from any start to the structure that its way of

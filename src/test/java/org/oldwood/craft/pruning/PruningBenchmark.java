@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.Random;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 
 /** Times the cut list and the six-season outlook of many bushes; see docs/benchmarks.md. */

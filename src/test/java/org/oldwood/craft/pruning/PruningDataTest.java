@@ -12,6 +12,7 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Sources;
+import org.oldwood.crop.Stems;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
+import org.oldwood.crop.Stems;
 
 /** Numbers that run over more than one age; faults put into them went unnoticed before. */
 class PruningEdgesTest {
@@ -48,16 +50,17 @@ class PruningEdgesTest {
 
     @Test
     void counts_by_age_keep_what_was_not_counted_apart_from_none() {
-        Stems gap = Stems.from(new TreeMap<>(Map.of(1, 2, 3, 0)), true);
+        Stems gap = Stems.from(new TreeMap<>(Map.of(1, 2, 3, 0)), OptionalInt.of(3));
 
         assertThat(gap.oldest()).isEqualTo(3);
         assertThat(gap.isOpen()).isTrue();
         assertThat(gap.knows(2)).isFalse();
         assertThat(gap.knows(3)).isTrue();
         assertThat(gap.firstUnknown()).hasValue(2);
-        assertThat(Stems.from(new TreeMap<>(), true).isOpen()).isFalse();
-        assertThat(Stems.from(new TreeMap<>(Map.of(1, 2)), false).isOpen()).isFalse();
-        assertThatThrownBy(() -> Stems.from(new TreeMap<>(Map.of(1, -1)), false)).hasMessageContaining("cannot be -1");
+        assertThat(Stems.from(new TreeMap<>(), OptionalInt.of(1)).isOpen()).isFalse();
+        assertThat(Stems.from(new TreeMap<>(Map.of(1, 2)), OptionalInt.empty()).isOpen()).isFalse();
+        assertThatThrownBy(() -> Stems.from(new TreeMap<>(Map.of(1, -1)), OptionalInt.empty()))
+                .hasMessageContaining("cannot be -1");
         assertThat(Stems.of(2, 1)).hasSameHashCodeAs(Stems.of(2, 1));
         assertThat(Stems.of(2, 1).hashCode()).isNotIn(0, Stems.of(1, 2).hashCode());
     }
@@ -74,5 +77,20 @@ class PruningEdgesTest {
         assertThat(Measures.inWords(new Figure(2, 1, 3, "buds", List.of(), Seen.READ, "")))
                 .isEqualTo("2 buds (1 to 3)");
         assertThat(Measures.inWords(new Figure(1, 1, 1, "cm", List.of(), Seen.READ, ""))).isEqualTo("1 cm");
+    }
+
+    @Test
+    void a_bush_cannot_have_more_faulty_stems_than_stems() {
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).withFaults(Stems.of(2), Stems.of(1)))
+                .hasMessageContaining("3 of 2");
+    }
+
+    @Test
+    void a_bush_has_room_and_a_winter() {
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).inRenovationWinter(0))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter()).isEqualTo(1);
+        assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak()).isEqualTo(Stems.of(1));
     }
 }

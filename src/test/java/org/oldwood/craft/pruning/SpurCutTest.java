@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 
 class SpurCutTest {
     private final SpurSchool red = (SpurSchool) Schools.school("redcurrant", "leg", "open-bush");
@@ -79,7 +80,7 @@ class SpurCutTest {
 
     @Test
     void branches_above_the_number_of_the_form_come_out_over_some_winters() {
-        Cut cut = goose.winter(Bush.of(StemClass.parse("2+=13")));
+        Cut cut = goose.winter(Bush.of(Stems.parse("2+=13")));
 
         assertThat(cut.taken()).containsExactly(new Cut.Taken(2, 2, Why.CROWDED));
         assertThat(cut.after().from(2)).isEqualTo(11);

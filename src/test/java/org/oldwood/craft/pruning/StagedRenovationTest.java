@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.crop.Crops;
+import org.oldwood.crop.Stems;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problem;

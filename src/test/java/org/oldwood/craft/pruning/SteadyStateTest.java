@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.crop.Stems;
 
 /**
  * A bush cut by the plan for twenty years, its shoots and deaths as the outlook reckons them, comes to the balance of

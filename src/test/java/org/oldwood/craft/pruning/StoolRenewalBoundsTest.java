@@ -3,6 +3,7 @@ package org.oldwood.craft.pruning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.oldwood.crop.Stems;
 
 /** Each bound of the winter cut at its last stem on this side and the first beyond. */
 class StoolRenewalBoundsTest {
@@ -11,9 +12,7 @@ class StoolRenewalBoundsTest {
     private final RenewalSchool twoOldest = Schools.stool("blueberry", "two-oldest");
     private final RenewalSchool oneToFour = Schools.stool("blueberry", "one-to-four");
 
-    private static Cut cut(RenewalSchool school, String stems) {
-        return school.winter(Bush.of(StemClass.parse(stems)));
-    }
+    private static Cut cut(RenewalSchool school, String stems) { return school.winter(Bush.of(Stems.parse(stems))); }
 
     @Test
     void a_bush_too_young_for_pruning_keeps_all_its_shoots_and_says_so() {
@@ -222,7 +221,7 @@ class StoolRenewalBoundsTest {
     @Test
     void a_cane_more_takes_the_place_of_one_sprout_and_not_of_many() {
         assertThat(cut(sixAges, "1=12,2=1").after()).isEqualTo(Stems.of(7, 1));
-        assertThat(cut(sixAges, "1=12,7+=8").after()).isEqualTo(StemClass.parse("1=7,7+=5"));
+        assertThat(cut(sixAges, "1=12,7+=8").after()).isEqualTo(Stems.parse("1=7,7+=5"));
     }
 
     @Test

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.oldwood.crop.Stems;
 
 /** Laws of the winter cut over random bushes and every bundled way of renewal. */
 class StoolRenewalLawsTest {

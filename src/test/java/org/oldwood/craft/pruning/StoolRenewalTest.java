@@ -7,13 +7,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.crop.Stems;
 
 class StoolRenewalTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/stool-renewal.csv", useHeadersInDisplayName = true)
     void cuts_as_its_source_says(String id, String crop, String school, Integer season, String counted, String out,
             String stay, String total, String source) {
-        Stems stems = StemClass.parse(counted);
+        Stems stems = Stems.parse(counted);
         Bush bush = season == null ? Bush.of(stems) : Bush.of(stems).after(season);
 
         Cut cut = Schools.stool(crop, school).winter(bush);
@@ -133,7 +134,7 @@ class StoolRenewalTest {
 
     @Test
     void new_shoots_that_were_not_counted_are_told_as_a_number_to_leave() {
-        Stems stems = StemClass.parse("2=4,3=3,4+=2");
+        Stems stems = Stems.parse("2=4,3=3,4+=2");
 
         Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bush.of(stems));
 
@@ -146,7 +147,7 @@ class StoolRenewalTest {
     @Test
     void of_an_open_class_below_the_spent_age_only_the_surplus_is_spent() {
         // two each of 4, 5 and 6 years have room in an open class from 4 up
-        Cut cut = Schools.stool("blueberry", "six-ages").winter(Bush.of(StemClass.parse("1=2,2=2,3=2,4+=8")));
+        Cut cut = Schools.stool("blueberry", "six-ages").winter(Bush.of(Stems.parse("1=2,2=2,3=2,4+=8")));
 
         assertThat(cut.of(4)).isEqualTo(2);
         assertThat(cut.remarks()).contains(Cut.Remark.OPEN_CLASS);

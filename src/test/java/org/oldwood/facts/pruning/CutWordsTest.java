@@ -13,16 +13,15 @@ import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.RenewalSchool;
 import org.oldwood.craft.pruning.Schools;
 import org.oldwood.craft.pruning.StageOfLife;
-import org.oldwood.craft.pruning.StemClass;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
+import org.oldwood.crop.Stems;
 
 /** Cuts and measures as people read them. */
 class CutWordsTest {
     private final RenewalSchool halfYoung = Schools.stool("blackcurrant", "half-young");
 
-    private Cut cut(String stems) { return halfYoung.winter(Bush.of(StemClass.parse(stems))); }
+    private Cut cut(String stems) { return halfYoung.winter(Bush.of(Stems.parse(stems))); }
 
     @Test
     void a_cut_is_told_with_how_many_of_how_many() {
@@ -70,7 +69,7 @@ class CutWordsTest {
     }
 
     private static String parts(String stems, Habit plan, Outlook.Basis basis) {
-        return CutWords.parts(Outlook.of(Bush.of(StemClass.parse(stems)), plan, basis, 12));
+        return CutWords.parts(Outlook.of(Bush.of(Stems.parse(stems)), plan, basis, 12));
     }
 
     private static Figure figure(double is, double low, double high, String unit) {

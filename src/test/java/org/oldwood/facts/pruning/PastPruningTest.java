@@ -7,10 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Pruning;
-import org.oldwood.craft.pruning.StemClass;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stems;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.plan.TestGarden;
@@ -38,8 +37,8 @@ class PastPruningTest {
         pruned("2025-12-01", "'stems': {'3': 2}");
         pruned("2026-11-20", "'cut': 'winter'");
 
-        assertThat(past("bc").taken()).containsOnlyKeys(2025, 2026).containsEntry(2025, StemClass.parse("1=4,4+=5"))
-                .containsEntry(2026, StemClass.parse("3=2"));
+        assertThat(past("bc").taken()).containsOnlyKeys(2025, 2026).containsEntry(2025, Stems.parse("1=4,4+=5"))
+                .containsEntry(2026, Stems.parse("3=2"));
     }
 
     @Test
@@ -152,7 +151,7 @@ class PastPruningTest {
         counted("2025-11-20", "'2': 6, '4': 1");
 
         // fives of two years were not counted as threes
-        assertThat(past("bc").taken()).containsOnly(java.util.Map.entry(2025, StemClass.parse("1=2,3=3")));
+        assertThat(past("bc").taken()).containsOnly(java.util.Map.entry(2025, Stems.parse("1=2,3=3")));
     }
 
     @Test
@@ -160,7 +159,7 @@ class PastPruningTest {
         counted("2024-11-20", "'1': 8, '2': 5, '3': 4, '4': 2");
         counted("2025-11-20", "'2': 8, '3+': 6");
 
-        assertThat(past("bc").taken()).containsOnly(java.util.Map.entry(2025, StemClass.parse("1=0,2+=5")));
+        assertThat(past("bc").taken()).containsOnly(java.util.Map.entry(2025, Stems.parse("1=0,2+=5")));
     }
 
     @Test

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.StageOfLife;
-import org.oldwood.craft.pruning.Stems;
 import org.oldwood.craft.pruning.Why;
+import org.oldwood.crop.Stems;
 
 class WoodTest {
     private static Wood wood(Stems before, int age, int out) {

@@ -1,4 +1,4 @@
-package org.oldwood.craft.pruning;
+package org.oldwood.crop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StemsTest {
     @Test
     void reads_classes_as_people_write_them() {
-        Stems stems = StemClass.parse("1=5, 2=4,3=4,4+=3");
+        Stems stems = Stems.parse("1=5, 2=4,3=4,4+=3");
 
         assertThat(stems).isEqualTo(Stems.ofOpen(5, 4, 4, 3)).hasToString("1=5,2=4,3=4,4+=3");
         assertThat(stems.label(4)).isEqualTo("4+");
@@ -22,7 +22,7 @@ class StemsTest {
 
     @Test
     void a_class_that_is_not_named_is_unknown_and_not_none() {
-        Stems stems = StemClass.parse("2=4,3=0");
+        Stems stems = Stems.parse("2=4,3=0");
 
         assertThat(stems.knows(1)).isFalse();
         assertThat(stems.knows(3)).isTrue();
@@ -38,7 +38,7 @@ class StemsTest {
                     "0=2 | an age of stems must be a whole number from 1 to 60", "1=x | the number of stems must be",
                     "2+=3,4=1 | only the oldest class may be open", "4+=1,4=2 | ge 4", "=4 | is not an age",})
     void says_what_is_wrong_with_a_count(String line, String message) {
-        assertThatThrownBy(() -> StemClass.parse(line)).isInstanceOf(IllegalArgumentException.class)
+        assertThatThrownBy(() -> Stems.parse(line)).isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(message);
     }
 
@@ -53,7 +53,7 @@ class StemsTest {
 
     @Test
     void what_was_unknown_stays_unknown_a_year_on() {
-        Stems older = StemClass.parse("2=4,3=3").aged(8, 4);
+        Stems older = Stems.parse("2=4,3=3").aged(8, 4);
 
         assertThat(older.knows(1)).isTrue();
         assertThat(older.knows(2)).isFalse();
@@ -68,15 +68,9 @@ class StemsTest {
     }
 
     @Test
-    void a_bush_cannot_have_more_faulty_stems_than_stems() {
-        assertThatThrownBy(() -> Bush.of(Stems.of(2)).withFaults(Stems.of(2), Stems.of(1)))
-                .hasMessageContaining("3 of 2");
-    }
-
-    @Test
     void what_was_not_counted_is_reckoned_as_new_shoots_or_none() {
-        assertThat(StemClass.parse("2=4,4+=3").reckoned(8)).isEqualTo(Stems.ofOpen(8, 4, 0, 3));
-        assertThat(StemClass.parse("1=0,3=3").reckoned(8)).isEqualTo(Stems.of(0, 0, 3));
+        assertThat(Stems.parse("2=4,4+=3").reckoned(8)).isEqualTo(Stems.ofOpen(8, 4, 0, 3));
+        assertThat(Stems.parse("1=0,3=3").reckoned(8)).isEqualTo(Stems.of(0, 0, 3));
         assertThat(Stems.NONE.reckoned(8)).isEqualTo(Stems.NONE);
     }
 
@@ -95,17 +89,8 @@ class StemsTest {
 
     @Test
     void the_greatest_age_and_number_may_be_written() {
-        assertThat(StemClass.parse("60=10000").at(60)).isEqualTo(10_000);
-        assertThatThrownBy(() -> StemClass.parse("61=1")).hasMessageContaining("from 1 to 60");
-        assertThatThrownBy(() -> StemClass.parse("1=10001")).hasMessageContaining("10000");
-    }
-
-    @Test
-    void a_bush_has_room_and_a_winter() {
-        assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Bush.of(Stems.of(2)).inRenovationWinter(0))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter()).isEqualTo(1);
-        assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak()).isEqualTo(Stems.of(1));
+        assertThat(Stems.parse("60=10000").at(60)).isEqualTo(10_000);
+        assertThatThrownBy(() -> Stems.parse("61=1")).hasMessageContaining("from 1 to 60");
+        assertThatThrownBy(() -> Stems.parse("1=10001")).hasMessageContaining("10000");
     }
 }
