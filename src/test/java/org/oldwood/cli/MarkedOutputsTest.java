@@ -30,11 +30,15 @@ import org.oldwood.store.Json;
  * worked out from a record needs none; its figures do.
  */
 class MarkedOutputsTest {
-    /** Those that print most figures; with {@code -Dwalk=all} every command, and the reasons of every round. */
-    private static final List<String> COMMANDS = List.of("stages", "prune", "feed", "mulch", "cuttings");
+    /**
+     * Those that tell figures which were not read in print, none of which plans a year; with {@code -Dwalk=all} every
+     * command, the sheet, and the reasons of every round, in which no such figure stood when this was written.
+     */
+    private static final List<String> COMMANDS = List.of("stages", "prune", "prune --outlook", "suits --at=52,-2",
+            "cuttings", "chill");
 
-    private static final List<String> OTHERS = List.of("now", "tasks", "tasks year", "prune --outlook", "lime",
-            "shopping", "water", "chill", "ledger", "acidify", "suits --at=52,-2", "stock");
+    private static final List<String> OTHERS = List.of("now", "tasks", "tasks year", "feed", "mulch", "lime",
+            "shopping", "water", "ledger", "acidify", "stock");
 
     private static final boolean ALL = System.getProperty("walk", "").equals("all");
 
@@ -113,9 +117,11 @@ class MarkedOutputsTest {
             String id = round.path("id").asText();
             outputs.put("why " + id, run(garden, today, "why", id).out());
         }
-        Path sheet = folder.resolve(garden + ".html");
-        run(garden, today, "sheet", "--out=" + sheet);
-        outputs.put("sheet", Files.readString(sheet));
+        if (ALL) {
+            Path sheet = folder.resolve(garden + ".html");
+            run(garden, today, "sheet", "--out=" + sheet);
+            outputs.put("sheet", Files.readString(sheet));
+        }
         for (String part : List.of("events", "todos")) {
             outputs.put(part,
                     Files.readString(Path.of("calendars/%s-%s.ics".formatted(garden, part))).replace("\r\n ", ""));
@@ -135,8 +141,6 @@ class MarkedOutputsTest {
                 .allMatch(figure -> Seen.keys().contains(figure.path("seen").asText()));
         assertThat(json(garden, today, "stages").findParents("harmBeginsC")).isNotEmpty()
                 .allMatch(figure -> Seen.keys().contains(figure.path("seen").asText()));
-        assertThat(json(garden, today, "shopping").findParents("pack")).isNotEmpty()
-                .allMatch(figure -> Seen.keys().contains(figure.path("packSeen").asText()));
     }
 
     private static JsonNode json(String garden, String today, String command) throws IOException {
