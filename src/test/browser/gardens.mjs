@@ -45,7 +45,7 @@ const crops = ['blackcurrant', 'redcurrant', 'gooseberry', 'jostaberry', 'bluebe
 /** A garden of so many bushes, most of them counted and picked, in beds of fifteen. */
 function many(name, bushes) {
   const folder = join(work, name);
-  mkdirSync(folder);
+  mkdirSync(folder, { recursive: true });
   const beds = Array.from({ length: Math.ceil(bushes / 15) }, (none, i) => ({ id: `bed-${i + 1}`, name: `bed ${i + 1}`, areaM2: 30, texture: 'loam' }));
   writeFileSync(join(folder, 'garden.json'), JSON.stringify({
     format: 1, name: `A garden of ${bushes}`, id: '5d0f4a1e-6e0c-4ad8-9a55-0c7b1a1f3b10',

@@ -1,5 +1,6 @@
 package org.oldwood.crop;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
@@ -34,7 +35,48 @@ public final class RecordReader {
     private static final String SEEN = "seen";
     private static final Set<String> GROUNDS = Set.of("source", SEEN, "note", "unit");
 
+    /** What is known of each kind of record; looked up by reflection once, since a garden has hundreds of objects. */
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> kind) { return Shape.of(kind); }
+    };
+
     private RecordReader() {}
+
+    /** How a kind of record is made. */
+    private record Shape(Constructor<?> constructor, List<Part> parts, List<String> notes) {
+        static Shape of(Class<?> kind) {
+            RecordComponent[] parts = kind.getRecordComponents();
+            Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Notes notes = kind.getAnnotation(Notes.class);
+            try {
+                Constructor<?> constructor = kind.getDeclaredConstructor(types);
+                constructor.setAccessible(true);
+                return new Shape(constructor, Arrays.stream(parts).map(Part::of).toList(),
+                        notes == null ? List.of() : List.of(notes.value()));
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(kind + " cannot be read", e);
+            }
+        }
+    }
+
+    /** A component: its name, its key, and what {@link Key} says of it. */
+    private record Part(String name, String key, Type type, Said said) {
+        static Part of(RecordComponent part) {
+            Said said = Said.of(part.getAnnotation(Key.class));
+            String name = part.getName().equals("sources") ? "source" : part.getName();
+            return new Part(part.getName(), said.key.isEmpty() ? name : said.key, part.getGenericType(), said);
+        }
+    }
+
+    private record Said(String key, double least, double most, double otherwise, List<String> words, boolean maybe) {
+        private static final Said NOTHING = new Said("", -1e9, 1e9, Double.NaN, List.of(), false);
+
+        static Said of(@Nullable Key as) {
+            return as == null ? NOTHING
+                    : new Said(as.value(), as.least(), as.most(), as.otherwise(), List.of(as.words()), as.maybe());
+        }
+    }
 
     /** A whole document, with the number of its format. */
     public static <R extends Record> R document(Fields fields, Class<R> kind) {
@@ -46,8 +88,7 @@ public final class RecordReader {
 
     public static <R extends Record> R read(Fields fields, Class<R> kind, Map<String, ?> given) {
         R read = part(fields, kind, given);
-        Notes notes = kind.getAnnotation(Notes.class);
-        List<String> wanted = notes == null ? List.of() : List.of(notes.value());
+        List<String> wanted = SHAPES.get(kind).notes;
         wanted.forEach(fields::raw);
         end(fields, wanted.contains(SEEN));
         return read;
@@ -71,15 +112,15 @@ public final class RecordReader {
     }
 
     private static <R extends Record> R part(Fields fields, Class<R> kind, Map<String, ?> given) {
-        RecordComponent[] parts = kind.getRecordComponents();
-        Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
-        Object[] values = Arrays.stream(parts)
-                .map(part -> given.containsKey(part.getName()) ? given.get(part.getName()) : value(fields, part))
-                .toArray();
+        Shape shape = SHAPES.get(kind);
+        Object[] values = new Object[shape.parts.size()];
+        for (int i = 0; i < values.length; i++) {
+            Part part = shape.parts.get(i);
+            Object known = given.get(part.name);
+            values[i] = known != null ? known : new Component(fields, part.key, part.said).of(part.type);
+        }
         try {
-            var constructor = kind.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
-            R made = constructor.newInstance(values);
+            R made = kind.cast(shape.constructor.newInstance(values));
             if (made instanceof Checked checked) { checked.check(fields); }
             return made;
         } catch (ReflectiveOperationException e) {
@@ -87,15 +128,8 @@ public final class RecordReader {
         }
     }
 
-    private static Object value(Fields fields, RecordComponent part) {
-        Key as = part.getAnnotation(Key.class);
-        String name = part.getName().equals("sources") ? "source" : part.getName();
-        String key = as == null || as.value().isEmpty() ? name : as.value();
-        return new Component(fields, key, as).of(part.getGenericType());
-    }
-
     /** One key of an object. */
-    private record Component(Fields fields, String key, @Nullable Key as) {
+    private record Component(Fields fields, String key, Said said) {
         Object of(Type type) {
             if (type instanceof ParameterizedType of) {
                 Type[] inner = of.getActualTypeArguments();
@@ -123,21 +157,18 @@ public final class RecordReader {
             } else if (type == MonthDay.class) {
                 return monthDay(fields, key);
             } else if (type.isEnum()) { return constant(type); }
-            return as != null && as.value().equals(Key.HERE) ? part(fields, type.asSubclass(Record.class), Map.of())
+            return said.key.equals(Key.HERE) ? part(fields, type.asSubclass(Record.class), Map.of())
                     : object(must(fields, key), type);
         }
 
         private String text() {
-            boolean maybe = key.equals("note") || (as != null && as.maybe());
-            if (maybe && fields.raw(key).isEmpty()) { return ""; }
-            return as == null || as.words().length == 0 ? fields.text(key) : fields.oneOf(key, List.of(as.words()));
+            if ((key.equals("note") || said.maybe) && fields.raw(key).isEmpty()) { return ""; }
+            return said.words.isEmpty() ? fields.text(key) : fields.oneOf(key, said.words);
         }
 
         private double number() {
-            double least = as == null ? -1e9 : as.least();
-            double most = as == null ? 1e9 : as.most();
-            return as == null || Double.isNaN(as.otherwise()) ? fields.number(key, least, most)
-                    : fields.number(key, least, most, as.otherwise());
+            return Double.isNaN(said.otherwise) ? fields.number(key, said.least, said.most)
+                    : fields.number(key, said.least, said.most, said.otherwise);
         }
 
         private int whole() {
@@ -167,7 +198,7 @@ public final class RecordReader {
             Map<Object, Object> all = new LinkedHashMap<>();
             Fields inner = fields.object(key).orElse(null);
             if (inner == null) { return all; }
-            BiConsumer<Object, String> put = (id, name) -> all.put(id, new Component(inner, name, as).of(of));
+            BiConsumer<Object, String> put = (id, name) -> all.put(id, new Component(inner, name, said).of(of));
             if (by == String.class) {
                 inner.keys().stream().filter(name -> !GROUNDS.contains(name)).forEach(name -> put.accept(name, name));
             } else {

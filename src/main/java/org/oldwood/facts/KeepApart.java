@@ -3,6 +3,7 @@ package org.oldwood.facts;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,7 +15,6 @@ import org.oldwood.crop.RecordReader;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
@@ -23,9 +23,25 @@ import org.oldwood.store.Fields;
 public final class KeepApart {
     private static final List<String> LISTS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
 
-    private final List<Pair> pairs = new ArrayList<>();
-    private final Map<String, Set<String>> tagsOfMaterial = new HashMap<>();
+    private final Known known;
     private final Map<String, List<Given>> byBed = new HashMap<>();
+
+    /** The pairs, and the tags of each material. */
+    private record Known(List<Pair> pairs, Map<String, Set<String>> tagsOfMaterial) {
+        static Known read(Fields pairs, Documents documents) {
+            Map<String, Set<String>> tags = new HashMap<>();
+            for (Fields file : documents.all("materials")) {
+                for (String list : LISTS) {
+                    file.objects(list).forEach(material -> tags
+                            .computeIfAbsent(material.text("id"), id -> new HashSet<>()).addAll(material.texts("tags")));
+                }
+            }
+            return new Known(pairs.objects("apart").stream().map(pair -> RecordReader.read(pair, Pair.class)).toList(),
+                    tags);
+        }
+    }
+
+    private KeepApart(Known known) { this.known = known; }
 
     /** A pair: after {@code first}, so many days until {@code then}. */
     public record Pair(String id, String first, String then, Figure days, String reason) {}
@@ -40,17 +56,11 @@ public final class KeepApart {
      */
     public record Clash(Pair pair, String other, LocalDate from) {}
 
-    public static KeepApart read(Documents documents, GardenState state) {
-        KeepApart apart = new KeepApart();
-        documents.optionalFields("keep-apart.json").ifPresent(fields -> fields.objects("apart")
-                .forEach(pair -> apart.pairs.add(RecordReader.read(pair, Pair.class))));
-        for (Fields file : documents.all("materials")) {
-            for (String list : LISTS) {
-                file.objects(list).forEach(material -> apart.tagsOfMaterial
-                        .computeIfAbsent(material.text("id"), id -> new HashSet<>()).addAll(material.texts("tags")));
-            }
-        }
-        state.beds().values().forEach(apart::readBed);
+    /** What was given on some beds. */
+    public static KeepApart read(Documents documents, Collection<BedState> beds) {
+        KeepApart apart = new KeepApart(
+                documents.made("keep-apart.json", Known.class, pairs -> Known.read(pairs, documents)).orElseThrow());
+        beds.forEach(apart::readBed);
         return apart;
     }
 
@@ -72,8 +82,8 @@ public final class KeepApart {
     }
 
     private Set<String> tags(Entry entry, String material) {
-        Set<String> known = tagsOfMaterial.getOrDefault(material, Set.of());
-        return known.isEmpty() && entry.kind() == EntryKind.LIMED ? Set.of("lime") : known;
+        Set<String> tags = known.tagsOfMaterial.getOrDefault(material, Set.of());
+        return tags.isEmpty() && entry.kind() == EntryKind.LIMED ? Set.of("lime") : tags;
     }
 
     /** Says that something with these tags is given on a bed. */
@@ -103,7 +113,7 @@ public final class KeepApart {
     /** The first pair that is broken; its day is the next on which that pair is not. */
     private Optional<Clash> first(String bed, LocalDate day, Set<String> tags) {
         for (Given given : byBed.getOrDefault(bed, List.of())) {
-            for (Pair pair : pairs) {
+            for (Pair pair : known.pairs) {
                 Optional<Clash> clash = clash(pair, given, day, tags);
                 if (clash.isPresent()) { return clash; }
             }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,9 @@ final class Ahead {
     private final Map<String, List<Entry>> ofPlants = new HashMap<>();
     private final Map<String, List<Entry>> ofBeds = new HashMap<>();
     private final Map<String, List<Entry>> inBeds = new HashMap<>();
+
+    /** Each subject as it will be, by how much will have been done, so that what a craft finds of it serves again. */
+    private final IdentityHashMap<Subject, Map<Long, Subject>> then = new IdentityHashMap<>();
 
     private Ahead(LeafFalls falls) { this.falls = falls; }
 
@@ -91,9 +95,15 @@ final class Ahead {
     }
 
     /** The subject with what will have been done before a day; the very same one where nothing will. */
-    @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
     Subject on(Subject subject, LocalDate day) {
         if (!touches(subject)) { return subject; }
+        List<Entry> here = inBeds.getOrDefault(subject.bed().orElseThrow().bed().id(), List.of());
+        long done = here.stream().filter(entry -> entry.date().isBefore(day)).count();
+        return then.computeIfAbsent(subject, any -> new HashMap<>()).computeIfAbsent(done, any -> made(subject, day));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
+    private Subject made(Subject subject, LocalDate day) {
         if (subject instanceof Subject.OnePlant one) {
             PlantState plant = plant(one.state(), day);
             BedState bed = bed(one.in(), day);

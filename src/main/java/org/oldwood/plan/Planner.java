@@ -117,7 +117,7 @@ public final class Planner {
             }
             all.addAll(known.last.get(subject));
         }
-        return Placement.place(world, () -> KeepApart.read(world.documents(), world.state()), all, until,
+        return Placement.place(world, () -> KeepApart.read(world.documents(), world.state().beds().values()), all, until,
                 forgotten.all(all));
     }
 

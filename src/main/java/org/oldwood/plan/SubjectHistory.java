@@ -39,18 +39,25 @@ final class SubjectHistory {
         return with(subject, until, falls);
     }
 
+    /** The very same subject where nothing is left out: what the crafts found of it serves again. */
     private static Subject with(Subject subject, UnaryOperator<List<Entry>> some, LeafFalls falls) {
         if (subject instanceof Subject.OnePlant one) {
-            PlantState plant = one.state();
-            return new Subject.OnePlant(plant.with(some.apply(plant.entries()), falls), one.of(), with(one.in(), some));
+            PlantState plant = with(one.state(), some, falls);
+            BedState bed = with(one.in(), some);
+            return isSame(plant, one.state()) && isSame(bed, one.in()) ? one
+                    : new Subject.OnePlant(plant, one.of(), bed);
         }
         if (subject instanceof Subject.Stand stand) {
-            List<PlantState> plants = stand.plants().stream()
-                    .map(plant -> plant.with(some.apply(plant.entries()), falls)).toList();
-            return new Subject.Stand(with(stand.in(), some), stand.of(), stand.form(), stand.beside(), plants,
-                    some.apply(stand.entries()));
+            List<Entry> entries = some.apply(stand.entries());
+            BedState bed = with(stand.in(), some);
+            if (entries.size() == stand.entries().size() && isSame(bed, stand.in())) { return stand; }
+            return new Subject.Stand(bed, stand.of(), stand.form(), stand.beside(),
+                    stand.plants().stream().map(plant -> with(plant, some, falls)).toList(), entries);
         }
-        if (subject instanceof Subject.WholeBed bed) { return new Subject.WholeBed(with(bed.in(), some), bed.crop()); }
+        if (subject instanceof Subject.WholeBed whole) {
+            BedState bed = with(whole.in(), some);
+            return isSame(bed, whole.in()) ? whole : new Subject.WholeBed(bed, whole.crop());
+        }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
             LotState then = new LotState(now.id(), now.crop(), now.parent(), now.method(), now.struck(), now.struckOn(),
@@ -60,7 +67,16 @@ final class SubjectHistory {
         return subject;
     }
 
-    private static BedState with(BedState bed, UnaryOperator<List<Entry>> some) {
-        return new BedState(bed.bed(), bed.plants(), some.apply(bed.entries()));
+    private static PlantState with(PlantState plant, UnaryOperator<List<Entry>> some, LeafFalls falls) {
+        List<Entry> entries = some.apply(plant.entries());
+        return entries.size() == plant.entries().size() && plant.gone().isEmpty() ? plant : plant.with(entries, falls);
     }
+
+    private static BedState with(BedState bed, UnaryOperator<List<Entry>> some) {
+        List<Entry> entries = some.apply(bed.entries());
+        return entries.size() == bed.entries().size() ? bed : new BedState(bed.bed(), bed.plants(), entries);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
+    private static boolean isSame(Object one, Object other) { return one == other; }
 }

@@ -13,7 +13,7 @@ class KeepApartTest {
     private static final String LIMED = "'limed','bed':'a','material':'ground-limestone','grams':2000";
 
     private static KeepApart limed() {
-        return KeepApart.read(Documents.bundled(), SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25"));
+        return KeepApart.read(Documents.bundled(), SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25").beds().values());
     }
 
     @Test
@@ -28,7 +28,7 @@ class KeepApartTest {
 
     @Test
     void lime_waits_after_an_ammonium_feed_too() {
-        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
+        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25").beds().values());
         apart.given("a", LocalDate.of(2027, 3, 20), Set.of("ammonium"), "feed");
 
         assertThat(apart.clash("a", LocalDate.of(2027, 3, 21), Set.of("lime"))).isPresent();
@@ -63,7 +63,7 @@ class KeepApartTest {
     }
 
     private static KeepApart fed(LocalDate day) {
-        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25"));
+        KeepApart apart = KeepApart.read(Documents.bundled(), SmallGarden.north().on("2026-11-25").beds().values());
         apart.given("a", day, Set.of("ammonium"), "feed");
         return apart;
     }
@@ -73,7 +73,7 @@ class KeepApartTest {
         SmallGarden garden = SmallGarden.north()
                 .note("2020-11-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
                 .note("2026-10-20", "'fed','plant':'bc-1','material':'ammonium-sulphate','grams':30");
-        KeepApart apart = KeepApart.read(Documents.bundled(), garden.on("2026-11-25"));
+        KeepApart apart = KeepApart.read(Documents.bundled(), garden.on("2026-11-25").beds().values());
 
         // two weeks from ammonium to lime
         assertThat(apart.clash("a", LocalDate.of(2026, 11, 2), Set.of("lime"))).hasValueSatisfying(
@@ -102,6 +102,6 @@ class KeepApartTest {
     }
 
     private static KeepApart read(SmallGarden garden) {
-        return KeepApart.read(Documents.bundled(), garden.on("2026-11-25"));
+        return KeepApart.read(Documents.bundled(), garden.on("2026-11-25").beds().values());
     }
 }

@@ -113,7 +113,7 @@ public final class NoteWarnings {
     }
 
     private Optional<String> tooClose(Entry entry, BedState bed) {
-        return KeepApart.read(documents, before).clash(bed.bed().id(), entry).map(
+        return KeepApart.read(documents, List.of(bed)).clash(bed.bed().id(), entry).map(
                 clash -> "Too close on %s to \"%s\": keep %s between. %s It is noted all the same. If it is not yet done, wait until %s."
                         .formatted(bed.bed().name(), clash.other(), clash.pair().days().inWords(),
                                 clash.pair().reason(), clash.from()));

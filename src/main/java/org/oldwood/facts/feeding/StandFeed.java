@@ -82,7 +82,7 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
                 .anyMatch(entry -> entry.kind() == EntryKind.LIMED
                         || entry.text("material").filter(id -> books.materials().tags(id).contains("ash")).isPresent());
         if (!limed || s.day().isAfter(last)) { return choice; }
-        KeepApart apart = KeepApart.read(s.world().documents(), s.world().state());
+        KeepApart apart = KeepApart.read(s.world().documents(), List.of(bed));
         return choice.without(feed -> apart.clash(bed.bed().id(), s.day(), Set.copyOf(feed.tags()))
                 .filter(clash -> clash.from().isAfter(last))
                 .map(clash -> "%s; it must wait until %s.".formatted(clash.other(), clash.from())));

@@ -64,7 +64,7 @@ public final class Rounds {
             (round.wanted(state.wishes()) ? wanted : rounds).add(round);
         });
         // what nobody asks for takes no day from what is asked for
-        rounds.addAll(new Diary(state, KeepApart.read(documents, state)).spread(wanted));
+        rounds.addAll(new Diary(state, KeepApart.read(documents, state.beds().values())).spread(wanted));
         rounds.sort(Comparator.comparing(Round::day).thenComparing(Round::id));
         return rounds;
     }
