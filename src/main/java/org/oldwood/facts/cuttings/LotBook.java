@@ -40,6 +40,7 @@ public final class LotBook {
     private final Crops crops;
     private final Stages stages;
     private final Map<String, Setting> settings = new HashMap<>();
+    private final Map<List<Object>, Optional<Course>> courses = new HashMap<>();
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
     private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
@@ -88,7 +89,8 @@ public final class LotBook {
      * @param cut the cut's id; empty for the default of the form
      */
     public Optional<Course> course(String crop, String form, Optional<String> method, Optional<String> cut) {
-        return Course.of(crops.get(crop), form, method, cut);
+        return courses.computeIfAbsent(List.of(crop, form, method, cut),
+                any -> Course.of(crops.get(crop), form, method, cut));
     }
 
     /** The course that a lot is on. A cut that its form does not know leaves the default. */

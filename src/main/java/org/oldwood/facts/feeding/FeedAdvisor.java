@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
@@ -23,6 +24,7 @@ import org.oldwood.facts.Fact;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.Season;
 import org.oldwood.words.Words;
@@ -47,9 +49,25 @@ public final class FeedAdvisor extends Advisor {
 
     /** The rules ask several things of one stand: the very same, since comparing whole records would take longer. */
     private Optional<Found> stand(Situation s) {
-        if (found.size() == MOST_KEPT && !found.containsKey(s.subject())) { found.clear(); }
-        return found.computeIfAbsent(s.subject(), subject -> new HashMap<>()).computeIfAbsent(s.season(),
+        Map<Season, Optional<Found>> known = found.get(s.subject());
+        if (known == null) {
+            known = found.entrySet().stream().filter(other -> isFedAlike(other.getKey(), s.subject())).findFirst()
+                    .map(Map.Entry::getValue).orElseGet(HashMap::new);
+            if (found.size() == MOST_KEPT) { found.clear(); }
+            found.put(s.subject(), known);
+        }
+        return known.computeIfAbsent(s.season(),
                 season -> StandFeed.of(books(s), s).map(stand -> new Found(stand, books(s), new HashMap<>())));
+    }
+
+    /** Whether a subject differs from what it was, or will be, by cuts at most: they change no food. */
+    private static boolean isFedAlike(Subject one, Subject other) {
+        return one.kind().equals(other.kind()) && one.id().equals(other.id()) && fedBy(one).equals(fedBy(other));
+    }
+
+    private static List<Entry> fedBy(Subject subject) {
+        return Stream.concat(subject.bed().stream().flatMap(bed -> bed.entries().stream()), subject.entries().stream())
+                .filter(entry -> entry.kind() != EntryKind.PRUNED).toList();
     }
 
     public FeedAdvisor(SharedBooks books) {
