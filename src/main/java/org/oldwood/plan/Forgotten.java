@@ -2,9 +2,10 @@ package org.oldwood.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -24,14 +25,13 @@ final class Forgotten {
     private final Advisor advisors;
     private final Optional<LocalDate> since;
     private final List<Missed> all = new ArrayList<>();
-    private Asked asked;
+    private final Map<Asked, Optional<Undone>> asked = new HashMap<>();
 
     Forgotten(Situation.World world, Judge judge, Settler settler, Advisor advisors) {
         this.world = world;
         this.judge = judge;
         this.settler = settler;
         this.advisors = advisors;
-        this.asked = new Asked("", null, world.state().season(), Optional.empty());
         // that something was planted tells what stands there, and not that anybody kept a record of work
         this.since = world.state().garden().since().or(() -> world.state().entries().stream()
                 .filter(entry -> entry.kind() != EntryKind.PLANTED).map(Entry::date).findFirst());
@@ -89,7 +89,7 @@ final class Forgotten {
                 .formatted(missed.window.last(), part, rule.ifMissed().words()).strip();
     }
 
-    private record Asked(String rule, @Nullable Subject subject, Season season, Optional<Undone> found) {}
+    private record Asked(String rule, String subject, Season season) {}
 
     private record Undone(Situation situation, Window window, Settled settled) {}
 
@@ -107,13 +107,10 @@ final class Forgotten {
         return judge.time(rule, subject, season).filter(window -> !window.first().isAfter(world.today())).isPresent();
     }
 
-    /** Asked again of the same rule and subject at once, where its task is open. */
-    @SuppressWarnings("ReferenceEquality")
+    /** Always of the subject as it is, and asked again by each pass of a plan. */
     private Optional<Undone> missedIn(Rule rule, Subject subject, Season season) {
-        if (subject != asked.subject || !season.equals(asked.season) || !rule.id().equals(asked.rule)) {
-            asked = new Asked(rule.id(), subject, season, findMissedIn(rule, subject, season));
-        }
-        return asked.found;
+        return asked.computeIfAbsent(new Asked(rule.id(), subject.id(), season),
+                any -> findMissedIn(rule, subject, season));
     }
 
     private Optional<Undone> findMissedIn(Rule rule, Subject subject, Season season) {

@@ -5,12 +5,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.plan.round.Round;
 import org.oldwood.store.Fields;
 import org.oldwood.store.JsonReader;
+import org.oldwood.store.Json;
 import org.oldwood.store.JsonText;
+import org.oldwood.store.Place;
 import org.oldwood.store.Output;
 import org.oldwood.store.Problems;
 import org.oldwood.words.Dates;
@@ -25,13 +29,17 @@ public final class ShownList {
     private ShownList() {}
 
     /** What the file holds: the rounds' ids, or the missed tasks' with blanks between; the one with number 1 first. */
-    private record Shown(int format, LocalDate day, List<String> rounds) {}
+    private record Shown(LocalDate day, List<String> rounds) {}
 
     /** Remembers a list that is shown; a folder that may not be written has no numbers. */
     public static void remember(GardenCommand command, List<String> shown) {
-        Shown list = new Shown(1, command.today(), shown);
+        Place at = Place.of(FILE);
+        Map<String, Json> list = new LinkedHashMap<>();
+        list.put("format", new Json.Num(at, 1, "1"));
+        list.put("day", new Json.Text(at, command.today().toString()));
+        list.put("rounds", new Json.Arr(at, shown.stream().<Json>map(id -> new Json.Text(at, id)).toList()));
         try {
-            Output.write(file(command), JsonText.line(list) + "\n");
+            Output.write(file(command), JsonText.line(new Json.Obj(at, list)) + "\n");
         } catch (IOException e) {
             command.tell("The numbers cannot be remembered here: %s.".formatted(e.getMessage()));
         }
@@ -84,7 +92,8 @@ public final class ShownList {
         try {
             Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)
                     .map(json -> Fields.of(json, problems))
-                    .map(fields -> new Shown(fields.count("format", 1, 1), fields.date("day"), fields.texts("rounds")));
+                    .filter(fields -> fields.count("format", 1, 1) == 1)
+                    .map(fields -> new Shown(fields.date("day"), fields.texts("rounds")));
             return problems.isEmpty() ? read : Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -2,11 +2,13 @@ package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -37,7 +39,11 @@ import org.oldwood.words.Words;
  */
 public final class FeedAdvisor extends Advisor {
     /** The plan weighs a stand as it is beside what it was and will be: more than that is not asked of again. */
-    private static final int MOST_KEPT = 8;
+    private static final int MOST_KEPT = 64;
+
+    /** The kinds of entry that a need, or what counts of it, hangs on. */
+    private static final Set<EntryKind> COUNTS = EnumSet.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED,
+            EntryKind.MULCHED, EntryKind.SOIL_TEST, EntryKind.VIGOUR);
 
     private final SharedBooks books;
     private final IdentityHashMap<Subject, Map<Season, Optional<Found>>> found = new IdentityHashMap<>();
@@ -60,14 +66,14 @@ public final class FeedAdvisor extends Advisor {
                 season -> StandFeed.of(books(s), s).map(stand -> new Found(stand, books(s), new HashMap<>())));
     }
 
-    /** Whether a subject differs from what it was, or will be, by cuts at most: they change no food. */
+    /** Whether a subject differs from what it was, or will be, by cuts, counts or picking at most: they change no food. */
     private static boolean isFedAlike(Subject one, Subject other) {
         return one.kind().equals(other.kind()) && one.id().equals(other.id()) && fedBy(one).equals(fedBy(other));
     }
 
     private static List<Entry> fedBy(Subject subject) {
         return Stream.concat(subject.bed().stream().flatMap(bed -> bed.entries().stream()), subject.entries().stream())
-                .filter(entry -> entry.kind() != EntryKind.PRUNED).toList();
+                .filter(entry -> COUNTS.contains(entry.kind())).toList();
     }
 
     public FeedAdvisor(SharedBooks books) {
