@@ -32,8 +32,9 @@ public final class KeepApart {
             Map<String, Set<String>> tags = new HashMap<>();
             for (Fields file : documents.all("materials")) {
                 for (String list : LISTS) {
-                    file.objects(list).forEach(material -> tags
-                            .computeIfAbsent(material.text("id"), id -> new HashSet<>()).addAll(material.texts("tags")));
+                    file.objects(list)
+                            .forEach(material -> tags.computeIfAbsent(material.text("id"), id -> new HashSet<>())
+                                    .addAll(material.texts("tags")));
                 }
             }
             return new Known(pairs.objects("apart").stream().map(pair -> RecordReader.read(pair, Pair.class)).toList(),

@@ -117,8 +117,8 @@ public final class Planner {
             }
             all.addAll(known.last.get(subject));
         }
-        return Placement.place(world, () -> KeepApart.read(world.documents(), world.state().beds().values()), all, until,
-                forgotten.all(all));
+        return Placement.place(world, () -> KeepApart.read(world.documents(), world.state().beds().values()), all,
+                until, forgotten.all(all));
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */

@@ -13,7 +13,8 @@ class KeepApartTest {
     private static final String LIMED = "'limed','bed':'a','material':'ground-limestone','grams':2000";
 
     private static KeepApart limed() {
-        return KeepApart.read(Documents.bundled(), SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25").beds().values());
+        return KeepApart.read(Documents.bundled(),
+                SmallGarden.north().note("2026-10-20", LIMED).on("2026-11-25").beds().values());
     }
 
     @Test

@@ -11,11 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.plan.round.Round;
 import org.oldwood.store.Fields;
-import org.oldwood.store.JsonReader;
 import org.oldwood.store.Json;
+import org.oldwood.store.JsonReader;
 import org.oldwood.store.JsonText;
-import org.oldwood.store.Place;
 import org.oldwood.store.Output;
+import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import org.oldwood.words.Dates;
 
@@ -91,8 +91,7 @@ public final class ShownList {
         Problems problems = new Problems();
         try {
             Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)
-                    .map(json -> Fields.of(json, problems))
-                    .filter(fields -> fields.count("format", 1, 1) == 1)
+                    .map(json -> Fields.of(json, problems)).filter(fields -> fields.count("format", 1, 1) == 1)
                     .map(fields -> new Shown(fields.date("day"), fields.texts("rounds")));
             return problems.isEmpty() ? read : Optional.empty();
         } catch (IOException e) {
