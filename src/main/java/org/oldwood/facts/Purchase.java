@@ -55,7 +55,7 @@ public record Purchase(String material, String name, double amount, String unit,
 
     /** Nobody measures a heap to the litre. */
     private static double tens(double litres) {
-        return litres < FINE_BELOW ? Math.rint(litres) : Math.rint(litres / 10) * 10;
+        return Words.nearest(litres, litres < FINE_BELOW ? 1 : 10);
     }
 
     /** {@code 1.4 kg (2 packs of 1 kg)}. */

@@ -79,7 +79,7 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
 
     /** Rounded as one would measure or weigh it. */
     double rounded(Scale scale, double value) {
-        if (isDegree()) { return Math.rint(value); }
+        if (isDegree()) { return Words.nearest(value, 1); }
         double size = Math.abs(value);
         double step = switch (scale.unit) {
             case "in" -> name.equals("MILLIMETRE") ? size < 0.5 ? 0.01 : size < 1 ? 0.05 : 0.1
@@ -94,7 +94,7 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
             case "miles" -> 1;
             default -> size < 1 ? 0 : size < 10 ? 0.1 : 1;
         };
-        return step == 0 ? significant(value) : Math.rint(value / step) * step;
+        return step == 0 ? significant(value) : Words.nearest(value, step);
     }
 
     /** Two digits that count. */

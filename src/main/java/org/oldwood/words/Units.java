@@ -90,8 +90,8 @@ public enum Units {
     private String spoons(double spoons) {
         if (this == US) { return told(Measure.of("MILLILITRE"), Words.fixed(spoons * SPOON_ML, 0), " level "); }
         double tablespoons = spoons * SPOON_ML / TABLESPOON_ML;
-        return tablespoons < 1 ? Words.fixed(Math.rint(tablespoons * TEASPOONS * 2) / 2, 1) + " level tsp"
-                : Words.fixed(Math.rint(tablespoons * 2) / 2, 1) + " level tbsp";
+        return tablespoons < 1 ? Words.fixed(Words.nearest(tablespoons * TEASPOONS, 0.5), 1) + " level tsp"
+                : Words.fixed(Words.nearest(tablespoons, 0.5), 1) + " level tbsp";
     }
 
     private String told(MatchResult match) {

@@ -66,6 +66,11 @@ public final class Words {
         return halvesUp(value, 0);
     }
 
+    /** The nearest whole number of steps, halves rounded up as a person would: {@code 3} for {@code 2.5}. */
+    public static double nearest(double value, double step) {
+        return Math.floor(value / step + 0.5 + 1e-9) * step;
+    }
+
     private static String halvesUp(double value, int decimals) {
         return new BigDecimal(Double.toString(value)).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }

@@ -32,7 +32,7 @@ class BedSoilAdviceTest {
 
         assertThat(plans(garden, day, "acidify")).isFalse();
         assertThat(said(garden, day)).singleElement().asString()
-                .contains("blueberries want pH 4.5 to 5.5, blackcurrants 6.5 to 7").contains("to tubs");
+                .contains("Highbush blueberries want pH 4.5 to 5.5, blackcurrants 6.5 to 7").contains("to tubs");
         assertThat(said(new TestGarden(latitude, ""), day)).isEmpty();
     }
 

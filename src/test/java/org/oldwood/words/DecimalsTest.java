@@ -20,4 +20,14 @@ class DecimalsTest {
             assertThat(Words.whole(value)).isEqualTo(String.format(Locale.ROOT, "%.0f", value));
         }
     }
+
+    @Test
+    void halves_of_a_step_are_rounded_up() {
+        assertThat(Words.nearest(2.5, 1)).isEqualTo(3);
+        assertThat(Words.nearest(4.5, 1)).isEqualTo(5);
+        assertThat(Words.nearest(1.125, 0.25)).isEqualTo(1.25);
+        assertThat(Words.nearest(125, 10)).isEqualTo(130);
+        assertThat(Words.nearest(0.15 * 30, 1)).isEqualTo(5);
+        assertThat(Words.nearest(2.4, 1)).isEqualTo(2);
+    }
 }

@@ -33,9 +33,9 @@ public final class Household {
 
     private static Optional<String> ofVolume(double ml) {
         if (ml >= LITRES_FROM_ML) { return Optional.of("about %s l".formatted(Words.fixed(ml / ML_PER_LITRE, 1))); }
-        double halves = Math.rint(ml / SPOON_ML * 2) / 2;
+        double halves = Words.nearest(ml / SPOON_ML, 0.5);
         if (halves > MOST) {
-            return Optional.of("about %s ml in a measuring jug".formatted(Words.fixed(Math.rint(ml / 10) * 10, 0)));
+            return Optional.of("about %s ml in a measuring jug".formatted(Words.fixed(Words.nearest(ml, 10), 0)));
         }
         return halves == 0 ? Optional.empty()
                 : Optional.of("about %s level 10 ml spoon%s".formatted(Words.fixed(halves, 2), halves <= 1 ? "" : "s"));

@@ -1,5 +1,7 @@
 package org.oldwood.craft.feeding;
 
+import org.oldwood.words.Words;
+
 /** Rounds grams to what a kitchen scale and a steady hand can do. */
 public final class Portion {
     private static final double[] UP_TO = {20, 100, 500, 1000, 10_000, 100_000};
@@ -11,7 +13,7 @@ public final class Portion {
     /** The nearest sensible amount; something never becomes nothing. */
     public static double rounded(double grams) {
         double step = step(grams);
-        double near = Math.rint(grams / step) * step;
+        double near = Words.nearest(grams, step);
         return near == 0 && grams > 0 ? Math.max(grams, 0) : near;
     }
 

@@ -23,7 +23,7 @@ public record SoilIndex(@Key("P") List<Double> phosphorus, @Key("K") List<Double
 
     /** The bounds are printed as whole numbers, so the measured value is rounded first. */
     private static int index(List<Double> bounds, double mgPerLitre) {
-        double rounded = Math.rint(mgPerLitre);
+        double rounded = Math.round(mgPerLitre);
         int index = 0;
         while (index + 1 < bounds.size() && rounded >= bounds.get(index + 1)) {
             index++;

@@ -145,7 +145,7 @@ final class CuttingsAmounts {
                     List.of("the room that these cuttings take, or the crop's need, is not known"), List.of());
         }
         double litres = RootZone.litres(week.get().is(), area.get());
-        return Amount.of(Math.max(1, Math.rint(litres)), "l",
+        return Amount.of(Math.max(1, Words.nearest(litres, 1)), "l",
                 "about " + Math.max(1, Math.round(litres)) + " l in a week without rain",
                 List.of("%s cuttings on %s m² × %s = %s l a week".formatted(forecast.alive(), Words.one(area.get()),
                         week.get().inWords(), Words.one(litres))),

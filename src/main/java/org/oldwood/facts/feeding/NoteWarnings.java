@@ -150,8 +150,9 @@ public final class NoteWarnings {
             Optional<FeedingProfile.Excluded> excluded = books.profile(crops.get(plant.plant().crop()))
                     .flatMap(profile -> profile.excludes(tags));
             if (excluded.isPresent()) {
-                return Optional.of("%s stand in %s. %s".formatted(crops.get(plant.plant().crop()).plural(),
-                        bed.bed().name(), excluded.get().reason()));
+                return Optional
+                        .of("%s stand in %s. %s".formatted(Words.capital(crops.get(plant.plant().crop()).plural()),
+                                bed.bed().name(), excluded.get().reason()));
             }
         }
         return Optional.empty();

@@ -35,7 +35,7 @@ public final class SharedBed {
                 ? Optional.of(
                         ("%s want pH %s, %s %s: no pH suits both, so neither lime nor sulphur is given for them. Move"
                                 + " the fewer to a bed of their own, or to tubs.")
-                                .formatted(acid.getKey(), band(acid), sweet.getKey(), band(sweet)))
+                                .formatted(Words.capital(acid.getKey()), band(acid), sweet.getKey(), band(sweet)))
                 : Optional.empty();
     }
 
@@ -55,7 +55,7 @@ public final class SharedBed {
                 .flatMap(ph -> crops.stream()
                         .filter(crop -> books.profile(crop).filter(FeedingProfile::acidSoil).isPresent()).findFirst()
                         .map(crop -> "%s cannot thrive there: %s, and no sulphur brings that down. Grow them in tubs or in a raised bed of acid compost, with rain water."
-                                .formatted(crop.plural(), ph.freeLime() ? "the soil holds free lime"
+                                .formatted(Words.capital(crop.plural()), ph.freeLime() ? "the soil holds free lime"
                                         : "its pH is " + Words.amount(ph.ph()))));
     }
 

@@ -41,7 +41,7 @@ public final class WaterDoses {
         account.flatMap(known -> aDayInTubs(known, figures)).ifPresent(lines::add);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
         return Amount
-                .of(Math.rint(dose.litres()), "l",
+                .of(Words.nearest(dose.litres(), 1), "l",
                         "about " + litres(dose.litres()) + " l on the ground that the roots hold",
                         arithmetic(soil, dose, dryNow), soil.sources())
                 .withLines(lines).withNoted(noted(dose.litres()));
@@ -120,7 +120,7 @@ public final class WaterDoses {
         List<String> sources = new ArrayList<>(week.sources());
         sources.addAll(radius.sources());
         return Amount
-                .of(Math.rint(litres), "l", "about " + Math.round(litres) + " l in a week without rain",
+                .of(Words.nearest(litres, 1), "l", "about " + Math.round(litres) + " l in a week without rain",
                         List.of("%s mm a week%s × %s m² of young roots = %s l".formatted(Words.fixed(week.is(), 1),
                                 week.seen().beside(), Words.fixed(ground, 1), litres(litres))),
                         sources)

@@ -120,7 +120,7 @@ class GroundsTest {
                 "'date':'2025-11-20','entry':'soil-test','bed':'black','ph':7.8,'freeLime':true");
 
         assertThat(run("2026-01-10", "check")).contains("open: ").contains("no pH suits both").contains("black: ")
-                .contains("cannot thrive there");
+                .contains("Highbush blueberries cannot thrive there");
     }
 
     @Test

@@ -55,8 +55,8 @@ class FeedingEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "0.3, 0.3", "17.4, 17", "63, 65", "234, 230", "777, 800", "4321, 4300", "43210, 43000",
-            "432100, 430000",})
+    @CsvSource({"0, 0", "0.3, 0.3", "17.4, 17", "63, 65", "234, 230", "777, 800", "4321, 4300", "2.5, 3", "10.5, 11",
+            "22.5, 25", "125, 130", "0.5, 1", "43210, 43000", "432100, 430000",})
     void portions_go_by_ever_larger_steps(double grams, double expected) {
         assertThat(Portion.rounded(grams)).isEqualTo(expected);
     }

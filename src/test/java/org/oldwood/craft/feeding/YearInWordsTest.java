@@ -127,7 +127,7 @@ class YearInWordsTest {
         assertThat(POTASH.notRead()).isEmpty();
     }
 
-    /** 4 g N are 50 g/m² of 8 % free: 500 g, 125 g a bush (told in tens), 500 ml; 10 handfuls are too many to count. */
+    /** 4 g N are 50 g/m² of 8 % free: 500 g, 125 g a bush (told in tens, halves up), 500 ml; 10 handfuls are too many to count. */
     @Test
     void a_dressing_is_told_by_the_bush_the_jug_and_the_hand() {
         FeedPlan much = year(new Nutrients(4, 0, 0, 0), Budget.Counting.NOTHING, 0, meal()).next().orElseThrow();
@@ -135,7 +135,7 @@ class YearInWordsTest {
                 List.of(new Recipe.Part(meal(), 10), new Recipe.Part(NITROGEN, 1.2), new Recipe.Part(meal(), 1.2)), 1,
                 TEN_M2);
 
-        assertThat(much.measures()).containsExactly("meal: 120 g a bush; about 500 ml in a measuring jug in all");
+        assertThat(much.measures()).containsExactly("meal: 130 g a bush; about 500 ml in a measuring jug in all");
         assertThat(little.measures())
                 .containsExactly(
                         "meal: 25 g a bush; about 100 ml in a measuring jug in all; about 2 handfuls (small open hand,"
