@@ -13,7 +13,8 @@ import glob, json, os, random, re, subprocess, sys, tempfile
 DATA = "src/main/resources"
 ROOT = DATA + "/org/oldwood/"
 OWN = ["src/test/resources"]
-FIGURES = ["org.oldwood.FiguresTest", "org.oldwood.SafetyFiguresTest", "org.oldwood.DataTest"]
+FIGURES = ["org.oldwood.FiguresTest", "org.oldwood.PrintedFiguresTest", "org.oldwood.SafetyFiguresTest",
+           "org.oldwood.DataTest"]
 REACH = ["org.oldwood.plan.CautionsTest"]
 WINDOWS = ["org.oldwood.plan.RuleWindowsTest"]
 GOLDEN = "(DemoCalendars|Readme|DependenciesDoc|RecordDoc|Schema|ObservedStages|Errors|Kill|Fuzz|FullDisk).*"

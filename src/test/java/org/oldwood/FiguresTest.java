@@ -18,8 +18,9 @@ import org.oldwood.crop.Seen;
 import org.oldwood.store.Json;
 
 /**
- * The data's figures a second time, each beside the publication that prints it, so that none changes by accident. A row
- * holds: the place in the data, the numbers there, the mark, the source keys, and what the second reading found.
+ * The data's other figures a second time, so that none changes by accident; those beside the words of their publication
+ * stand in {@link PrintedFiguresTest}. A row holds: the place in the data, the numbers there, the mark, the source keys,
+ * and what the second reading found.
  *
  * <ul>
  *   <li>{@code noted}: each number is among those noted from that publication when it was read
@@ -35,24 +36,30 @@ class FiguresTest {
     private static final Set<String> FOUND = Set.of("noted", "converted", "once", "worked out", "remembered",
             "practice", "ours");
 
-    static List<Path> files() throws IOException {
-        try (Stream<Path> files = Files.list(ROWS)) {
+    static List<Path> files() throws IOException { return files(ROWS); }
+
+    static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
             return files.sorted().toList();
         }
     }
 
-    private static Stream<String[]> rows(Path file) {
+    static Stream<String[]> rows(Path file) {
         return SafetyFiguresTest.lines(file).filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1));
     }
 
     @ParameterizedTest
     @MethodSource("files")
     void the_data_hold_what_stands_here(Path file) {
-        List<String> other = rows(file).map(
+        assertThat(others(file)).as("a figure that changes is read again beside its source, and written here too")
+                .isEmpty();
+    }
+
+    /** The rows that the data do not hold. */
+    static List<String> others(Path file) {
+        return rows(file).map(
                 row -> "%s is %s here, %s in the data".formatted(row[0], row[1], numbers(SafetyFiguresTest.at(row[0]))))
                 .filter(line -> !line.matches(".* is (.*) here, \\1 in the data")).toList();
-
-        assertThat(other).as("a figure that changes is read again beside its source, and written here too").isEmpty();
     }
 
     /** What print gives has a mark that says so, and a source; a choice of ours does not pass for print. */
@@ -73,9 +80,8 @@ class FiguresTest {
     @Test
     void hardly_a_number_of_the_data_is_without_a_row() throws IOException {
         Set<String> held = new TreeSet<>();
-        for (Path file : files()) {
-            rows(file).map(row -> row[0]).forEach(held::add);
-        }
+        Stream.concat(files().stream(), PrintedFiguresTest.files().stream())
+                .forEach(file -> rows(file).map(row -> row[0]).forEach(held::add));
         Set<String> places = new TreeSet<>();
         Path data = Path.of("src/main/resources/org/oldwood");
         try (Stream<Path> all = Files.walk(data)) {
