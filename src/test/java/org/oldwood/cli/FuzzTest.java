@@ -7,10 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -28,9 +28,11 @@ class FuzzTest {
     private static final int INPUTS = Integer.getInteger("inputs", 800);
     private static final long SEED = Long.getLong("seed", 20261125L);
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
-    private static final List<String> READING = List.of("check", "tasks", "tasks --json", "stages", "water", "cuttings",
-            "prune", "ledger", "shopping", "calendar --out=out --quiet", "sheet --quiet",
+    private static final List<String> READING = List.of("check", "stages", "water", "cuttings", "prune",
             "note watered --bed=blackcurrant-bed --litres=20", "why --not winter-cut blackcurrant-1");
+    /** These make a plan of the year, which costs four times as much: one input in six. */
+    private static final List<String> PLANNING = List.of("tasks", "tasks --json", "ledger", "shopping",
+            "calendar --out=out --quiet", "sheet --quiet");
 
     @TempDir
     Path scratch;
@@ -39,40 +41,63 @@ class FuzzTest {
     private final Map<Integer, Integer> exits = new TreeMap<>();
     private final Bounds bounds = new Bounds(INPUTS > 3000);
 
-    /** A garden of a few bushes, which costs a fifth of a demo garden's time; every eighth input is of a demo garden. */
-    private Path few() throws IOException {
-        Path few = Files.createDirectories(scratch.resolve("few"));
-        if (Files.exists(few.resolve("garden.json"))) { return few; }
-        List<String> start = List.of(
-                "start . --name=Few --at=52,-2 --plants=blackcurrant=2,gooseberry=1,summer-raspberry=6",
-                "--planted=2021 --zone=Europe/London --today=2026-03-01");
-        assertThat(Cli.in(few).run(String.join(" ", start).split(" ")).exit()).isZero();
-        Files.writeString(few.resolve("notes.csv"),
-                "date,entry,plant,bed,crop,stage,material,grams,kg,litres,depthCm,stems,cut,lot,method,number,parent\n"
-                        + "2026-03-10,fed,,blackcurrant-bed,,,ammonium-sulphate,90,,,,,,,,,\n"
-                        + "2026-03-20,mulched,,gooseberry-bed,,,straw,,,,8,,,,,,\n"
-                        + "2026-04-18,seen,,,gooseberry,full-flower,,,,,,,,,,,\n"
-                        + "2026-06-20,watered,,blackcurrant-bed,,,,,,60,,,,,,,\n"
-                        + "2026-07-10,picked,blackcurrant-1,,,,,,2.5,,,,,,,,\n"
-                        + "2026-10-30,limed,,gooseberry-bed,,,ground-limestone,900,,,,,,,,,\n"
-                        + "2026-11-10,struck,,blackcurrant-bed,,,,,,,,,,bc-2026,hardwood,6,blackcurrant-1\n"
-                        + "2026-11-12,counted,blackcurrant-1,,,,,,,,,\"1=5,2=4,3=4\",,,,,\n"
-                        + "2026-11-14,pruned,blackcurrant-2,,,,,,,,,4=3,winter,,,,\n");
-        Cli.Result noted = Cli.in(few).run("note", "--csv=notes.csv", "--today=2026-11-20");
+    /**
+     * The garden that an input damages: mostly one bush with an entry of every kind, whose year costs a sixth of a demo
+     * garden's; sometimes a few bushes of three kinds, or a demo garden.
+     */
+    private Path garden(Random random) throws IOException {
+        return switch (random.nextInt(16)) {
+            case 0 -> Path.of(random.nextBoolean() ? "demo-data/terrace-school" : "demo-data/fire-station-hedges");
+            case 1, 2 -> small("few", "blackcurrant=2,gooseberry=1,summer-raspberry=6", "gooseberry");
+            default -> bush();
+        };
+    }
+
+    private Path bush() throws IOException { return small("bush", "blackcurrant=1", "blackcurrant"); }
+
+    private Path small(String name, String plants, String other) throws IOException {
+        Path small = Files.createDirectories(scratch.resolve(name));
+        if (Files.exists(small.resolve("garden.json"))) { return small; }
+        String start = "start . --name=Few --at=52,-2 --plants=" + plants
+                + " --planted=2021 --zone=Europe/London --today=2026-03-01";
+        assertThat(Cli.in(small).run(start.split(" ")).exit()).isZero();
+        Files.writeString(small.resolve("notes.csv"), """
+                date,entry,plant,bed,crop,stage,material,grams,kg,litres,depthCm,stems,cut,lot,method,number,parent
+                2026-03-10,fed,,blackcurrant-bed,,,ammonium-sulphate,90,,,,,,,,,
+                2026-03-20,mulched,,OTHER-bed,,,straw,,,,8,,,,,,
+                2026-04-18,seen,,,OTHER,full-flower,,,,,,,,,,,
+                2026-06-20,watered,,blackcurrant-bed,,,,,,60,,,,,,,
+                2026-07-10,picked,blackcurrant-1,,,,,,2.5,,,,,,,,
+                2026-10-30,limed,,OTHER-bed,,,ground-limestone,900,,,,,,,,,
+                2026-11-10,struck,,blackcurrant-bed,,,,,,,,,,bc-2026,hardwood,6,blackcurrant-1
+                2026-11-12,counted,blackcurrant-1,,,,,,,,,"1=5,2=4,3=4",,,,,
+                2026-11-14,pruned,blackcurrant-1,,,,,,,,,4=3,winter,,,,
+                """.replace("OTHER", other));
+        Cli.Result noted = Cli.in(small).run("note", "--csv=notes.csv", "--today=2026-11-20");
         assertThat(noted.exit()).as(noted.err()).isZero();
-        Files.delete(few.resolve("notes.csv"));
-        return few;
+        Files.delete(small.resolve("notes.csv"));
+        return small;
+    }
+
+    /** Neighbouring seeds give unlike draws, so that few inputs are spread as well as many. */
+    private static Random random(int i) { return new Random(new SplittableRandom(SEED + i).nextLong()); }
+
+    private static <T> T any(List<T> among, Random random) { return among.get(random.nextInt(among.size())); }
+
+    private static String command(Random random, List<String> reading, List<String> planning) {
+        boolean plans = random.nextInt(6) == 0;
+        List<String> more = plans ? planning : reading;
+        int one = random.nextInt(more.size() + (plans ? PLANNING : READING).size());
+        return one < more.size() ? more.get(one) : (plans ? PLANNING : READING).get(one - more.size());
     }
 
     @Test
     void damaged_gardens_and_journals() throws IOException {
-        List<Path> gardens = List.of(few(), Path.of("demo-data/terrace-school"),
-                Path.of("demo-data/fire-station-hedges"));
-        for (Path good : gardens) {
-            for (String name : List.of("garden.json", "journal.jsonl")) {
-                int times = good.endsWith("few") ? INPUTS * 7 / 64 : INPUTS / 128;
-                damaged(good, List.of(good.resolve(name)), name, READING, times);
-            }
+        for (int i = 0; i < INPUTS / 4; i++) {
+            Random random = random(i);
+            Path good = garden(random);
+            String name = random.nextBoolean() ? "garden.json" : "journal.jsonl";
+            damaged(good, good.resolve(name), name, command(random, List.of(), List.of()), i);
         }
         nothingFailed();
     }
@@ -83,30 +108,33 @@ class FuzzTest {
         try (Stream<Path> files = Files.walk(DATA)) {
             all = files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
         }
-        List<String> commands = new ArrayList<>(READING);
-        commands.addAll(List.of("check", "check", "check", "sources", "lime", "mulch"));
-        damaged(few(), all, "", commands, INPUTS * 7 / 32);
-        damaged(Path.of("demo-data/terrace-school"), all, "", commands, INPUTS / 32);
+        List<String> reading = List.of("check", "check", "check", "sources");
+        for (int i = 0; i < INPUTS / 4; i++) {
+            Random random = random(i);
+            Path file = any(all, random);
+            damaged(garden(random), file, DATA.relativize(file).toString(),
+                    command(random, reading, List.of("lime", "mulch")), i);
+        }
         nothingFailed();
     }
 
     @Test
     void damaged_weather() throws IOException {
         Path good = Files.createDirectories(scratch.resolve("good"));
-        copy(few(), good);
+        copy(bush(), good);
         Files.writeString(good.resolve("weather.csv"), weather());
         Files.writeString(good.resolve("ghcn.csv"), ghcn());
         List<String> own = List.of("water", "stages", "chill", "heat", "tasks", "et0 weather.csv", "check");
-        damaged(good, List.of(good.resolve("weather.csv")), "weather.csv", own, INPUTS / 8);
-        damaged(good, List.of(good.resolve("ghcn.csv")), "ghcn.csv",
-                List.of("weather add ghcn.csv --replace", "chill ghcn.csv", "heat ghcn.csv"), INPUTS / 16);
+        List<String> adding = List.of("weather add ghcn.csv --replace", "chill ghcn.csv", "heat ghcn.csv");
+        damaged(good, List.of("weather.csv"), own, INPUTS / 8);
+        damaged(good, List.of("ghcn.csv"), adding, INPUTS / 16);
         nothingFailed();
     }
 
     @Test
     void damaged_calendars_tables_and_memories() throws IOException {
         Path good = Files.createDirectories(scratch.resolve("good"));
-        copy(few(), good);
+        copy(bush(), good);
         assertThat(Cli.in(good).run("calendar", "--out=.", "--today=2026-11-25").exit()).isZero();
         Path todos;
         try (Stream<Path> files = Files.list(good)) {
@@ -116,16 +144,15 @@ class FuzzTest {
         int some = text.indexOf("END:VTODO", text.length() / 10) + "END:VTODO\r\n".length();
         Files.writeString(todos, text.substring(0, some) + "END:VCALENDAR\r\n");
         String name = todos.getFileName().toString();
-        damaged(good, List.of(todos), name, List.of("calendar read " + name, "calendar read " + name + " --yes",
+        damaged(good, List.of(name), List.of("calendar read " + name, "calendar read " + name + " --yes",
                 "calendar --out=. --adopt=" + name), INPUTS / 8);
-        damaged(good, List.of(good.resolve("calendar-state.jsonl")), "calendar-state.jsonl",
-                List.of("calendar --out=."), INPUTS / 32);
+        damaged(good, List.of("calendar-state.jsonl"), List.of("calendar --out=."), INPUTS / 32);
         Files.writeString(good.resolve("notes.csv"),
                 "date,entry,plant,stems,bed,litres,note\n2026-01-05,counted,blackcurrant-1,\"1=5,2=4,3=4\",,,after\n"
                         + "2026-06-20,watered,,,blackcurrant-bed,60,\n");
         Files.writeString(good.resolve("stock.csv"),
                 "crop,number,bed,cultivar,form\nblackcurrant,4,top,,\nredcurrant,2,wall,,cordon\n");
-        damaged(good, List.of(good.resolve("notes.csv"), good.resolve("stock.csv")), "", List.of("note --csv=notes.csv",
+        damaged(good, List.of("notes.csv", "stock.csv"), List.of("note --csv=notes.csv",
                 "start new --name=N --at=52,-2 --stock=stock.csv --planted=2021 --zone=UTC"), INPUTS / 16);
         nothingFailed();
     }
@@ -133,18 +160,18 @@ class FuzzTest {
     /** What lies beside the record or stands in its place: strays, links, folders, other encodings, endless nesting. */
     @Test
     void folders_with_strays_and_hostile_files() throws IOException {
-        List<String> commands = new ArrayList<>(READING);
-        commands.addAll(List.of("pack --out=../p.zip", "calendar --feed=../f.ics", "sheet --out=../s.html", "sources"));
+        List<String> planning = List.of("calendar --feed=../f.ics", "sheet --out=../s.html");
         Path folder = scratch.resolve("garden");
         for (int i = 0; i < INPUTS / 8; i++) {
+            Random random = random(i);
             empty(folder);
-            copy(i % 8 == 0 ? Path.of("demo-data/terrace-school") : few(), folder);
-            Random random = new Random(SEED + i);
+            copy(garden(random), folder);
             int strays = 1 + random.nextInt(3);
             for (int j = 0; j < strays; j++) {
                 HostileFile.lay(folder, random);
             }
-            run(folder, commands.get(i % commands.size()).split(" "), "hostile seed " + (SEED + i));
+            String command = command(random, List.of("pack --out=../p.zip", "sources"), planning);
+            run(folder, command.split(" "), "hostile seed " + (SEED + i));
         }
         nothingFailed();
     }
@@ -153,12 +180,12 @@ class FuzzTest {
     @Test
     void servers_with_damaged_answers() throws IOException {
         Path folder = Files.createDirectories(scratch.resolve("garden"));
-        copy(few(), folder);
+        copy(bush(), folder);
         List<Integer> statuses = List.of(200, 201, 204, 207, 301, 302, 401, 403, 404, 409, 412, 423, 500, 503, 507);
         try (LoopbackServer server = new LoopbackServer()) {
             byte[] journal = Files.readAllBytes(folder.resolve("journal.jsonl"));
             for (int i = 0; i < INPUTS / 32; i++) {
-                Random random = new Random(SEED + i);
+                Random random = random(i);
                 server.onItsWay = reply -> random.nextInt(6) > 0 ? reply
                         : new LoopbackServer.Reply(
                                 random.nextInt(3) == 0 ? statuses.get(random.nextInt(statuses.size())) : reply.status(),
@@ -180,7 +207,7 @@ class FuzzTest {
         for (int i = 0; i < INPUTS / 4; i++) {
             if (i % 50 == 0) {
                 empty(folder);
-                copy(i % 400 == 0 ? Path.of("demo-data/terrace-school") : few(), folder);
+                copy(garden(random), folder);
             }
             String[] line = lines.next();
             // the page for the phone stays open until somebody closes it
@@ -189,29 +216,23 @@ class FuzzTest {
         nothingFailed();
     }
 
-    /**
-     * Lays a damaged copy of one of the files over a good garden, and runs one of the commands on it. The name is that
-     * in the garden; empty for a data file's own.
-     */
-    private void damaged(Path good, List<Path> files, String name, List<String> commands, int times)
-            throws IOException {
-        Path folder = scratch.resolve("garden");
+    private void damaged(Path good, List<String> names, List<String> commands, int times) throws IOException {
         for (int i = 0; i < times; i++) {
-            empty(folder);
-            copy(good, folder);
-            Path file = files.get(i % files.size());
-            String own = name.isEmpty() ? relative(file, good) : name;
-            Path to = folder.resolve(own);
-            Files.createDirectories(to.getParent());
-            Files.write(to, new Damage(SEED + i).of(Files.readAllBytes(file)));
-            String command = commands.get((i / files.size() + i) % commands.size());
-            run(folder, command.split(" "), own + " seed " + (SEED + i));
+            Random random = random(i);
+            String name = any(names, random);
+            damaged(good, good.resolve(name), name, any(commands, random), i);
         }
     }
 
-    private static String relative(Path file, Path good) {
-        Path root = file.startsWith(DATA) ? DATA : good;
-        return root.relativize(file).toString();
+    /** Lays a damaged copy of a file over a good garden, by that name in it, and runs a command there. */
+    private void damaged(Path good, Path file, String name, String command, int i) throws IOException {
+        Path folder = scratch.resolve("garden");
+        empty(folder);
+        copy(good, folder);
+        Path to = folder.resolve(name);
+        Files.createDirectories(to.getParent());
+        Files.write(to, new Damage(random(i).nextLong()).of(Files.readAllBytes(file)));
+        run(folder, command.split(" "), name + " seed " + (SEED + i));
     }
 
     private void run(Path folder, String[] words, String what) {
