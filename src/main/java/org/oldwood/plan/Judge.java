@@ -1,7 +1,6 @@
 package org.oldwood.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -144,11 +143,9 @@ public final class Judge {
     }
 
     private List<Reason> allReasons(Rule rule, Situation situation) {
-        List<Reason> reasons = new ArrayList<>();
-        for (Condition condition : rule.when()) {
-            reasons.add(condition.test(advisors.fact(condition.fact(), condition.of(), situation)));
-        }
-        return reasons;
+        return rule.when().stream()
+                .map(condition -> condition.test(advisors.fact(condition.fact(), condition.of(), situation))).distinct()
+                .toList();
     }
 
     /** {@link Verdict#NOT} at the first that does not hold. */

@@ -59,13 +59,14 @@ final class TaskMaker {
         return window.first().plusDays(Math.round((window.days() - 1) * rule.best()));
     }
 
+    /** Each once: two conditions may ask for the same. */
     private List<Reason> reasons(Verdict verdict, String id, Settled settled) {
-        List<Reason> reasons = new ArrayList<>(verdict.reasons().size() + 1);
+        Set<Reason> reasons = new LinkedHashSet<>();
         reasons.add(ownReason(verdict.rule()));
         reasons.addAll(verdict.reasons());
         if (settled.open()) { Begun.of(id, world.state()).ifPresent(reasons::add); }
         if (settled.partly()) { reasons.add(Left.sofar(settled)); }
-        return reasons;
+        return List.copyOf(reasons);
     }
 
     private Reason ownReason(Rule rule) {

@@ -80,7 +80,9 @@ class FuzzTest {
     }
 
     /** Neighbouring seeds give unlike draws, so that few inputs are spread as well as many. */
-    private static Random random(int i) { return new Random(new SplittableRandom(SEED + i).nextLong()); }
+    private static Random random(int i) {
+        return new Random(new SplittableRandom(SEED + i).nextLong());
+    }
 
     private static <T> T any(List<T> among, Random random) { return among.get(random.nextInt(among.size())); }
 

@@ -92,7 +92,7 @@ public final class WhyCommand extends GardenCommand {
             say(2, NO_CLIMATE, GardenStages.lackingClimate());
         }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
-        section("Why", task.reasons().stream().map(Reason::words).distinct().toList());
+        section("Why", task.reasons().stream().map(Reason::words).toList());
         section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
         String how = task.rule().text();
         section("How", how.isEmpty() ? List.of() : List.of(how));

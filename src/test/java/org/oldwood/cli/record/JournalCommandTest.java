@@ -87,6 +87,19 @@ class JournalCommandTest {
     }
 
     @Test
+    void an_entry_that_is_not_there_takes_nothing_back_not_even_what_stands_beside_it() throws IOException {
+        List<String> before = journal();
+        String picked = idOf("picked");
+        String wrong = picked.substring(0, picked.length() - 1) + "_";
+
+        Cli.Result result = run("undo", idOf("soil-test"), wrong, DAY);
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("there is no entry \"" + wrong + "\"", picked);
+        assertThat(journal()).isEqualTo(before);
+    }
+
+    @Test
     void what_was_taken_back_can_be_brought_back() throws IOException {
         ok("undo", DAY);
         ok("undo", idOf("withdrawn"), DAY);

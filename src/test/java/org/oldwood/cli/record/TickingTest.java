@@ -320,6 +320,16 @@ class TickingTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"winter-cutt@blackcurrant-2@2027", "winter-cut@blackcurant-2@2027"})
+    void the_nearest_task_is_named_beside_one_that_is_none(String wrong) throws IOException {
+        Cli.Result result = run("note", "done", wrong, "--today=2026-12-20");
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("Did you mean \"winter-cut@blackcurrant-2@2027\"?");
+        assertThat(journal("done")).isEmpty();
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"0", "-5"})
     void nothing_is_no_amount_of_work_done(String amount) throws IOException {
         assertThat(run("note", "done", FEED, "--amount=" + amount, MARCH).exit()).isEqualTo(2);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +40,22 @@ class MissedWorkTest {
                 .contains("winter-cut@blackcurrant-2@");
         run(garden, later, "note", "skipped", "1");
         assertThat(run(garden, later, "tasks", "missed")).isNotEqualTo(missed);
+    }
+
+    @Test
+    void the_count_of_missed_work_is_of_the_bed_that_was_asked_for() {
+        Cli.in(scratch).with("HOME", scratch.toString()).run(("start garden --name=Ours --zone=UTC --planted=2021 "
+                + "--plants=blackcurrant=2,summer-raspberry=9 --at=52.1,-2.3 --today=2026-10-01").split(" "));
+        Path garden = scratch.resolve("garden");
+        String later = "2027-05-10";
+        String all = run(garden, later, "tasks");
+        String some = run(garden, later, "tasks", "--bed=blackcurrant-bed");
+        long listed = run(garden, later, "tasks", "missed", "--each", "--bed=blackcurrant-bed").lines()
+                .filter(line -> line.contains("@blackcurrant-")).count();
+
+        assertThat(listed).isPositive();
+        assertThat(some).contains("Missed so far: %d jobs".formatted(listed));
+        assertThat(all).contains("Missed so far: ").doesNotContain("Missed so far: %d jobs".formatted(listed));
     }
 
     private static String run(Path garden, String today, String... command) {
