@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
@@ -39,8 +39,9 @@ final class Ahead {
     private final Map<String, List<Entry>> ofBeds = new HashMap<>();
     private final Map<String, List<Entry>> inBeds = new HashMap<>();
 
-    /** Each subject as it will be, by how much will have been done, so that what a craft finds of it serves again. */
-    private final IdentityHashMap<Subject, Map<Long, Subject>> then = new IdentityHashMap<>();
+    /** The last subject as it will be, by how much will have been done: what a craft finds of it serves again. */
+    private final Map<Long, Subject> then = new HashMap<>();
+    private @Nullable Subject last;
 
     private Ahead(LeafFalls falls) { this.falls = falls; }
 
@@ -95,11 +96,14 @@ final class Ahead {
     }
 
     /** The subject with what will have been done before a day; the very same one where nothing will. */
+    @SuppressWarnings("ReferenceEquality") // asked of one subject, then of the next
     Subject on(Subject subject, LocalDate day) {
         if (!touches(subject)) { return subject; }
         List<Entry> here = inBeds.getOrDefault(subject.bed().orElseThrow().bed().id(), List.of());
         long done = here.stream().filter(entry -> entry.date().isBefore(day)).count();
-        return then.computeIfAbsent(subject, any -> new HashMap<>()).computeIfAbsent(done, any -> made(subject, day));
+        if (subject != last) { then.clear(); }
+        last = subject;
+        return then.computeIfAbsent(done, any -> made(subject, day));
     }
 
     @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was

@@ -89,7 +89,7 @@ final class Forgotten {
                 .formatted(missed.window.last(), part, rule.ifMissed().words()).strip();
     }
 
-    private record Asked(String rule, String subject, Season season) {}
+    private record Asked(String rule, String subject, int season) {}
 
     private record Undone(Situation situation, Window window, Settled settled) {}
 
@@ -109,7 +109,7 @@ final class Forgotten {
 
     /** Always of the subject as it is, and asked again by each pass of a plan. */
     private Optional<Undone> missedIn(Rule rule, Subject subject, Season season) {
-        return asked.computeIfAbsent(new Asked(rule.id(), subject.id(), season),
+        return asked.computeIfAbsent(new Asked(rule.id(), subject.id(), season.year()),
                 any -> findMissedIn(rule, subject, season));
     }
 
