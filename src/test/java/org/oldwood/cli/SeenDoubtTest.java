@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,8 +38,12 @@ class SeenDoubtTest {
         garden(latitude, climate);
         String before = dates(flower);
 
-        Cli.Result note = seen("first-flower", early);
+        Cli.Result asked = seen("first-flower", early);
+        assertThat(asked.exit()).isEqualTo(1);
+        assertThat(asked.err().replaceAll("\\s+", " ")).contains("Is it the right day", "say it again with --yes");
+        assertThat(Cli.in(folder).run("journal").out()).doesNotContain("first-flower");
 
+        Cli.Result note = seen("first-flower", early, "--yes");
         assertThat(note.exit()).isZero();
         assertThat(note.err().replaceAll("\\s+", " "))
                 .contains("first flower of blackcurrants cannot well be seen on " + early, "Is it the right day");
@@ -52,7 +59,7 @@ class SeenDoubtTest {
             throws IOException {
         garden(latitude, climate);
 
-        seen("first-flower", early);
+        seen("first-flower", early, "--yes");
         Cli.Result right = seen("first-flower", flower);
 
         assertThat(right.err()).doesNotContain("right day and stage");
@@ -74,8 +81,27 @@ class SeenDoubtTest {
         assertThat(two.err().replaceAll("\\s+", " ")).contains("cannot well be seen on", "Is it the right day");
     }
 
-    private Cli.Result seen(String stage, String day) {
-        return Cli.in(folder).run("note", "seen", "blackcurrant", "--stage", stage, "--today", day);
+    @Test
+    void tables_and_corrections_ask_before_they_keep_it() throws IOException {
+        garden(52.2, "cambridge");
+        Path table = Files.writeString(folder.resolve("notes.csv"),
+                "date,entry,crop,stage\n2027-01-15,seen,blackcurrant,first-flower\n");
+
+        assertThat(Cli.in(folder).run("note", "--csv", table.toString(), "--today", "2027-05-01").exit()).isEqualTo(1);
+        String id = seen("full-flower", "2027-04-29").out().split(" ")[0];
+        assertThat(Cli.in(folder).run("correct", id, "date=2027-01-15", "--today", "2027-05-01").exit()).isEqualTo(1);
+
+        assertThat(Files.readString(folder.resolve("journal.jsonl"))).doesNotContain("2027-01-15");
+        assertThat(Cli.in(folder).run("note", "--csv", table.toString(), "--yes", "--today", "2027-05-01").exit())
+                .isZero();
+        assertThat(Cli.in(folder).run("correct", id, "date=2027-01-15", "--yes", "--today", "2027-05-01").exit())
+                .isZero();
+    }
+
+    private Cli.Result seen(String stage, String day, String... more) {
+        List<String> words = new ArrayList<>(List.of("note", "seen", "blackcurrant", "--stage", stage, "--today", day));
+        words.addAll(List.of(more));
+        return Cli.in(folder).run(words.toArray(String[]::new));
     }
 
     private String dates(String today) {

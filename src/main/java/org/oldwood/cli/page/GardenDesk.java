@@ -78,7 +78,7 @@ final class GardenDesk implements Desk {
 
     @Override
     public Reply note(String key, List<Map<String, String>> rows) throws IOException {
-        Ran ran = run(Csv.text(rows, false), List.of("note", "--csv", "-", "--once", key));
+        Ran ran = run(Csv.text(rows, false), List.of("note", "--csv", "-", "--yes", "--once", key));
         return new Reply(ran.code == 0, ran.said);
     }
 

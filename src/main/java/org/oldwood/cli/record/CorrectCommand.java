@@ -18,6 +18,7 @@ import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Sets an entry right: it is taken back, and a new one that differs in what was wrong stands for it. */
@@ -31,13 +32,16 @@ public final class CorrectCommand extends GardenCommand {
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "KEY=VALUE")
     List<String> right = new ArrayList<>();
 
+    @Option(names = "--yes")
+    boolean yes;
+
     @Override
     public int run() throws IOException {
         List<Entry> counting = StateBuilder.counting(folder().journal()).stream()
                 .filter(entry -> entry.kind() != EntryKind.WITHDRAWN).toList();
         Entry wrong = UndoCommand.known(this, id, counting);
         Draft corrected = corrected(wrong);
-        new Noting(this, new Problems()).note(() -> {
+        new Noting(this, new Problems()).sure(yes).note(() -> {
             List<Draft> drafts = new ArrayList<>(List.of(withdrawal()));
             drafts.addAll(new Ticking(this).booked(corrected, List.of()));
             return drafts;

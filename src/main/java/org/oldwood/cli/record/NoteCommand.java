@@ -41,6 +41,9 @@ public final class NoteCommand extends GardenCommand {
     @Option(names = "--once", paramLabel = "KEY")
     Optional<String> once = Optional.empty();
 
+    @Option(names = "--yes")
+    boolean yes;
+
     @Override
     public CommandLine commandLine() {
         CommandLine line = super.commandLine();
@@ -65,7 +68,7 @@ public final class NoteCommand extends GardenCommand {
                 row -> sent.computeIfAbsent(row.cell("once").or(() -> once), key -> new ArrayList<>()).add(row));
         if (sent.isEmpty()) { sent.put(once, List.of()); }
         for (Map.Entry<Optional<String>, List<Csv.Row>> each : sent.entrySet()) {
-            new Noting(this, problems).once(each.getKey())
+            new Noting(this, problems).once(each.getKey()).sure(yes)
                     .note(() -> drafts(each.getValue(), table.semicolons(), problems));
         }
         return 0;

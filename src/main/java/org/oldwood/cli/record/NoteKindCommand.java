@@ -45,6 +45,7 @@ final class NoteKindCommand extends GardenCommand {
     private static final String FEEL = "feel";
     private static final String EXCEPT = "except";
     private static final String UNTIL = "until";
+    private static final String YES = "yes";
     private static final Set<Holds> SUBJECTS = EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY,
             Holds.NEW_ID);
 
@@ -83,6 +84,10 @@ final class NoteKindCommand extends GardenCommand {
         if (kind == EntryKind.LATER) {
             fields.addOption(OptionSpec.builder("--" + UNTIL).type(String.class).paramLabel("DATE")
                     .description("until when, year-month-day; two weeks otherwise").build());
+        }
+        if (kind == EntryKind.SEEN) {
+            fields.addOption(OptionSpec.builder("--" + YES).type(String.class).arity("0").fallbackValue("true")
+                    .description("note it, however unlikely the day").build());
         }
         fields.usageMessage().footer("", "Example:", example());
         return line;
@@ -133,7 +138,7 @@ final class NoteKindCommand extends GardenCommand {
         given(UNTIL).ifPresent(day -> values.put("days", days(day)));
         if (kind == EntryKind.NEVER) { takeKind(values); }
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
-        new Noting(this, new Problems()).once(once)
+        new Noting(this, new Problems()).once(once).sure(kind != EntryKind.SEEN || given(YES).isPresent())
                 .note(() -> new Ticking(this).booked(new Draft(date.orElseGet(this::today), kind, values, PLACE),
                         given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
         return 0;

@@ -43,6 +43,7 @@ public final class Noting {
     private final List<Json.Obj> objects = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
     private Optional<String> key = Optional.empty();
+    private boolean sure = true;
 
     /** {@code problems} are those met while reading the drafts; any of them stops all. */
     public Noting(GardenCommand command, Problems problems) {
@@ -53,6 +54,12 @@ public final class Noting {
     /** What the sender calls these entries: sent again under the same key, nothing more is noted. */
     public Noting once(Optional<String> sent) {
         key = sent;
+        return this;
+    }
+
+    /** Whether a stage seen on a day that cannot be is noted all the same; else it stops all. */
+    Noting sure(boolean isSure) {
+        sure = isSure;
         return this;
     }
 
@@ -124,12 +131,21 @@ public final class Noting {
         if (!problems.isEmpty()) { throw new RecordException(problems.list().stream().map(Noting::asTyped).toList()); }
         Set<String> asked = new HashSet<>(before.state.questions());
         after.state.questions().stream().filter(question -> !asked.contains(question)).forEach(command::tell);
-        if (entries.stream().anyMatch(entry -> entry.kind() == EntryKind.SEEN)) {
-            List<String> doubted = Planning.doubts(folder, before.state);
-            Planning.doubts(folder, after.state).stream().filter(question -> !doubted.contains(question))
-                    .forEach(command::tell);
-        }
+        doubt(folder, before.state, after.state);
         warn(folder, before.state);
+    }
+
+    /** Stages that cannot be seen on their day are asked about before they are kept. */
+    private void doubt(GardenFolder folder, GardenState before, GardenState after) {
+        List<Entry> seen = entries.stream().filter(entry -> entry.kind() == EntryKind.SEEN).toList();
+        if (seen.isEmpty()) { return; }
+        List<String> questions = new ArrayList<>(Planning.doubts(folder, after));
+        questions.removeAll(Planning.doubts(folder, before));
+        if (!sure && !questions.isEmpty()) {
+            throw new RecordException(questions.stream()
+                    .map(question -> Problem.of("sighting-that-cannot-be", seen.get(0).place(), question)).toList());
+        }
+        questions.forEach(command::tell);
     }
 
     /** What was given too soon or by mistake is noted all the same, with a warning at once. */
