@@ -138,8 +138,8 @@ public final class ModelledStages implements Stages {
     }
 
     private boolean tooFar(Crop crop, Season season, Stage stage, LocalDate seen) {
-        return off(crop, season, stage, seen) > methods.sightings().farthest().is()
-                * modelled(crop, season, stage).plusMinus();
+        double most = methods.sightings().farthest().is() * modelled(crop, season, stage).plusMinus();
+        return off(crop, season, stage, seen) > Math.max(most, methods.sightings().least().is());
     }
 
     /** Of two stages seen in the wrong order the one farther from its day. */

@@ -60,8 +60,9 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
      * @param shrink how many seasons of sightings weigh as much as the model
      * @param carriedToAutumn how much of a spring's earliness reaches leaf fall
      * @param farthest how many times its ± a stage may be seen from its day before it is doubted
+     * @param least days within which none is doubted
      */
-    public record Seen(Figure shrink, Figure carriedToAutumn, Figure farthest) {}
+    public record Seen(Figure shrink, Figure carriedToAutumn, Figure farthest, Figure least) {}
 
     /** What not knowing a place's own climate does to a date, days a degree; winters are mild above a coldest month. */
     public record PlaceError(Figure mildAboveC, Figure flower, Figure ripe, Figure flowerMild, Figure ripeMild,

@@ -57,7 +57,7 @@ public final class Noting {
         return this;
     }
 
-    /** Whether a stage seen on a day that cannot be is noted all the same; else it stops all. */
+    /** Whether a stage seen on a day that cannot be is noted all the same; else it stops all, unless noted before. */
     Noting sure(boolean isSure) {
         sure = isSure;
         return this;
@@ -101,6 +101,7 @@ public final class Noting {
             previous = EntryWriter.idOf(object);
             tick = draft.booked() ? tick : previous;
             objects.add(object);
+            sure |= draft.id().isPresent();
             EntryReader.read(object, problems).ifPresent(entries::add);
             if (draft.date().isAfter(command.today())) {
                 problems.tell("future-entry new", draft.place().at("date"), draft.date(), command.today());

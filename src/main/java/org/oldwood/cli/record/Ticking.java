@@ -111,11 +111,13 @@ public final class Ticking {
         }
     }
 
-    /** Whether something of a round is left to do on a day. */
+    /** Whether a round is still to be ticked off on a day: one that was on that day is not, but for what is due. */
     boolean isOpen(String round, LocalDate day) {
         List<Round> all = planned(day).rounds;
-        return ShownList.find(command, all, round)
-                .orElseThrow(() -> command.noSuch("round", round, all.stream().map(Round::id).toList())).open();
+        Round found = ShownList.find(command, all, round)
+                .orElseThrow(() -> command.noSuch("round", round, all.stream().map(Round::id).toList()));
+        boolean ticked = found.finished().stream().anyMatch(task -> task.finished().filter(day::equals).isPresent());
+        return ticked ? found.tasks().stream().anyMatch(task -> !task.window().first().isAfter(day)) : found.open();
     }
 
     private static List<String> only(Draft draft) {
