@@ -55,7 +55,7 @@ public final class PlaceClimate {
             return "At %s, in or near the tropics, no climate is known below %.0f m: these crops want a winter.%s"
                     .formatted(spot.degrees(), methods.mountains().is(), hint);
         }
-        return "No weather station lies within %.0f km of %s; that is the open sea, or ice or desert.%s"
+        return "No weather station lies within %.0f km of %s: open sea, ice, desert or tropics.%s"
                 .formatted(methods.farthest().is(), spot.degrees(), hint);
     }
 
@@ -64,8 +64,10 @@ public final class PlaceClimate {
         return !hot && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE) <= methods.farthest().is();
     }
 
-    private List<Near> near(Station.Column column) {
-        return stations.near(spot, leaveOutKm, methods.heightCounts().is(), (int) methods.nearest().is(),
+    private List<Near> near(Station.Column column) { return near(column, methods.heightCounts().is()); }
+
+    private List<Near> near(Station.Column column, double heightCounts) {
+        return stations.near(spot, leaveOutKm, heightCounts, (int) methods.nearest().is(),
                 each -> each.has(column));
     }
 
@@ -177,8 +179,10 @@ public final class PlaceClimate {
 
     /** What to say where the place is taken to lie at the sea's level and the stations around lie high. */
     public Optional<String> heightWarning() {
-        double around = IntStream.range(0, near.size()).mapToDouble(i -> shares[i] * near.get(i).station().heightM())
-                .sum();
+        List<Near> nearest = near(Station.Column.MAXIMUM, 0);
+        double[] weights = shares(nearest);
+        double around = IntStream.range(0, weights.length)
+                .mapToDouble(i -> weights[i] * nearest.get(i).station().heightM()).sum();
         if (spot.heightM() != 0 || around < methods.highAround().is()) { return Optional.empty(); }
         return Optional.of(("The height is taken as 0 m, but the stations around lie at %.0f m. Give site.heightM"
                 + " in garden.json: 100 m make about half a degree, and some days.").formatted(around));
