@@ -67,8 +67,7 @@ public final class PlaceClimate {
     private List<Near> near(Station.Column column) { return near(column, methods.heightCounts().is()); }
 
     private List<Near> near(Station.Column column, double heightCounts) {
-        return stations.near(spot, leaveOutKm, heightCounts, (int) methods.nearest().is(),
-                each -> each.has(column));
+        return stations.near(spot, leaveOutKm, heightCounts, (int) methods.nearest().is(), each -> each.has(column));
     }
 
     private double[] shares(List<Near> from) {

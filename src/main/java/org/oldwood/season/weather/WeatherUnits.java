@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.oldwood.season.Months;
 
 /** What a weather file's temperatures are in, and its rain with them. */
 public enum WeatherUnits {
@@ -20,6 +21,9 @@ public enum WeatherUnits {
     private static final double KELVIN_FROM = 240;
     private static final double KELVIN_TO = 330;
     private static final double FAHRENHEIT_TO = 135;
+
+    /** Days so far from a place's means that fit them in °F are asked about, °C; no month of any year is so warm. */
+    private static final double FAR_C = 12;
 
     private final String words;
 
@@ -61,6 +65,24 @@ public enum WeatherUnits {
         WeatherUnits units = meanMax > KELVIN_FROM && most <= KELVIN_TO ? K : most <= FAHRENHEIT_TO ? F : TENTHS;
         return Optional.of(new Suspicion("looks as if it is in " + units.words,
                 "If it is, give --degrees %s.".formatted(units.key())));
+    }
+
+    /** Why days read as °C, where the place's mean temperatures are known, may be °F: a mild winter looks like either. */
+    public static Optional<String> mayBeFahrenheit(Weather weather, Months meansC) {
+        double[] off = {0, 0};
+        int count = 0;
+        for (WeatherDay day : weather.days()) {
+            if (day.minC().isPresent() && day.maxC().isPresent()) {
+                double mean = (day.minC().getAsDouble() + day.maxC().getAsDouble()) / 2;
+                double usual = meansC.in(day.date().getMonthValue());
+                off[0] += mean - usual;
+                off[1] += F.celsius(mean) - usual;
+                count++;
+            }
+        }
+        return off[0] <= FAR_C * count || Math.abs(off[1]) > off[0] / 2 ? Optional.empty()
+                : Optional.of(
+                        "would be %.0f °C warmer than the climate of this place, read as °C".formatted(off[0] / count));
     }
 
     private String key() { return name().toLowerCase(Locale.ROOT); }

@@ -81,7 +81,8 @@ class SpreadsheetTest {
         ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
         assertThat(entries(garden)).as("nothing was ticked").isEqualTo(before);
 
-        String ticked = table.replaceFirst("open", "done");
+        // of the first, this week's walk, something may be left that is not yet due; the second is done as a whole
+        String ticked = table.replaceFirst("open", "done").replaceFirst("open", "done");
         Files.writeString(file, ticked);
         ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
 
@@ -89,7 +90,7 @@ class SpreadsheetTest {
         assertThat(after).isGreaterThan(before);
         ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
         assertThat(entries(garden)).as("what is done is passed over").isEqualTo(after);
-        String line = ticked.lines().filter(row -> row.contains("done")).findFirst().orElseThrow();
+        String line = ticked.lines().filter(row -> row.contains("done")).skip(1).findFirst().orElseThrow();
         assertThat(ok("tasks", "year", "--finished", option, "--garden=" + garden, DAY).lines())
                 .anyMatch(row -> row.contains(line.split("[,;]")[0]) && row.contains("done"));
     }

@@ -54,6 +54,20 @@ class WeatherCommandTest {
         assertThat(kept()).isEqualTo(OLD + "2026-01-04,,5.0,\n");
     }
 
+    /** A winter in °F can be one in °C somewhere, but not here. */
+    @Test
+    void asks_about_degrees_that_do_not_fit_the_place() throws IOException {
+        String winter = "date,tmin,tmax,rain\n2026-01-01,32,41,0\n2026-01-02,31,44,0.1\n2026-01-03,28,39,0\n";
+
+        Cli.Result asked = add(winter);
+        assertThat(asked.exit()).isEqualTo(1);
+        assertThat(asked.err().replaceAll("\\s+", " ")).contains("warmer than the climate of this place",
+                "--degrees f");
+        assertThat(add(winter, "--degrees", "f").exit()).isZero();
+        assertThat(kept()).contains("2026-01-01,0.0,5.0");
+        assertThat(add(winter, "--degrees", "c", "--replace").exit()).isZero();
+    }
+
     @Test
     void tells_the_same_in_json() throws IOException {
         Cli.Result run = add("date,tmin,tmax,rain\n2026-01-01,1,6,0\n2026-01-03,1,6,0\n", "--json");

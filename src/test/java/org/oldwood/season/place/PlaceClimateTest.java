@@ -133,6 +133,7 @@ class PlaceClimateTest {
         assertThat(why(new Spot(-2, 52, 0))).contains("tropics").contains("swapped? At 52.0,-2.0");
         assertThat(why(new Spot(40, -150, 0))).contains("open sea");
         assertThat(why(new Spot(84, 10, 0))).contains("ice");
+        assertThat(why(new Spot(-0.2, -78.5, 2850))).contains("within 500 km", "tropics");
         assertThat(PlaceClimate.at(new Spot(69.6, 18.9, 10), DOCUMENTS)).isPresent();
     }
 
@@ -143,6 +144,8 @@ class PlaceClimateTest {
         assertThat(low.heightWarning()).hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
         assertThat(low.climate().name()).contains(" km, ").contains("m higher").contains("2003-2021");
         assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS).orElseThrow().heightWarning()).isEmpty();
+        // in the hills, where those that stand most like a place at 0 m are on the coast
+        assertThat(PlaceClimate.at(new Spot(-36.9, 149.2, 0), DOCUMENTS).orElseThrow().heightWarning()).isPresent();
     }
 
     private static String why(Spot spot) {
