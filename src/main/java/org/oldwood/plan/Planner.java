@@ -250,6 +250,7 @@ public final class Planner {
         if (settled.open() && late.isEmpty()) {
             late = forgotten.before(rule, situation.subject(), situation.season());
         }
+        if (!settled.open() && isWorkOfAnother(rule, situation, window, settled)) { return; }
         Optional<Amount> amount = settled.open()
                 ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(verdict.situation(), settled)))
                 : Optional.empty();
@@ -260,6 +261,22 @@ public final class Planner {
             gathered.tasks
                     .add(changed ? maker.task(noted.with(STANDS_ON_ITSELF), window, ordinal, amount, settled) : task);
         }
+    }
+
+    /**
+     * Whether work was noted before this was due: once a bush's old stems are out, nothing is spent, and only then.
+     * What names the task was meant for it.
+     */
+    private boolean isWorkOfAnother(Rule rule, Situation situation, Window window, Settled settled) {
+        return rule.repeatDays() == 0
+                && !settled
+                        .named()
+                && settler.first(rule, situation, window)
+                        .filter(did -> !judge
+                                .judge(rule, SubjectHistory.before(situation.subject(), did, world.state().leafFalls()),
+                                        situation.season())
+                                .due())
+                        .isPresent();
     }
 
     private static final Reason STANDS_ON_ITSELF = new Reason(true,

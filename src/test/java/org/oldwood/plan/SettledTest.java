@@ -92,6 +92,18 @@ class SettledTest {
                 .isEqualTo(Task.State.OPEN);
     }
 
+    /** Once its only old stem is out, nothing is spent: but the cut was that of the old stem, not the other. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_cut_does_work_that_was_due_before_it_and_no_other(boolean south) {
+        Half garden = planted(south, "blackcurrant", 1)
+                .note("2026-11-20", "'counted','plant':'blackcurrant-1','stems':{'1':6,'2':4,'3':3,'5':1}")
+                .note("2027-01-20", "'pruned','plant':'blackcurrant-1','stems':{'1':2,'5':1},'cut':'winter'");
+
+        assertThat(garden.task("2027-01-21", "winter-cut@blackcurrant-1@2027").state()).isEqualTo(Task.State.DONE);
+        assertThat(garden.find("2027-01-21", "winter-thin@blackcurrant-1@2027")).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void a_first_picking_of_a_stand_leaves_the_rest_to_pick(boolean south) {

@@ -25,6 +25,11 @@ public record Settled(List<Share> shares) {
         return open() && shares.stream().anyMatch(share -> !share.by().isEmpty());
     }
 
+    /** Whether an entry names the task itself. */
+    public boolean named() {
+        return shares.stream().flatMap(share -> share.by().stream()).anyMatch(entry -> entry.text("task").isPresent());
+    }
+
     /** The shares with something left to do. */
     public List<Share> left() {
         return shares.stream().filter(Share::open).toList();
