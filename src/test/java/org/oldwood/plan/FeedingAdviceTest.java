@@ -39,6 +39,22 @@ class FeedingAdviceTest {
                 .anyMatch(line -> line.startsWith("this dressing: N 8.3,"));
     }
 
+    /** All the nitrogen at once, four days before the first dressing's time: potash is still due, and has its task. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-03-05, 2027-03-10, 2027", "-41, 2026-09-05, 2026-09-10, 2026-27"})
+    void potash_that_was_left_out_is_a_task_of_its_own(double latitude, String fed, String today, String season) {
+        TestGarden garden = new TestGarden(latitude, KEEPS).note("fed", fed,
+                "'bed': 'ribes', 'material': 'ammonium-sulphate', 'grams': 700");
+        Task second = garden.task(today, "feed-second@ribes.blackcurrant.stool@" + season);
+
+        assertThat(second.state()).isEqualTo(Task.State.OPEN);
+        assertThat(second.amount().orElseThrow().words()).contains("sulphate of potash").doesNotContain("and");
+        garden.note("fed", today, "'bed': 'ribes', 'material': 'sulphate-of-potash', 'grams': 160");
+        assertThat(garden.plan(today).tasks())
+                .noneMatch(task -> task.rule().id().equals("feed-second") && task.state() == Task.State.OPEN
+                        && task.season().label().equals(season) && task.id().contains("ribes"));
+    }
+
     @Test
     void a_bed_fed_in_full_is_left_alone() {
         TestGarden garden = north()

@@ -33,7 +33,8 @@ import org.oldwood.words.Words;
 
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
- * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code latest-feed}, the last good
+ * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code second-due}, with the
+ * rest that the second dressing brings, by its worth in nitrogen; {@code latest-feed}, the last good
  * day for the nitrogen of the next dressing; {@code latest-second-feed}, that of the second, be the first given or not.
  * Amounts: {@code feed-first}, {@code feed-second} and, for tubs, {@code feed-tub}.
  */
@@ -80,6 +81,7 @@ public final class FeedAdvisor extends Advisor {
         this.books = books;
         knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
         knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
+        knows("second-due", s -> fact(s, of -> due(s, of.stand(), due -> due.n() + rest(books(s), of.from(1)))));
         knows("latest-feed",
                 s -> fact(s, of -> latest(s, of.stand(), of.from(of.stand().begun(books(s), s.season()) ? 1 : 0))));
         knows("latest-second-feed", s -> fact(s, of -> latest(s, of.stand(), of.from(1))));
@@ -101,6 +103,12 @@ public final class FeedAdvisor extends Advisor {
                         "needs %s g/m² in season %s; %s counts already; due %s".formatted(FeedPlan.inWords(need),
                                 s.season().label(), FeedPlan.inWords(counting), FeedPlan.inWords(due)))
                 .from(stand.need().sources());
+    }
+
+    /** What the second dressing brings beside nitrogen, by its worth in nitrogen: a pinch of potash is no dressing. */
+    private static double rest(FeedingBooks books, Budget budget) {
+        Nutrients useful = budget.next().map(plan -> useful(plan, budget)).orElse(Nutrients.NONE);
+        return (useful.sum() - useful.n()) / books.tables().limits().nitrogenWeight().is();
     }
 
     private Fact latest(Situation s, StandFeed stand, Budget budget) {
