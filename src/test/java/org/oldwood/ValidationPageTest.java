@@ -29,7 +29,9 @@ class ValidationPageTest {
             "stages\\.json/models/[^/]+/(days|sum)", "the day of nearly all work",
             "days between stages of bush and cane fruit; BBCH records of Ribes, Rubus, haskap; observed seasons"),
             new Weighty("± of stages", "stages\\.json/models/[^/]+/(plusMinus|unseenPlusMinus)",
-                    "how wide a window is told", "the spread follows from the observed seasons where there are some"),
+                    "how wide a window is told",
+                    "dates of single years for bush and cane fruit: print has apple, pear and cherry; the spread follows from"
+                            + " observed seasons where there are some"),
             new Weighty("crop by age of wood", "yield\\.json/wood/(weights|least|most)", "which stems stay",
                     "yield of two-, three- and four-year wood: print ranks the ages and gives no shares"),
             new Weighty("survival in the nursery and after planting out", "survival/(nursery|planting-out)/rate",
@@ -46,9 +48,11 @@ class ValidationPageTest {
 
     private static String page() throws IOException {
         List<String[]> figures = new ArrayList<>();
-        for (Path file : files(Path.of("src/test/resources/reference/figures"), ".*\\.txt")) {
-            SafetyFiguresTest.lines(file).filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1))
-                    .forEach(figures::add);
+        for (String folder : List.of("figures", "printed")) {
+            for (Path file : files(Path.of("src/test/resources/reference", folder), ".*\\.txt")) {
+                SafetyFiguresTest.lines(file).filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1))
+                        .forEach(figures::add);
+            }
         }
         StringBuilder page = new StringBuilder(MARK);
         page.append(
