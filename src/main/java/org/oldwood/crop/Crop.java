@@ -40,9 +40,7 @@ public record Crop(String id, String name, String plural, String latin, String g
     }
 
     @Override
-    public void check(Fields fields) {
-        if (forms.isEmpty()) { fields.wrong("forms", "no-form", "must name at least one form", ""); }
-    }
+    public void check(Fields fields) { fields.tellIf(forms.isEmpty(), "forms", "no-form"); }
 
     /** The crops that it is like, nearest first; each is named once, and a ring of them is told. */
     private static List<String> lineage(String id, Fields fields, Documents documents) {
@@ -51,15 +49,12 @@ public record Crop(String id, String name, String plural, String latin, String g
         while (next.isPresent()) {
             String other = next.get();
             if (other.equals(id) || line.contains(other)) {
-                fields.wrong("like", "like-ring",
-                        "leads back to a crop that stands before it: %s, %s".formatted(String.join(", ", line), other),
-                        "Let the crop be like one that has sections of its own.");
+                fields.tell("like", "like-ring", String.join(", ", line), other);
                 break;
             }
             Optional<Fields> profile = documents.optionalFields("crops/" + other + "/crop.json");
             if (profile.isEmpty()) {
-                fields.wrong("like", "unknown-crop", "names no crop that is known: \"%s\"".formatted(other),
-                        Nearest.hint(other, documents.names("crops")));
+                fields.tell("like", "unknown-crop like", other, Nearest.hint(other, documents.names("crops")));
                 break;
             }
             line.add(other);

@@ -25,7 +25,7 @@ public record Figure(double is, double low, double high, String unit, List<Strin
     /** Reads the object under {@code key}, which must be there. */
     public static Figure read(Fields parent, String key) {
         return optional(parent, key).orElseGet(() -> {
-            parent.wrong(key, "missing-figure", "is missing; it must be a figure with its unit and source", "");
+            parent.tell(key, "missing-figure");
             return new Figure(0, 0, 0, "1", List.of("oldwood"), Seen.ASSUMED, "");
         });
     }
@@ -42,12 +42,8 @@ public record Figure(double is, double low, double high, String unit, List<Strin
         double high = fields.number("high", -1e9, 1e9, is);
         Figure figure = new Figure(is, low, high, fields.text("unit"), fields.texts("source"),
                 Seen.parse(fields.oneOf("seen", Seen.keys())), fields.text("note", ""));
-        if (figure.sources.isEmpty()) {
-            fields.wrong("source", "missing-source", "is missing; every figure names its source", "");
-        }
-        if (low > is || is > high) {
-            fields.wrong("is", "figure-outside-range", "must lie from low to high but is " + is, "");
-        }
+        fields.tellIf(figure.sources.isEmpty(), "source", "missing-source of-figure");
+        fields.tellIf(low > is || is > high, "is", "figure-outside-range", is);
         fields.done();
         return figure;
     }

@@ -37,10 +37,7 @@ public final class Sources {
             String file = FOLDER + "/" + name + ".json";
             for (Fields fields : documents.fields(file).objects("sources")) {
                 Source source = RecordReader.read(fields, Source.class);
-                if (byKey.put(source.key(), source) != null) {
-                    fields.wrong("key", "duplicate-source", "is used twice: " + source.key(),
-                            "Give each source its own key.");
-                }
+                fields.tellIf(byKey.put(source.key(), source) != null, "key", "duplicate-source", source.key());
             }
         }
         return new Sources(byKey);

@@ -30,13 +30,8 @@ public record UnprunedBush(String words, Optional<Figure> crop, Optional<Figure>
 
     @Override
     public void check(Fields fields) {
-        if (crop.isPresent() != winters.isPresent()) {
-            fields.wrong("crop", "unpruned-unclear",
-                    "must stand with \"winters\": after how many winters that was weighed", "");
-        }
-        if (winters.isPresent() && !(winters.get().is() >= 1)) {
-            fields.wrong("winters", "unpruned-winters", "must be one winter or more", "");
-        }
+        fields.tellIf(crop.isPresent() != winters.isPresent(), "crop", "unpruned-unclear");
+        fields.tellIf(winters.isPresent() && !(winters.get().is() >= 1), "winters", "unpruned-winters");
     }
 
     /**

@@ -12,13 +12,9 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
 
     @Override
     public void check(Fields fields) {
-        if (weights.isEmpty() || least.size() != weights.size() || most.size() != weights.size()) {
-            fields.wrong("weights", "uneven-wood-ages",
-                    "must have as many numbers as \"least\" and \"most\", and at least one", "");
-        } else if (!rises()) {
-            fields.wrong("weights", "wood-ages-outside",
-                    "must lie, each, from its number in \"least\" to that in \"most\"", "");
-        }
+        boolean even = !weights.isEmpty() && least.size() == weights.size() && most.size() == weights.size();
+        fields.tellIf(!even, "weights", "uneven-wood-ages");
+        fields.tellIf(even && !rises(), "weights", "wood-ages-outside");
     }
 
     private boolean rises() {

@@ -78,9 +78,7 @@ public record Yield(Map<String, Figure> mature, List<Series> series, Optional<Wo
             Seen seen, String note) implements Checked {
 
         @Override
-        public void check(Fields fields) {
-            if (percent.isEmpty()) { fields.wrong("percent", "empty-series", "must give at least one year", ""); }
-        }
+        public void check(Fields fields) { fields.tellIf(percent.isEmpty(), "percent", "empty-series"); }
 
         boolean suits(String form) { return forms.isEmpty() || forms.contains(form); }
 

@@ -110,10 +110,8 @@ public final class GardenReader {
         List<List<String>> rows = bed.texts("rows").stream().map(row -> List.of(row.strip().split("\\s*,\\s*")))
                 .toList();
         Set<String> seen = new HashSet<>();
-        rows.stream().flatMap(List::stream).filter(id -> !isId(id) || !seen.add(id)).findFirst()
-                .ifPresent(id -> bed.wrong("rows", "bad-rows",
-                        isId(id) ? "names \"%s\" twice".formatted(id) : idRule(id),
-                        "Write a text for each row, with the plants' ids as one walks: [\"bc-1, bc-2\", \"gb-1\"]"));
+        rows.stream().flatMap(List::stream).filter(id -> !isId(id) || !seen.add(id)).findFirst().ifPresent(
+                id -> bed.tell("rows", "bad-rows", isId(id) ? "names \"%s\" twice".formatted(id) : idRule(id)));
         return rows;
     }
 

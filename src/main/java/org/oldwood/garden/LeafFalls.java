@@ -20,7 +20,7 @@ public final class LeafFalls {
     private final Hemisphere hemisphere;
     private final Map<String, List<LocalDate>> seen = new HashMap<>();
 
-    LeafFalls(Hemisphere hemisphere) { this.hemisphere = hemisphere; }
+    public LeafFalls(Hemisphere hemisphere) { this.hemisphere = hemisphere; }
 
     /** Takes note of an entry, if it says that a crop's leaves are off. */
     void note(Entry entry) {

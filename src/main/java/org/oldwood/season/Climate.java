@@ -74,10 +74,8 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
         fields.optionalText("seen");
         for (int month = 1; month <= 12; month++) {
             if (climate.meanMinC.in(month) > climate.meanMaxC.in(month)) {
-                fields.wrong(
-                        "meanMinC", "least-above-greatest", "is above the greatest in month %s: %s over %s"
-                                .formatted(month, climate.meanMinC.in(month), climate.meanMaxC.in(month)),
-                        "Look whether the two rows are swapped.");
+                fields.tell("meanMinC", "least-above-greatest", month, climate.meanMinC.in(month),
+                        climate.meanMaxC.in(month));
                 return climate;
             }
         }
@@ -91,10 +89,7 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
             right &= number >= least && number <= most;
         }
         if (!right) {
-            fields.wrong(key, "not-twelve-means",
-                    "must be twelve monthly values, January first, from %s to %s but is %s".formatted((int) least,
-                            (int) most, numbers),
-                    "");
+            fields.tell(key, "not-twelve-means", (int) least, (int) most, numbers);
             return Months.of(new double[12]);
         }
         return Months.of(numbers.stream().mapToDouble(Double::doubleValue).toArray());

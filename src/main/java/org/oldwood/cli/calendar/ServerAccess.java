@@ -61,7 +61,7 @@ final class ServerAccess {
 
     private Optional<Login> login(GardenCommand command) throws IOException {
         if (user.isEmpty()) { return Optional.empty(); }
-        if (user.get().contains(":")) { throw command.usage("a user name cannot hold a colon"); }
+        command.refuseIf(user.get().contains(":"), "a user name cannot hold a colon");
         return Optional.of(new Login(user.get(), password(command)));
     }
 

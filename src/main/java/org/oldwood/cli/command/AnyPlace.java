@@ -70,9 +70,7 @@ public final class AnyPlace {
     private static List<String> known() { return Documents.bundled().names("climates"); }
 
     private static Climate climate(String name, GardenCommand command) {
-        if (!known().contains(name)) {
-            throw command.usage("There is no climate \"" + name + "\". " + Nearest.hint(name, known()));
-        }
+        command.refuseIf(!known().contains(name), "There is no climate \"%s\". %s", name, Nearest.hint(name, known()));
         return Climate.bundled(name, Documents.bundled());
     }
 

@@ -260,6 +260,12 @@ public abstract class GardenCommand implements Callable<Integer> {
         return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.hint(id, known)));
     }
 
+    /** Stops with exit code 2 and these words where that holds. */
+    @SuppressWarnings("AnnotateFormatMethod") // as above
+    public final void refuseIf(boolean holds, String words, Object... said) {
+        if (holds) { throw usage(words.formatted(said)); }
+    }
+
     /** Exit code 2. */
     public final ParameterException usage(String message) {
         return new ParameterException(attached(line), message);

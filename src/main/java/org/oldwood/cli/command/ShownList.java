@@ -51,14 +51,11 @@ public final class ShownList {
     public static Optional<Round> find(GardenCommand command, List<Round> rounds, String text) {
         String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : text;
         Optional<Round> found = rounds.stream().filter(round -> round.id().equals(id)).findFirst();
-        if (found.isEmpty() && isMissed(id) && !id.equals(text)) {
-            throw command.usage("number %s of the list last shown was missed, and is no round: %s".formatted(text, id));
-        }
-        if (found.isEmpty() && !id.equals(text)) {
-            throw command.usage(
-                    "number %s of the list last shown was %s, which is done or past; oldwood now shows a new list"
-                            .formatted(text, id));
-        }
+        command.refuseIf(found.isEmpty() && isMissed(id) && !id.equals(text),
+                "number %s of the list last shown was missed, and is no round: %s", text, id);
+        command.refuseIf(found.isEmpty() && !id.equals(text),
+                "number %s of the list last shown was %s, which is done or past; oldwood now shows a new list", text,
+                id);
         return found;
     }
 
@@ -76,10 +73,8 @@ public final class ShownList {
     private static String id(GardenCommand command, int number) {
         Shown list = read(command).orElseThrow(() -> command.usage(
                 "%s is a number, but no list was shown in this garden yet; oldwood now shows one".formatted(number)));
-        if (number < 1 || number > list.rounds.size()) {
-            throw command.usage(
-                    "the list last shown goes from 1 to %s, but not to %s".formatted(list.rounds.size(), number));
-        }
+        command.refuseIf(number < 1 || number > list.rounds.size(),
+                "the list last shown goes from 1 to %s, but not to %s", list.rounds.size(), number);
         if (!list.day.equals(command.today())) {
             command.tell("The numbers are those of the list of %s.".formatted(Dates.shortDay(list.day)));
         }

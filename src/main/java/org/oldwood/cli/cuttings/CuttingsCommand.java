@@ -69,19 +69,14 @@ public final class CuttingsCommand extends GardenCommand {
     /** Options that do not go together, or would do nothing, are told and not passed over. */
     private void checkOptions() {
         long asked = Stream.of(lotId, struck, want, wantKg).filter(Optional::isPresent).count();
-        if (asked > 1) { throw usage("Ask one thing: LOT, --struck, --want or --want-kg"); }
+        refuseIf(asked > 1, "Ask one thing: LOT, --struck, --want or --want-kg");
         boolean wanted = want.isPresent() || wantKg.isPresent();
-        if (!wanted && (by.isPresent() || sure.isPresent())) {
-            throw usage("--by and --sure belong to --want N or --want-kg KG");
-        }
-        if (struck.isEmpty() && on.isPresent()) { throw usage("--on belongs to --struck N"); }
+        refuseIf(!wanted && (by.isPresent() || sure.isPresent()), "--by and --sure belong to --want N or --want-kg KG");
+        refuseIf(struck.isEmpty() && on.isPresent(), "--on belongs to --struck N");
         boolean course = choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
-        if (struck.isEmpty() && !wanted && (course || place.isGiven())) {
-            throw usage("Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
-        }
-        if (place.isGiven() && gardenDir.isPresent()) {
-            throw usage("Give either --garden or a place, --at or --climate");
-        }
+        refuseIf(struck.isEmpty() && !wanted && (course || place.isGiven()),
+                "Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
+        refuseIf(place.isGiven() && gardenDir.isPresent(), "Give either --garden or a place, --at or --climate");
     }
 
     private CuttingsGround ground(LocalDate day) throws IOException {
@@ -121,9 +116,8 @@ public final class CuttingsCommand extends GardenCommand {
     }
 
     private int within(String option, int number) {
-        if (number < 1 || number > StrikePlan.MOST) {
-            throw usage(option + " must be from 1 to " + StrikePlan.MOST + " but is " + number);
-        }
+        refuseIf(number < 1 || number > StrikePlan.MOST, "%s must be from 1 to %s but is %s", option, StrikePlan.MOST,
+                number);
         return number;
     }
 
@@ -155,7 +149,7 @@ public final class CuttingsCommand extends GardenCommand {
 
     private int plan() throws IOException {
         double chance = sure.orElse(0.9);
-        if (!(chance > 0 && chance < 1)) { throw usage("--sure must lie between 0 and 1 but is " + chance); }
+        refuseIf(!(chance > 0 && chance < 1), "--sure must lie between 0 and 1 but is %s", chance);
         want.ifPresent(number -> within("--want", number));
         if (wantKg.isPresent() && !(wantKg.get() > 0 && wantKg.get() <= 100_000)) {
             throw usage("--want-kg must be above 0 and at most 100000 but is " + wantKg.get());

@@ -151,7 +151,7 @@ final class FeedAsked {
     }
 
     private NeedCase needCase(GardenCommand command, FeedingTables tables) {
-        if (area.isEmpty()) { throw command.usage("--area is missing: how many square metres are to be fed"); }
+        command.refuseIf(area.isEmpty(), "--area is missing: how many square metres are to be fed");
         if (growth.isPresent() && !GROWTH.contains(growth.get())) {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
@@ -159,9 +159,7 @@ final class FeedAsked {
             throw command.noSuch("soil", texture, tables.soils().textures());
         });
         for (String key : indices.keySet()) {
-            if (!List.of("P", "K", "Mg").contains(key)) {
-                throw command.usage("--index takes P, K and Mg, as P=1,K=2,Mg=2");
-            }
+            command.refuseIf(!List.of("P", "K", "Mg").contains(key), "--index takes P, K and Mg, as P=1,K=2,Mg=2");
         }
         NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"),
                 tables.soils().organic(soil));

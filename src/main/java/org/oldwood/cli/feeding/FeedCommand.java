@@ -33,12 +33,9 @@ public final class FeedCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (asked.crop.isEmpty() && asked.any()) {
-            throw usage("--area, --soil and the like go with --crop; without it the beds are told");
-        }
-        if (asked.crop.isPresent() && bed.isPresent()) {
-            throw usage("name a bed of the garden, or give --crop, not both");
-        }
+        refuseIf(asked.crop.isEmpty() && asked.any(),
+                "--area, --soil and the like go with --crop; without it the beds are told");
+        refuseIf(asked.crop.isPresent() && bed.isPresent(), "name a bed of the garden, or give --crop, not both");
         Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         List<FeedSheet> sheets = asked.crop.isPresent() ? List.of(asked.sheet(this, documents))

@@ -66,9 +66,8 @@ public final class LimeCommand extends SoilCommand {
         String id = material.orElse(books.liming().usualLime());
         List<String> known = books.materials().limes().stream().map(Lime::id).toList();
         Lime lime = books.materials().lime(id).orElseThrow(() -> noSuch("lime", id, known));
-        if (percentCaO.isPresent() && percentCaCO3.isPresent()) {
-            throw usage("give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
-        }
+        refuseIf(percentCaO.isPresent() && percentCaCO3.isPresent(),
+                "give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
         return percentCaO.map(NeutralisingValue::ofCaO).or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
                 .map(lime::withValue).orElse(lime);
     }

@@ -56,10 +56,9 @@ public final class MulchCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         boolean alone = area.isPresent();
-        if (alone && bed.isPresent()) { throw usage("name a bed of the garden, or give --area, not both"); }
-        if (!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent())) {
-            throw usage("--area is missing: how many square metres. Without it the beds are told");
-        }
+        refuseIf(alone && bed.isPresent(), "name a bed of the garden, or give --area, not both");
+        refuseIf(!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent()),
+                "--area is missing: how many square metres. Without it the beds are told");
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         FeedingBooks books = new FeedingBooks(documents);
@@ -95,9 +94,8 @@ public final class MulchCommand extends GardenCommand {
     }
 
     private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
-        if (material.isPresent() || under.isPresent()) {
-            throw usage("in a garden the material comes from \"materials\" in garden.json");
-        }
+        refuseIf(material.isPresent() || under.isPresent(),
+                "in a garden the material comes from \"materials\" in garden.json");
         BedsAsked.check(this, bed, state());
         GardenPlan garden = GardenPlan.of(this, folder);
         List<MulchSheet> sheets = new ArrayList<>();

@@ -82,10 +82,9 @@ abstract class SoilCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         boolean alone = ph.isPresent();
-        if (alone && bed.isPresent()) { throw usage("name a bed of the garden, or give --ph, not both"); }
-        if (!alone && (anyOther() || bare || area.isPresent() || target.isPresent())) {
-            throw usage("--ph is missing: the measured pH. Without it the garden's beds are told");
-        }
+        refuseIf(alone && bed.isPresent(), "name a bed of the garden, or give --ph, not both");
+        refuseIf(!alone && (anyOther() || bare || area.isPresent() || target.isPresent()),
+                "--ph is missing: the measured pH. Without it the garden's beds are told");
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         FeedingBooks books = new FeedingBooks(documents);
@@ -107,9 +106,8 @@ abstract class SoilCommand extends GardenCommand {
     }
 
     private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
-        if (material.isPresent() || soil.isPresent()) {
-            throw usage("in a garden the soil and the material come from its record");
-        }
+        refuseIf(material.isPresent() || soil.isPresent(),
+                "in a garden the soil and the material come from its record");
         BedsAsked.check(this, bed, state());
         GardenPlan garden = GardenPlan.of(this, folder);
         List<SoilSheet> sheets = new ArrayList<>();

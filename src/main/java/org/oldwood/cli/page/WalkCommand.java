@@ -42,7 +42,7 @@ public final class WalkCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (json) { throw usage("the page is for people and has no --json; oldwood now --json tells the rounds"); }
+        refuseIf(json, "the page is for people and has no --json; oldwood now --json tells the rounds");
         GardenState state = state();
         if (labels.isPresent()) {
             Path out = path(labels.get());

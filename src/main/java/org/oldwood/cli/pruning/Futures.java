@@ -3,22 +3,20 @@ package org.oldwood.cli.pruning;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.oldwood.craft.pruning.Bush;
-import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
-import org.oldwood.craft.pruning.School;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stems;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
+import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 import org.oldwood.words.Texts;
@@ -42,13 +40,12 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     private static final int LAST = 3;
 
     /** The outlooks by the name of the habit. */
-    Map<String, Outlook> of(Bush bush, FormPruning form, School school, Crop crop) {
+    Map<String, Outlook> of(PruningCase one) {
         Map<String, Outlook> all = new LinkedHashMap<>();
         if (newShoots.isEmpty()) { return all; }
-        boolean cutDown = school.target(bush).total() == 0 && form.craft().equals("renewal");
-        School aim = cutDown ? form.school() : school;
-        Outlook.Basis basis = new Outlook.Basis(aim, form, Yield.read(crop), newShoots.get());
-        all.put(PLAN, Outlook.of(bush, Habit.plan(school, aim), basis, SEASONS));
+        Bush bush = one.bush().orElse(one.blank());
+        Outlook.Basis basis = one.basis(newShoots.get());
+        all.put(PLAN, Outlook.of(bush, Habit.plan(one.school(), one.aim()), basis, SEASONS));
         all.put(NONE, Outlook.of(bush, Habit.NONE, basis, SEASONS));
         if (!done.isEmpty()) {
             List<Stems> last = List.copyOf(done.values());
@@ -89,9 +86,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
 
     private static long percent(double share) { return Math.round(100 * share); }
 
-    private static String sentence(String note) {
-        return note.isEmpty() ? "" : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
-    }
+    private static String sentence(String note) { return note.isEmpty() ? "" : Words.capital(note) + "."; }
 
     /** What was taken by the season's name. */
     static SortedMap<String, Stems> labelled(SortedMap<Integer, Stems> taken, Hemisphere hemisphere) {

@@ -89,7 +89,7 @@ public final class PruneCommand extends GardenCommand {
         // the sheets are let go one by one: those of a large garden would take more room than its record
         sheets.forEach(sheet -> {
             sheet.print(out(), outlook);
-            crops.put(sheet.crop().id(), sheet.crop());
+            crops.put(sheet.one().crop().id(), sheet.one().crop());
             minutes.accept(sheet.minutes().orElse(0.0));
         });
         if (minutes.getCount() > 1 && minutes.getSum() > 0) {
@@ -114,36 +114,38 @@ public final class PruneCommand extends GardenCommand {
         String asked = form.orElse(of.form());
         FormPruning grown = pruning.form(asked).orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
         boolean branches = grown.craft().equals("spur");
-        if (stems.isEmpty() && !branches) {
-            throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
-        }
+        refuseIf(stems.isEmpty() && !branches, "--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         Bush bush = bush(of, grown);
-        boolean ageing = of.life(grown.form()).map(life -> seasons.orElse(0) >= life.is()).orElse(false);
-        return new PruneSheet(of.name() + " as " + grown.form(), of, pruning, grown, school(grown), bush,
-                stems.isPresent() ? Optional.empty() : Optional.of("keep its branches; cut the side shoots"),
-                ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(), ageing,
-                grown.labour().of("winter").map(it -> FormPruning.Labour.minutes(it, bush.metres())),
-                futures(grown.newShoots(), new TreeMap<>(), List.of()));
+        return sheet(of.name() + " as " + grown.form(),
+                PruningCase.given(of, pruning, grown, stems.map(counted -> bush), bush),
+                grown.labour().of("winter").map(it -> FormPruning.Labour.minutes(it, bush.metres())), new TreeMap<>(),
+                List.of());
     }
 
-    private Futures futures(Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
-        Optional<Figure> figure = newShoots.isEmpty() ? shoots
-                : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
-        if (done.isEmpty()) { return new Futures(figure, past, said); }
-        SortedMap<String, Stems> given = new TreeMap<>(Map.of("given", taken(done.get())));
-        return new Futures(figure, given, List.of());
+    /**
+     * The sheet of a plant, with a garden or without.
+     *
+     * @param past what was taken in past winters, by the season's name
+     * @param said what there is to know of that
+     */
+    private PruneSheet sheet(String title, PruningCase found, Optional<Double> minutes, SortedMap<String, Stems> past,
+            List<String> said) {
+        PruningCase one = variant.isPresent() ? found.by(school(found.form())) : found;
+        Optional<Figure> shoots = one.form().newShoots().map(one.past()::shoots)
+                .map(it -> newShoots.map(number -> own(it, Math.max(0, number))).orElse(it));
+        return new PruneSheet(title, one, minutes,
+                new Futures(shoots, done.isPresent() ? new TreeMap<>(Map.of("given", taken(done.get()))) : past,
+                        done.isPresent() ? List.of() : said));
     }
 
     private static Figure own(Figure printed, int number) {
-        String unit = "shoots";
-        return new Figure(number, number, number, unit, printed.sources(), printed.seen(), "given");
+        return new Figure(number, number, number, "shoots", printed.sources(), printed.seen(), "given");
     }
 
     private Bush bush(Crop of, FormPruning grown) {
         double room = metres.orElseGet(() -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
-        if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0 || seasons.orElse(0) > 100) {
-            throw usage("--metres must be more than 0 and at most 1000, --seasons 0 to 100");
-        }
+        refuseIf(!(room > 0 && room <= 1000) || seasons.orElse(0) < 0 || seasons.orElse(0) > 100,
+                "--metres must be more than 0 and at most 1000, --seasons 0 to 100");
         OptionalInt completed = seasons.map(OptionalInt::of).orElseGet(OptionalInt::empty);
         try {
             return new Bush(counts(stems), counts(sick), counts(weak), completed, 1, room);
@@ -163,8 +165,8 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private School school(FormPruning grown) {
-        if (variant.isEmpty()) { return grown.school(); }
-        return grown.school(variant.get()).orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
+        String way = variant.orElse("");
+        return grown.school(way).orElseThrow(() -> unknown("way", way, grown.schoolIds()));
     }
 
     private RuntimeException unknown(String what, String seen, Collection<String> known) {
@@ -210,15 +212,9 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
-        Crop of = one.crop();
-        List<String> notes = new ArrayList<>(one.noted());
-        if (one.pastLife()) { notes.add(PruneSheet.ageing(of, one.form())); }
         SortedMap<String, Stems> past = Futures.labelled(one.past().taken(), state.garden().hemisphere());
-        return new PruneSheet(new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow()).words(), of,
-                one.pruning(), one.form(), variant.isPresent() ? school(one.form()) : one.school(),
-                one.bush().orElse(one.blank()), one.bush().isPresent() ? Optional.empty() : Optional.of(one.toDo()),
-                notes, one.pastLife(), minutes.of(List.of(plant), of, one.form(), "winter"),
-                futures(one.form().newShoots().map(one.past()::shoots), past, List.of(Futures.said(past))));
+        return sheet(new Subject.OnePlant(plant, one.crop(), state.bed(plant.plant().bed()).orElseThrow()).words(), one,
+                minutes.of(List.of(plant), one.crop(), one.form(), "winter"), past, List.of(Futures.said(past)));
     }
 
     private boolean chosen(PlantState plant) {

@@ -14,6 +14,7 @@ import org.oldwood.craft.pruning.StagedRenovation;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.report.LedgerJson;
 import org.oldwood.report.TaskWords;
 
@@ -24,22 +25,20 @@ record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
             Optional<Double> minutes, List<String> sources, Optional<List<Future>> outlooks,
             Optional<List<String>> outlookNotes) {
         static OnePlant of(PruneSheet sheet, boolean withOutlook) {
-            Cut cut = sheet.cut();
-            boolean counted = sheet.uncounted().isEmpty();
+            PruningCase one = sheet.one();
+            boolean counted = one.bush().isPresent();
             Map<String, List<String>> steps = new LinkedHashMap<>();
             for (String time : List.of("planting", "renovation", "winter", "canes", "summer")) {
-                steps.put(time, sheet.steps(time, cut).stream().map(Step::inWords).toList());
+                steps.put(time, sheet.steps(time).stream().map(Step::inWords).toList());
             }
+            boolean told = withOutlook && counted;
             List<Future> futures = new ArrayList<>();
-            if (withOutlook && counted) {
-                sheet.futures().of(sheet.bush(), sheet.form(), sheet.school(), sheet.crop())
-                        .forEach((name, outlook) -> futures.add(Future.of(name, outlook)));
-            }
-            return new OnePlant(sheet.title(), sheet.crop().id(), sheet.form().form(), sheet.school().id(),
-                    sheet.life().words(), counted, sheet.todo(), counted ? Counts.of(cut) : null, sheet.notes(), steps,
-                    sheet.minutes(), List.copyOf(sheet.school().teaching().sources()),
-                    Optional.of(futures).filter(any -> withOutlook && counted),
-                    withOutlook && counted ? Optional.of(sheet.futures().notes(sheet.crop())) : Optional.empty());
+            if (told) { sheet.outlooks().forEach((name, outlook) -> futures.add(Future.of(name, outlook))); }
+            return new OnePlant(sheet.title(), one.crop().id(), one.form().form(), one.school().id(),
+                    sheet.life().words(), counted, sheet.todo(), counted ? Counts.of(one.cut()) : null, sheet.notes(),
+                    steps, sheet.minutes(), List.copyOf(one.school().teaching().sources()),
+                    told ? Optional.of(futures) : Optional.empty(),
+                    told ? Optional.of(sheet.futures().notes(one.crop())) : Optional.empty());
         }
     }
 

@@ -1,82 +1,83 @@
 package org.oldwood.cli.pruning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.Out;
-import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
-import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.Pruning;
-import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.report.TaskWords;
+import org.oldwood.words.Words;
 
-/**
- * One plant's cut list, the work in words, and its outlook.
- *
- * @param bush its stems; none where they were not counted
- * @param uncounted what to do where they were not counted; empty where they were
- * @param ageing true where it has stood for its productive life
- */
-record PruneSheet(String title, Crop crop, Pruning pruning, FormPruning form, School school, Bush bush,
-        Optional<String> uncounted, List<String> notes, boolean ageing, Optional<Double> minutes, Futures futures) {
+/** One plant's cut list, the work in words, and its outlook. */
+record PruneSheet(String title, PruningCase one, Optional<Double> minutes, Futures futures) {
 
     /** The times of year whose work is told, with what stands before it. */
     private static final List<List<String>> TIMES = List.of(List.of("planting", "At planting"),
             List.of("renovation", "Bringing it back"), List.of("winter", "In winter"),
             List.of("canes", "After picking"), List.of("summer", "In summer"));
 
-    static String ageing(Crop crop, FormPruning form) {
-        return "It has stood for a productive life of its kind (%s): raise its successor."
-                .formatted(crop.life(form.form()).map(Figure::inWords).orElse(""));
+    List<String> notes() {
+        List<String> notes = new ArrayList<>(one.noted());
+        if (one.pastLife()) {
+            notes.add("It has stood for a productive life of its kind (%s): raise its successor."
+                    .formatted(one.life().map(Figure::inWords).orElse("")));
+        }
+        return notes;
     }
 
-    Cut cut() { return school.winter(bush); }
-
     StageOfLife life() {
-        StageOfLife life = cut().life();
-        return ageing && life == StageOfLife.BEARING ? StageOfLife.AGEING : life;
+        StageOfLife life = one.cut().life();
+        return one.pastLife() && life == StageOfLife.BEARING ? StageOfLife.AGEING : life;
     }
 
     /** What to do, as a sentence. */
     String todo() {
-        if (cut().life() == StageOfLife.FIRST_YEAR) { return "Its first winter: only the cut at planting is due."; }
-        return sentence(uncounted.orElseGet(() -> CutWords.taken(cut(), form.counted())) + ".");
+        if (one.cut().life() == StageOfLife.FIRST_YEAR) { return "Its first winter: only the cut at planting is due."; }
+        return Words.capital(one.bush().isEmpty() ? one.toDo() : CutWords.taken(one.cut(), one.form().counted())) + ".";
     }
 
     /** The work of a time of year in words. */
-    List<Step> steps(String time, Cut cut) {
-        boolean atPlanting = cut.life() == StageOfLife.FIRST_YEAR;
-        boolean back = cut.life() == StageOfLife.NEGLECTED || school.target(bush).total() == 0;
+    List<Step> steps(String time) {
+        StageOfLife life = one.cut().life();
+        boolean atPlanting = life == StageOfLife.FIRST_YEAR;
+        boolean back = life == StageOfLife.NEGLECTED || one.toLeave() == 0;
         if (time.equals("planting") != atPlanting || (time.equals("renovation") && !back)) { return List.of(); }
-        return form.steps(school, time, cut.life());
+        return one.form().steps(one.school(), time, life);
+    }
+
+    /** The outlooks by the name of the habit; none without a count. */
+    Map<String, Outlook> outlooks() {
+        return one.bush().isEmpty() ? Map.of() : futures.of(one);
     }
 
     void print(Out out, boolean withOutlook) {
-        Cut cut = cut();
-        out.line(title + " (" + life().words() + ", way: " + school.id() + ")");
+        Cut cut = one.cut();
+        out.line(title + " (" + life().words() + ", way: " + one.school().id() + ")");
         out.paragraph(2, todo());
-        if (uncounted.isEmpty() && cut.before().total() > 0) {
+        if (one.bush().isPresent() && cut.before().total() > 0) {
             CutWords.bars(cut).forEach(out::line);
             out.line("  ages; | stays, x goes");
             CutWords.remarks(cut).forEach(remark -> out.paragraph(2, remark));
         }
-        notes.forEach(note -> out.paragraph(2, note));
-        for (Pruning.WoodLook look : pruning.looks()) {
-            out.hanging("  " + sentence(look.of()) + " wood: ", 4, look.words() + look.seen().beside());
+        notes().forEach(note -> out.paragraph(2, note));
+        for (Pruning.WoodLook look : one.pruning().looks()) {
+            out.hanging("  " + Words.capital(look.of()) + " wood: ", 4, look.words() + look.seen().beside());
         }
         for (List<String> time : TIMES) {
-            List<Step> steps = steps(time.get(0), cut);
+            List<Step> steps = steps(time.get(0));
             if (!steps.isEmpty()) {
                 out.line("  " + time.get(1) + ":");
                 steps.forEach(step -> out.hanging("  - ", 4, step.inWords()));
@@ -90,24 +91,20 @@ record PruneSheet(String title, Crop crop, Pruning pruning, FormPruning form, Sc
 
     private List<String> sources(Cut cut) {
         List<String> renovation = cut.staged().map(part -> part.renovation().sources()).orElse(List.of());
-        return Stream.concat(school.teaching().sources().stream(), renovation.stream()).distinct().toList();
-    }
-
-    private static String sentence(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return Stream.concat(one.school().teaching().sources().stream(), renovation.stream()).distinct().toList();
     }
 
     private void printOutlooks(Out out) {
-        if (uncounted.isPresent() || futures.newShoots().isEmpty()) {
-            out.paragraph(2, uncounted.isPresent() ? "No outlook without a count."
+        if (one.bush().isEmpty() || futures.newShoots().isEmpty()) {
+            out.paragraph(2, one.bush().isEmpty() ? "No outlook without a count."
                     : "No outlook: its branches stay for years, and only side shoots go.");
             return;
         }
-        futures.of(bush, form, school, crop).forEach((name, outlook) -> {
+        outlooks().forEach((name, outlook) -> {
             out.line("  " + name + ", stems left by age; how many bear well:");
-            print(out, outlook, Yield.read(crop).flatMap(Yield::picking));
+            print(out, outlook, Yield.read(one.crop()).flatMap(Yield::picking));
         });
-        futures.notes(crop).forEach(note -> out.paragraph(2, note));
+        futures.notes(one.crop()).forEach(note -> out.paragraph(2, note));
     }
 
     private static void print(Out out, Outlook outlook, Optional<Figure> picking) {

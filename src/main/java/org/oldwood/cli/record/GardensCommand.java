@@ -33,9 +33,8 @@ public final class GardensCommand extends GardenCommand {
         Map<String, String> environment = around().environment();
         KnownGardens known = KnownGardens.of(environment);
         KnownGardens changed = known;
-        if (name.isPresent()) {
-            changed = changed.with(name(), garden());
-        } else if (folder.isPresent()) { throw usage("say what the garden in --folder is called, with --name"); }
+        refuseIf(name.isEmpty() && folder.isPresent(), "say what the garden in --folder is called, with --name");
+        if (name.isPresent()) { changed = changed.with(name(), garden()); }
         if (forgotten.isPresent()) { changed = changed.without(known(forgotten.get(), changed)); }
         if (usual.isPresent()) {
             changed = new KnownGardens(Optional.of(known(usual.get(), changed)), changed.folders());
@@ -47,17 +46,15 @@ public final class GardensCommand extends GardenCommand {
 
     private String name() {
         String given = name.orElse("");
-        if (!GardenReader.isId(given)) {
-            throw usage("--name must be made of small letters, digits and hyphens but is \"" + given + "\"");
-        }
+        refuseIf(!GardenReader.isId(given), "--name must be made of small letters, digits and hyphens but is \"%s\"",
+                given);
         return given;
     }
 
     private Path garden() {
         Path path = folder.map(this::path).orElse(around().folder()).toAbsolutePath().normalize();
-        if (!Files.exists(path.resolve(GardenFolder.GARDEN_FILE))) {
-            throw usage("--folder: " + path + " is no garden; begin one with oldwood start DIR");
-        }
+        refuseIf(!Files.exists(path.resolve(GardenFolder.GARDEN_FILE)),
+                "--folder: %s is no garden; begin one with oldwood start DIR", path);
         return path;
     }
 

@@ -55,9 +55,7 @@ public final class NoteCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (csv.isEmpty()) {
-            throw usage("say what happened (oldwood note --help lists the entries), or give --csv FILE");
-        }
+        refuseIf(csv.isEmpty(), "say what happened (oldwood note --help lists the entries), or give --csv FILE");
         String file = csv.get().equals("-") ? "standard input" : csv.get();
         Problems problems = new Problems();
         Csv table = Csv.read(text(csv.get()), file, problems);

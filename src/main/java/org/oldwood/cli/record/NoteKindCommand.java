@@ -148,7 +148,7 @@ final class NoteKindCommand extends GardenCommand {
     private Json days(String until) {
         try {
             long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));
-            if (days < 1) { throw usage("--until must be a later day than the one it is put off on, but is " + until); }
+            refuseIf(days < 1, "--until must be a later day than the one it is put off on, but is %s", until);
             return new Json.Num(PLACE.at("days"), days, Long.toString(days));
         } catch (DateTimeParseException e) {
             throw usage("--until must be a day, year-month-day, but is \"%s\"".formatted(until));
@@ -169,9 +169,7 @@ final class NoteKindCommand extends GardenCommand {
     private void takeSubject(Map<String, Json> values) throws IOException {
         if (which.isPresent()) {
             EntryField field = subject().isPresent() ? subject().get() : byName(which.get());
-            if (values.containsKey(field.key())) {
-                throw usage("give " + which.get() + " or --" + field.key() + ", not both");
-            }
+            refuseIf(values.containsKey(field.key()), "give %s or --%s, not both", which.get(), field.key());
             values.put(field.key(), EntryText.value(field, which.get(), PLACE));
         }
         Optional<EntryField> missing = subject().filter(field -> !values.containsKey(field.key()));
@@ -179,7 +177,7 @@ final class NoteKindCommand extends GardenCommand {
             throw usage("say which: --" + missing.get().key() + " ID, " + missing.get().help());
         }
         boolean nowhere = !values.containsKey("bed") && !values.containsKey("plant");
-        if (kind == EntryKind.WATERED && nowhere) { throw usage("say which bed or plant: --bed ID or --plant ID"); }
+        refuseIf(kind == EntryKind.WATERED && nowhere, "say which bed or plant: --bed ID or --plant ID");
     }
 
     /** Of a kind that may be about several, by what the garden has under that name. */

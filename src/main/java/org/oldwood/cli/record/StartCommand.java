@@ -100,7 +100,7 @@ public final class StartCommand extends GardenCommand {
     }
 
     private Site site() {
-        if (name.isBlank()) { throw usage("--name must not be blank"); }
+        refuseIf(name.isBlank(), "--name must not be blank");
         Spot spot = AnyPlace.spot(at, this);
         return new Site(spot.latitude(), spot.longitude(), spot.heightM(), zoneName());
     }
@@ -117,9 +117,8 @@ public final class StartCommand extends GardenCommand {
 
     private String zoneName() {
         String wanted = zone.orElseGet(() -> ZoneId.systemDefault().getId());
-        if (zone.isPresent() && !ZoneId.getAvailableZoneIds().contains(wanted)) {
-            throw usage("--zone must be a time zone such as Europe/London but is \"" + wanted + "\"");
-        }
+        refuseIf(zone.isPresent() && !ZoneId.getAvailableZoneIds().contains(wanted),
+                "--zone must be a time zone such as Europe/London but is \"%s\"", wanted);
         if (zone.isEmpty()) { tell("Time zone " + wanted + " taken from this machine; correct site.zone if need be."); }
         return wanted;
     }
@@ -128,9 +127,8 @@ public final class StartCommand extends GardenCommand {
     private LocalDate plantedOn(Site site) {
         LocalDate today = today();
         int year = planted.orElseThrow(() -> usage("say with --planted in which year it was planted"));
-        if (year < 1900 || year > today.getYear()) {
-            throw usage("--planted must be a year from 1900 to %s but is %s".formatted(today.getYear(), year));
-        }
+        refuseIf(year < 1900 || year > today.getYear(), "--planted must be a year from 1900 to %s but is %s",
+                today.getYear(), year);
         Hemisphere where = site.hemisphere();
         int season = where == Hemisphere.NORTH ? year : year + 1;
         LocalDate day = new Season(season, where).day(MARCH, 1);
@@ -138,9 +136,8 @@ public final class StartCommand extends GardenCommand {
     }
 
     private List<Planting> plantings(Stock reader, Problems problems) throws IOException {
-        if (plants.isPresent() == stock.isPresent()) {
-            throw usage("say what stands in the garden, with --plants or with --stock FILE");
-        }
+        refuseIf(plants.isPresent() == stock.isPresent(),
+                "say what stands in the garden, with --plants or with --stock FILE");
         if (plants.isPresent()) { return reader.words(plants.get()); }
         String file = stock.get();
         return reader.table(Csv.read(text(file), file, problems), file);
@@ -149,9 +146,7 @@ public final class StartCommand extends GardenCommand {
     private void sayAreas(NewGarden garden) {
         if (bedArea.isPresent()) {
             double area = bedArea.get();
-            if (!(area >= 0.1 && area <= 100_000)) {
-                throw usage("--bed-area must be from 0.1 to 100000 m² but is " + area);
-            }
+            refuseIf(!(area >= 0.1 && area <= 100_000), "--bed-area must be from 0.1 to 100000 m² but is %s", area);
             garden.areas().replaceAll((bed, taken) -> area);
             return;
         }

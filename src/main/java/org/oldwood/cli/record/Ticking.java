@@ -130,10 +130,9 @@ public final class Ticking {
     private List<Task> part(Round round, Draft draft, List<String> only, List<String> except) {
         command.tell("%s: %s".formatted(round.id(), round.title()));
         List<Task> due = round.due().isEmpty() ? round.tasks() : round.due();
-        if (due.size() > 1 && draft.values().containsKey("amount")) {
-            throw command.usage("of a round of %s tasks say --amount task by task; oldwood tasks %s shows them"
-                    .formatted(due.size(), round.id()));
-        }
+        command.refuseIf(due.size() > 1 && draft.values().containsKey("amount"),
+                "of a round of %s tasks say --amount task by task; oldwood tasks %s shows them", due.size(),
+                round.id());
         Set<String> plants = new LinkedHashSet<>();
         due.forEach(task -> plants.addAll(plants(task)));
         for (String id : Stream.concat(only.stream(), except.stream()).toList()) {
@@ -143,7 +142,7 @@ public final class Ticking {
         }
         List<Task> part = due.stream().filter(task -> only.isEmpty() || plants(task).stream().anyMatch(only::contains))
                 .filter(task -> plants(task).isEmpty() || !except.containsAll(plants(task))).toList();
-        if (part.isEmpty()) { throw command.usage("%s has nothing left to do".formatted(round.id())); }
+        command.refuseIf(part.isEmpty(), "%s has nothing left to do", round.id());
         inTime(draft, round.lastGoodDay());
         return part;
     }
@@ -166,9 +165,8 @@ public final class Ticking {
 
     /** The entries of a tick, the one that says "done" first. */
     public List<Draft> drafts(Tick tick, Place place) {
-        if (tick.amount().filter(amount -> amount <= 0).isPresent()) {
-            throw command.usage("--amount says how much was done, more than 0; what was left out is noted as skipped");
-        }
+        command.refuseIf(tick.amount().filter(amount -> amount <= 0).isPresent(),
+                "--amount says how much was done, more than 0; what was left out is noted as skipped");
         Planned planned = planned(tick.day());
         Optional<Task> found = planned.plan.find(tick.task());
         known(tick.task(), planned);

@@ -31,15 +31,14 @@ public final class UndoCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (last.isPresent() && (last.get() < 1 || !ids.isEmpty())) {
-            throw usage("--last says how many, 1 or more, and goes with no ID");
-        }
+        refuseIf(last.isPresent() && (last.get() < 1 || !ids.isEmpty()),
+                "--last says how many, 1 or more, and goes with no ID");
         List<Entry> counting = StateBuilder.counting(folder().journal());
         for (String id : ids) {
             known(this, id, counting);
         }
         Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);
-        if (chosen.isEmpty()) { throw usage("nothing is noted that could be taken back"); }
+        refuseIf(chosen.isEmpty(), "nothing is noted that could be taken back");
         new Noting(this, new Problems())
                 .note(() -> chosen.stream().map(id -> Draft.withdrawal(today(), id, PLACE)).toList());
         return 0;
@@ -49,9 +48,8 @@ public final class UndoCommand extends GardenCommand {
     static Entry known(GardenCommand command, String id, List<Entry> among) throws IOException {
         Predicate<Entry> isAsked = entry -> entry.id().equals(id);
         Optional<Entry> known = among.stream().filter(isAsked).findFirst();
-        if (known.isEmpty() && command.folder().journal().stream().anyMatch(isAsked)) {
-            throw command.usage("%s was taken back, or takes another back: see oldwood journal".formatted(id));
-        }
+        command.refuseIf(known.isEmpty() && command.folder().journal().stream().anyMatch(isAsked),
+                "%s was taken back, or takes another back: see oldwood journal", id);
         return known.orElseThrow(() -> command.noSuch("entry", id, among.stream().map(Entry::id).toList()));
     }
 

@@ -46,9 +46,7 @@ public final class HeatCommand extends SumCommand {
         String model = chosen();
         if (model.equals("hours")) { return series.sums(List.of(new GrowingDegreeHours()), stretches); }
         double baseC = baseC(documents);
-        if (upper <= baseC) {
-            throw usage("--upper must lie above the base, %s °C, but is %s".formatted(baseC, upper));
-        }
+        refuseIf(upper <= baseC, "--upper must lie above the base, %s °C, but is %s", baseC, upper);
         DoubleBinaryOperator ofDay = model.equals("simple") ? (min, max) -> DegreeDays.simple(min, max, baseC, upper)
                 : (min, max) -> DegreeDays.sine(min, max, baseC, upper);
         return new double[][]{stretches.stream().mapToDouble(days -> series.ofDays(ofDay, days)).toArray()};

@@ -66,9 +66,7 @@ public final class SuitsCommand extends GardenCommand {
     }
 
     private Crop crop(String id, Crops crops) {
-        if (!crops.ids().contains(id)) {
-            throw usage("there is no crop \"%s\". %s".formatted(id, Nearest.hint(id, crops.ids())));
-        }
+        refuseIf(!crops.ids().contains(id), "there is no crop \"%s\". %s", id, Nearest.hint(id, crops.ids()));
         return crops.get(id);
     }
 

@@ -190,9 +190,9 @@ abstract class SumCommand extends GardenCommand {
     }
 
     private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
-        if (from.isPresent() != to.isPresent()) { throw usage("give --from and --to together"); }
+        refuseIf(from.isPresent() != to.isPresent(), "give --from and --to together");
         if (from.isPresent() && to.isPresent()) {
-            if (from.get().isAfter(to.get())) { throw usage("--from must not lie after --to"); }
+            refuseIf(from.get().isAfter(to.get()), "--from must not lie after --to");
             return List.of(new Stretch(from.get() + " to " + to.get(), from.get(), to.get()));
         }
         List<Stretch> all = whole(weather, hemisphere, methods);

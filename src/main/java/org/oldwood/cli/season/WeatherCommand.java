@@ -41,7 +41,7 @@ public final class WeatherCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (!action.equals("add")) { throw usage("weather can only add: oldwood weather add FILE"); }
+        refuseIf(!action.equals("add"), "weather can only add: oldwood weather add FILE");
         GardenFolder folder = folder();
         stopOnProblems(folder);
         Problems problems = new Problems();

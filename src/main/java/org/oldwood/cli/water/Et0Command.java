@@ -116,14 +116,12 @@ public final class Et0Command extends GardenCommand {
 
     /** As given, else the garden's as measured that day, else its climate's means of that day of the year. */
     private WeatherDay temperatures(LocalDate date) throws IOException {
-        if (tmin.isPresent() != tmax.isPresent()) {
-            throw usage("give both --tmin and --tmax, the day's lowest and highest temperature");
-        }
+        refuseIf(tmin.isPresent() != tmax.isPresent(),
+                "give both --tmin and --tmax, the day's lowest and highest temperature");
         if (tmin.isPresent()) { return new WeatherDay(date, number(tmin), number(tmax), OptionalDouble.empty()); }
         Optional<GardenFolder> folder = at.isPresent() ? Optional.empty() : folderIfAny();
-        if (folder.isEmpty()) {
-            throw usage("give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days");
-        }
+        refuseIf(folder.isEmpty(),
+                "give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days");
         Optional<WeatherDay> measured = Planning.weather(folder.get(), today()).on(date)
                 .filter(each -> each.minC().isPresent() && each.maxC().isPresent());
         if (measured.isPresent()) {
@@ -143,9 +141,8 @@ public final class Et0Command extends GardenCommand {
 
     private OptionalDouble windAtTwoMetres() {
         if (wind.isEmpty()) { return OptionalDouble.empty(); }
-        if (!(windHeightM >= 0.5 && windHeightM <= 200)) {
-            throw usage("--wind-height must be from 0.5 to 200 m but is " + windHeightM);
-        }
+        refuseIf(!(windHeightM >= 0.5 && windHeightM <= 200), "--wind-height must be from 0.5 to 200 m but is %s",
+                windHeightM);
         return OptionalDouble.of(
                 windHeightM == 2 ? wind.get() : ReferenceEvapotranspiration.windAtTwoMetres(wind.get(), windHeightM));
     }

@@ -37,7 +37,7 @@ public final class WaterCommand extends GardenCommand {
     public int run() throws IOException {
         if (feel) { return FeelWords.all(out(), folderIfAny()); }
         if (compare && bed.isPresent()) { throw usage("--compare sets all beds side by side: leave out " + bed.get()); }
-        if (crop.isPresent() && !compare) { throw usage("--crop goes with --compare"); }
+        refuseIf(crop.isPresent() && !compare, "--crop goes with --compare");
         GardenFolder folder = folder();
         GardenState state = state();
         bed.ifPresent(id -> known(id, state));
@@ -63,9 +63,8 @@ public final class WaterCommand extends GardenCommand {
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        if (!folder.crops().ids().contains(id)) {
-            throw usage("there is no crop \"" + id + "\". " + Nearest.hint(id, folder.crops().ids()));
-        }
+        refuseIf(!folder.crops().ids().contains(id), "there is no crop \"%s\". %s", id,
+                Nearest.hint(id, folder.crops().ids()));
         WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
                 .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
@@ -89,9 +88,7 @@ public final class WaterCommand extends GardenCommand {
     }
 
     private void known(String id, GardenState state) {
-        if (state.bed(id).isEmpty()) {
-            throw usage(
-                    "there is no bed \"%s\". %s".formatted(id, Nearest.hint(id, List.copyOf(state.beds().keySet()))));
-        }
+        refuseIf(state.bed(id).isEmpty(), "there is no bed \"%s\". %s", id,
+                Nearest.hint(id, List.copyOf(state.beds().keySet())));
     }
 }

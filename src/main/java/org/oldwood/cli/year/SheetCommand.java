@@ -55,7 +55,7 @@ public final class SheetCommand extends GardenCommand {
         GardenState state = state();
         bed.ifPresent(id -> known("bed", id, state.beds().keySet()));
         plant.ifPresent(id -> known("plant", id, state.plants().keySet()));
-        if (full && month.isPresent()) { throw usage("--full is of the whole year; give it or --month, not both"); }
+        refuseIf(full && month.isPresent(), "--full is of the whole year; give it or --month, not both");
         Scope scope = new Scope(bed, plant);
         Optional<String> asked = month.map(text -> text.equals(YEAR) ? YEAR : month(text).toString());
         String page = page(ground(folder, state), scope, asked);

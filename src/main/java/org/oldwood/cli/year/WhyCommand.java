@@ -49,7 +49,7 @@ public final class WhyCommand extends GardenCommand {
         GardenFolder folder = folder();
         Planner planner = Planning.planner(folder, state());
         if (not) { return notFired(planner, folder); }
-        if (named.size() != 1) { throw usage("name one task, or a round by its number, as oldwood tasks shows them"); }
+        refuseIf(named.size() != 1, "name one task, or a round by its number, as oldwood tasks shows them");
         Plan plan = planner.plan();
         stopOnProblems(folder);
         List<Task> tasks = asked(plan);
@@ -112,7 +112,7 @@ public final class WhyCommand extends GardenCommand {
     }
 
     private int notFired(Planner planner, GardenFolder folder) {
-        if (named.size() != 2) { throw usage("name a rule and a subject: oldwood why --not winter-cut bc-1"); }
+        refuseIf(named.size() != 2, "name a rule and a subject: oldwood why --not winter-cut bc-1");
         Rule rule = planner.rules().find(named.get(0))
                 .orElseThrow(() -> notAmong("rule", named.get(0), planner.rules().ids()));
         Optional<Subject> found = planner.subjects().find(named.get(1), rule.subject());

@@ -34,11 +34,7 @@ public record Method(@Key(words = {
         @Key("survival") Map<Phase, PhaseFigures> phases, List<String> steps, List<String> cautions) implements Checked{
 
     @Override
-    public void check(Fields fields) {
-        if (phases.isEmpty()) {
-            fields.wrong("survival", "missing-key", "is missing; it must give the rooting rate", "");
-        }
-    }
+    public void check(Fields fields) { fields.tellIf(phases.isEmpty(), "survival", "missing-key survival"); }
 
     public boolean suits(String form) { return forms.isEmpty() || forms.contains(form); }
 
@@ -76,10 +72,8 @@ public record Method(@Key(words = {
     public record PhaseFigures(Figure rate, Figure weight) implements Checked {
         @Override
         public void check(Fields fields) {
-            if (!(rate.is() > 0 && rate.is() <= 100)) {
-                fields.wrong("rate", "rate-out-of-range", "must be above 0 and at most 100 %", "");
-            }
-            if (!(weight.is() > 0)) { fields.wrong("weight", "weight-out-of-range", "must be above 0 plants", ""); }
+            fields.tellIf(!(rate.is() > 0 && rate.is() <= 100), "rate", "rate-out-of-range");
+            fields.tellIf(!(weight.is() > 0), "weight", "weight-out-of-range");
         }
     }
 }

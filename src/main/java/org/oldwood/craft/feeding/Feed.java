@@ -50,11 +50,7 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
     @Override
     public void check(Fields fields) {
         double sum = percent().sum();
-        if (sum > WHOLE) {
-            fields.wrong("analysis", "analysis-over-100",
-                    "adds up to " + Math.round(sum) + " %; no material holds more than 100 %",
-                    "Copy the percentages of N, P2O5, K2O and MgO from the label.");
-        }
+        fields.tellIf(sum > WHOLE, "analysis", "analysis-over-100", Math.round(sum));
     }
 
     /**
@@ -166,9 +162,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
             return Optional.of(new Figure(is, is, is, unit, List.of(), Seen.READ, "from the grower's label"));
         }
         Optional<Figure> figure = Figure.optional(inner, key);
-        if (figure.isPresent() && (figure.get().is() < 0 || figure.get().is() > most)) {
-            inner.wrong(key, "number-out-of-range", "must be from 0 to " + most + " " + unit, "");
-        }
+        inner.tellIf(figure.isPresent() && (figure.get().is() < 0 || figure.get().is() > most), key,
+                "number-out-of-range figure", most, unit);
         return figure;
     }
 }

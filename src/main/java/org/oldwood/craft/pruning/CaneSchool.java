@@ -21,12 +21,8 @@ public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep
 
     @Override
     public void check(Fields fields) {
-        if (keep.isPresent() == all) {
-            fields.wrong("keep", "canes-unclear", "must be given, or else \"all\": true", "");
-        }
-        if (!keep.map(Figure::unit).orElse(PER_METRE).startsWith("canes/")) {
-            fields.wrong("keep", "canes-unit", "must be in canes/m or canes/plant", "");
-        }
+        fields.tellIf(keep.isPresent() == all, "keep", "canes-unclear");
+        fields.tellIf(!keep.map(Figure::unit).orElse(PER_METRE).startsWith("canes/"), "keep", "canes-unit");
     }
 
     @Override

@@ -36,9 +36,7 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
     }
 
     @Override
-    public void check(Fields fields) {
-        if (schools.isEmpty()) { fields.wrong("schools", "no-school", "must hold at least one way of pruning", ""); }
-    }
+    public void check(Fields fields) { fields.tellIf(schools.isEmpty(), "schools", "no-school"); }
 
     public Labour labour() { return minutes.orElse(Labour.NONE); }
 

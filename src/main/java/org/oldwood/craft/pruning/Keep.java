@@ -27,10 +27,7 @@ public record Keep(List<Integer> stems, List<Integer> least, List<Integer> most,
         for (int i = 0; even && i < stems.size(); i++) {
             even = least.get(i) <= stems.get(i) && stems.get(i) <= most.get(i);
         }
-        if (!even || stems.isEmpty()) {
-            fields.wrong("stems", "stems-outside-range",
-                    "must have one number for each age, from \"least\" to \"most\"", "");
-        }
+        fields.tellIf(!even || stems.isEmpty(), "stems", "stems-outside-range");
     }
 
     /** The fewest of all ages together. */

@@ -32,15 +32,10 @@ public record RenewalSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> s
 
     @Override
     public void check(Fields fields) {
-        if (seasonLimit.isPresent() == cutsDown) {
-            fields.wrong("limit", cutsDown ? "unknown-key" : "missing-key",
-                    cutsDown ? "is not for a way that cuts all down"
-                            : "is missing; it must say how much may go in one winter",
-                    cutsDown ? "" : "Write for example: \"limit\": {\"share\": 0.5, …}");
-        }
-        if (!Set.of(OF_BUSH, OF_OLDER).containsAll(shares.stream().map(Figure::unit).toList())) {
-            fields.wrong("oldestShares", "share-of-what", "must be \"%s\" or \"%s\"".formatted(OF_BUSH, OF_OLDER), "");
-        }
+        fields.tellIf(seasonLimit.isPresent() == cutsDown, "limit",
+                cutsDown ? "unknown-key limit" : "missing-key limit");
+        fields.tellIf(!Set.of(OF_BUSH, OF_OLDER).containsAll(shares.stream().map(Figure::unit).toList()),
+                "oldestShares", "share-of-what", OF_BUSH, OF_OLDER);
     }
 
     SeasonLimit limit() { return seasonLimit.orElse(SeasonLimit.NONE); }

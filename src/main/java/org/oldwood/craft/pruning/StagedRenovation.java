@@ -41,10 +41,7 @@ public record StagedRenovation(String id, String words, Figure from, Figure wint
     @Override
     public void check(Fields fields) {
         boolean sound = from.is() >= 1 && number() >= 2 && number() <= 6 && first.is() > 0 && first.is() <= 1;
-        if (!sound) {
-            fields.wrong("first", "staged-unclear",
-                    "must be a share over 0 to 1, over 2 to 6 winters, from 1 stem or more", "");
-        }
+        fields.tellIf(!sound, "first", "staged-unclear");
     }
 
     /** Where its figures come from. */

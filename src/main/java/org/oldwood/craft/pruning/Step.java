@@ -24,13 +24,9 @@ public record Step(@Key(words = {
 
     @Override
     public void check(Fields fields) {
-        if (text.contains("{}") != figure.isPresent()) {
-            fields.wrong("words", "step-without-figure", "must hold {} where there is a figure", "");
-        }
-        if (sources().isEmpty() || ownSeen.isPresent() == figure.isPresent()) {
-            fields.wrong("source", "missing-source",
-                    "must stand with \"seen\" here, or both with the figure and only there", "");
-        }
+        fields.tellIf(text.contains("{}") != figure.isPresent(), "words", "step-without-figure");
+        fields.tellIf(sources().isEmpty() || ownSeen.isPresent() == figure.isPresent(), "source",
+                "missing-source of-step");
     }
 
     public List<String> sources() { return figure.map(Figure::sources).orElse(ownSources); }

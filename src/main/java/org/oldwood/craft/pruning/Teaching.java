@@ -15,9 +15,7 @@ public record Teaching(String id, String words, List<String> sources, Seen seen,
         List<Step> steps) implements Checked {
 
     @Override
-    public void check(Fields fields) {
-        if (sources.isEmpty()) { fields.wrong("source", "missing-source", "is missing; a way names its source", ""); }
-    }
+    public void check(Fields fields) { fields.tellIf(sources.isEmpty(), "source", "missing-source of-way"); }
 
     /** The steps for a time of year and a stage of life. */
     public List<Step> steps(String time, StageOfLife life) {

@@ -50,9 +50,7 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
     public record FeelClass(String word, @Key(least = 0, most = 1) double low, @Key(least = 0, most = 1) double high,
             String text, String source, Seen seen) implements Checked {
         @Override
-        public void check(Fields fields) {
-            if (high < low) { fields.wrong("high", "high-below-low", "must be \"low\" or more", ""); }
-        }
+        public void check(Fields fields) { fields.tellIf(high < low, "high", "high-below-low"); }
     }
 
     static Optional<FeelClass> find(List<FeelClass> classes, String word) {

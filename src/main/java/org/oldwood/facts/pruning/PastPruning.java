@@ -14,7 +14,6 @@ import org.oldwood.crop.Stems;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LeafFalls;
-import org.oldwood.garden.PlantState;
 
 /**
  * What the grower did to a plant in past seasons, as the journal tells: stems cut out by age, new shoots that had
@@ -26,11 +25,11 @@ import org.oldwood.garden.PlantState;
  */
 public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoots) {
 
-    static PastPruning of(PlantState state, Crop crop, LeafFalls falls) {
+    static PastPruning of(List<Entry> entries, Crop crop, LeafFalls falls) {
         SortedMap<Integer, Gone> noted = new TreeMap<>();
         SortedMap<Integer, Stems> counts = new TreeMap<>();
         List<Integer> shoots = new ArrayList<>();
-        for (Entry entry : state.entries()) {
+        for (Entry entry : entries) {
             int season = falls.seasonYear(crop.id(), entry.date());
             if (entry.kind() == EntryKind.PRUNED) {
                 noted.computeIfAbsent(season, year -> new Gone()).cut(entry.stems());

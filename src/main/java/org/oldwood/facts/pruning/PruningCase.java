@@ -24,6 +24,7 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
+import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
@@ -34,7 +35,13 @@ import org.oldwood.words.Words;
  * @param cut what comes out in that winter; of a plant without stems where they were not counted
  */
 public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School school, Optional<Bush> bush, Bush blank,
-        Cut cut, StemFaults faults, PlantState plant, LeafFalls falls) {
+        Cut cut, StemFaults faults, List<Entry> entries, LeafFalls falls) {
+
+    /** The case of a plant of which no garden keeps a record; {@code bush} is empty where its stems were not counted. */
+    public static PruningCase given(Crop crop, Pruning pruning, FormPruning form, Optional<Bush> bush, Bush blank) {
+        return new PruningCase(crop, pruning, form, form.school(), bush, blank,
+                form.school().winter(bush.orElse(blank)), StemFaults.NONE, List.of(), new LeafFalls(Hemisphere.NORTH));
+    }
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(PlantState state, Crop crop, Season season, GardenState garden) {
@@ -52,14 +59,20 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
                 : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
         Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
         return Optional.of(new PruningCase(crop, pruning, form, school, bush, blank, school.winter(bush.orElse(blank)),
-                faults, state, garden.leafFalls()));
+                faults, state.entries(), garden.leafFalls()));
+    }
+
+    /** The same plant pruned another way. */
+    public PruningCase by(School other) {
+        return new PruningCase(crop, pruning, form, other, bush, blank, other.winter(bush.orElse(blank)), faults,
+                entries, falls);
     }
 
     /** What to know of the counts that the cut rests on: a sentence each. */
     public List<String> noted() {
         List<String> lines = new ArrayList<>(faults.inWords());
         Optional<String> guessed = Optional.empty();
-        for (Entry entry : plant.entries()) {
+        for (Entry entry : entries) {
             switch (entry.kind()) {
                 case COUNTED, CANES -> guessed = Optional.empty();
                 case PRUNED -> guessed = entry.stems().isEmpty() ? guessed : entry.unmeasured();
@@ -73,7 +86,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** What the grower did to it before: worked out when asked for, which few plans do. */
     public PastPruning past() {
-        return PastPruning.of(plant, crop, falls);
+        return PastPruning.of(entries, crop, falls);
     }
 
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
@@ -170,7 +183,9 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     }
 
     /** The productive life of the crop in this form. */
-    Optional<Figure> life() { return crop.life(form.form()); }
+    public Optional<Figure> life() {
+        return crop.life(form.form());
+    }
 
     /** True where the plant has stood for its productive life. */
     public boolean pastLife() {
@@ -183,7 +198,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     }
 
     /** How many stems, canes or branches are to stay; 0 where all go, or no number is aimed at. */
-    int toLeave() {
+    public int toLeave() {
         return school.target(blank).total();
     }
 
@@ -194,6 +209,11 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** What an outlook rests on; empty where no figure of new shoots is known. */
     public Optional<Outlook.Basis> basis() {
-        return form.newShoots().map(shoots -> new Outlook.Basis(aim(), form, Yield.read(crop), past().shoots(shoots)));
+        return form.newShoots().map(past()::shoots).map(this::basis);
+    }
+
+    /** What an outlook rests on, with so many new shoots a year. */
+    public Outlook.Basis basis(Figure newShoots) {
+        return new Outlook.Basis(aim(), form, Yield.read(crop), newShoots);
     }
 }

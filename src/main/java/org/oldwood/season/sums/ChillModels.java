@@ -69,10 +69,7 @@ public final class ChillModels {
         double[] ends = array(fields.numbers("upToC"));
         double[] weights = array(fields.numbers("weights"));
         if (weights.length != ends.length + 1) {
-            fields.wrong("weights", "weights-and-steps",
-                    "must be one more than the ends of the steps: %s weights, %s ends".formatted(weights.length,
-                            ends.length),
-                    "");
+            fields.tell("weights", "weights-and-steps", weights.length, ends.length);
             return () -> celsius -> 0;
         }
         ChillUnits units = new ChillUnits(ends, weights);

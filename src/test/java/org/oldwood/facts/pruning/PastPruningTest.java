@@ -21,7 +21,7 @@ class PastPruningTest {
     private PastPruning past(String plant) {
         GardenState state = garden.on("2026-11-25");
         PlantState one = state.plants().get(plant);
-        return PastPruning.of(one, TestGarden.CROPS.get(one.plant().crop()), state.leafFalls());
+        return PastPruning.of(one.entries(), TestGarden.CROPS.get(one.plant().crop()), state.leafFalls());
     }
 
     private void counted(String date, String stems) {
