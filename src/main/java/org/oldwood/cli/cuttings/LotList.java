@@ -10,6 +10,7 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.Timeline;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.crop.Crop;
@@ -21,12 +22,14 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.report.LotWords;
-import org.oldwood.report.SeasonTable;
 import org.oldwood.season.Season;
 import org.oldwood.words.Dates;
 
 /** Prints a garden's lots of cuttings. */
 final class LotList {
+    /** So many seasons fit a line. */
+    private static final int MOST = 7;
+
     private final GardenCommand command;
     private final Out out;
     private final LotBook book;
@@ -50,8 +53,9 @@ final class LotList {
             Optional<Forecast> forecast = brief(lot);
             forecast.ifPresent(found -> known.put(lot.id(), found));
         }
-        SeasonTable.of(known, season).ifPresent(table -> out.line().columns(0, table.rows()).paragraph(0,
-                "Kilograms are what is expected of plants that live; oldwood cuttings LOT tells how sure that is, and all seasons."));
+        if (known.isEmpty()) { return; }
+        out.line().columns(0, table(known, season)).paragraph(0,
+                "Kilograms are what is expected of plants that live; oldwood cuttings LOT tells how sure that is, and all seasons.");
     }
 
     private Optional<Forecast> brief(LotState lot) {
@@ -127,4 +131,56 @@ final class LotList {
     private static String number(Entry entry) {
         return entry.count("number").isPresent() ? Integer.toString(entry.count("number").getAsInt()) : "some";
     }
+
+    /** Lots side by side, a column a season: where each stands and what it bears; below them their sum. */
+    private static List<List<String>> table(Map<String, Forecast> lots, Season now) {
+        List<Season> seasons = seasons(lots, now);
+        List<List<String>> rows = new ArrayList<>();
+        List<String> heading = new ArrayList<>(List.of("season"));
+        seasons.forEach(season -> heading.add(season.label()));
+        rows.add(heading);
+        double[] sums = new double[seasons.size()];
+        lots.forEach((id, forecast) -> rows.add(row(id, forecast, seasons, sums)));
+        if (lots.size() > 1) {
+            List<String> all = new ArrayList<>(List.of("all"));
+            for (double sum : sums) {
+                all.add(sum == 0 ? "" : kilograms(sum));
+            }
+            rows.add(all);
+        }
+        return rows;
+    }
+
+    private static List<Season> seasons(Map<String, Forecast> lots, Season now) {
+        Season last = now;
+        for (Forecast forecast : lots.values()) {
+            Season full = forecast.line().fullCrop();
+            last = full.compareTo(last) > 0 ? full : last;
+        }
+        List<Season> seasons = new ArrayList<>();
+        for (Season season = now; season.compareTo(last) <= 0 && seasons.size() < MOST; season = season.plus(1)) {
+            seasons.add(season);
+        }
+        return seasons;
+    }
+
+    private static List<String> row(String id, Forecast forecast, List<Season> seasons, double[] sums) {
+        List<String> row = new ArrayList<>(List.of(id));
+        for (int i = 0; i < seasons.size(); i++) {
+            Season season = seasons.get(i);
+            double kg = forecast.expectedKg(season);
+            sums[i] += kg;
+            row.add(kg > 0 ? kilograms(kg) : stand(forecast.line(), season));
+        }
+        return row;
+    }
+
+    /** What a lot does in a season without fruit. */
+    private static String stand(Timeline line, Season season) {
+        if (season.compareTo(line.inPlace()) >= 0) { return "grows"; }
+        int since = season.compareTo(line.firstSeason());
+        return since < 0 ? "" : since == 0 ? "roots" : "nursery";
+    }
+
+    private static String kilograms(double kg) { return LotWords.number(kg) + " kg"; }
 }

@@ -1,9 +1,12 @@
 package org.oldwood.cli.cuttings;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.MeasureWords;
+import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.cuttings.parent.HealthSigns;
 import org.oldwood.craft.cuttings.survival.Survival;
@@ -29,7 +32,7 @@ final class LotPage {
         summary(out, forecast);
         out.line().columns(2, LotWords.timeline(forecast));
         out.line().columns(2, LotWords.crops(forecast)).line();
-        StrikeWords.measures(forecast.course().method()).forEach(line -> out.hanging("  - ", 4, line));
+        measures(forecast.course().method()).forEach(line -> out.hanging("  - ", 4, line));
         LotWords.grounds(forecast, survival).forEach(line -> out.hanging("  - ", 4, line));
         more.forEach(line -> out.hanging("  - ", 4, line));
         LotWords.warnings(forecast).forEach(line -> out.hanging("  ! ", 4, line));
@@ -39,5 +42,14 @@ final class LotPage {
     /** What local rules to check. */
     static List<String> local(Crop crop) {
         return Propagation.of(crop).map(Propagation::health).map(HealthSigns::local).orElse(List.of());
+    }
+
+    /** The method's measures, and those that are not known. */
+    static List<String> measures(Method method) {
+        List<String> lines = new ArrayList<>();
+        MeasureWords.known(method).ifPresent(words -> lines.add("Cuttings: " + words + "."));
+        List<String> unknown = MeasureWords.unknown(method);
+        if (!unknown.isEmpty()) { lines.add("Not known, no figure was found: " + String.join(", ", unknown) + "."); }
+        return lines;
     }
 }

@@ -9,15 +9,16 @@ import org.oldwood.store.Fields;
 
 /**
  * Cane work: canes grow one summer (primocanes), fruit the next (floricanes), and go. In the count, age 1 are canes of
- * last summer, older ones have fruited.
+ * last summer, older ones have fruited. All that have fruited come out, dead and diseased ones, then the weak, then new
+ * ones above the number that may stand; where all are cut to the ground, all. Checked against
+ * {@code reference/cane-cut.csv}.
  *
  * @param keep new canes that stay, on a metre of row or on a plant; empty where all go
  * @param all true where every cane goes to the ground each winter
  */
 public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep,
         boolean all) implements School, Checked {
-    static final String PER_METRE = "canes/m";
-    static final String PER_PLANT = "canes/plant";
+    private static final String PER_METRE = "canes/m";
 
     @Override
     public void check(Fields fields) {
@@ -26,12 +27,30 @@ public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep
     }
 
     @Override
-    public Cut winter(Bush bush) { return CaneCut.cut(bush, this); }
-
-    /** New canes to keep on this plant or row. */
-    int canes(Bush bush) {
-        return keep.map(it -> CaneCut.canes(it.is(), it.unit(), bush.metres())).orElse(0);
+    public Cut winter(Bush bush) {
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
+        Cut.Builder cut = new Cut.Builder(bush.stems());
+        StageOfLife life = bush.isBefore(2) ? StageOfLife.YOUNG : StageOfLife.BEARING;
+        if (all) {
+            cut.takeOldest(cut.left().total(), 1, Why.FRUITED);
+            return cut.build(life, 0, 0);
+        }
+        if (!bush.stems().isComplete()) { cut.remark(Cut.Remark.NOT_ALL_COUNTED); }
+        cut.take(1, bush.sick().at(1), Why.SICK);
+        cut.takeOldest(cut.left().from(2), 2, Why.FRUITED);
+        int stay = canes(bush);
+        int strong = cut.left().at(1) - bush.weak().at(1);
+        cut.take(1, strong > 0 ? bush.weak().at(1) : bush.weak().at(1) - 1, Why.WEAK);
+        cut.take(1, cut.left().at(1) - stay, Why.CROWDED);
+        return cut.build(life, 0, stay);
     }
+
+    /** Canes that may stand: per metre times the metres, to the nearest whole cane; at least 1. */
+    static int canes(double keep, String unit, double metres) {
+        return Math.max(1, (int) Math.round(unit.equals(PER_METRE) ? keep * metres : keep));
+    }
+
+    int canes(Bush bush) { return keep.map(it -> canes(it.is(), it.unit(), bush.metres())).orElse(0); }
 
     @Override
     public Stems target(Bush bush) { return Stems.of(canes(bush)); }

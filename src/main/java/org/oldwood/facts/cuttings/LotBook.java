@@ -1,5 +1,7 @@
 package org.oldwood.facts.cuttings;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -23,6 +25,9 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.ByPlant;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
@@ -31,10 +36,11 @@ import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 
 /**
- * All lots of a garden on a day: their counts, forecasts, and what they teach. Reads each crop once; linear in lots.
+ * All lots of a garden on a day: their counts, forecasts, and what they teach; and the health of their parents. Reads each crop once; linear in lots.
  */
 public final class LotBook {
     private static final double NINE_IN_TEN = 0.9;
+    private static final double DAYS_A_YEAR = 365.25;
 
     private final GardenState state;
     private final Crops crops;
@@ -148,7 +154,7 @@ public final class LotBook {
     private Optional<ParentHealth> judged(PlantState plant) {
         Optional<Propagation> raised = propagation(plant.plant().crop());
         if (raised.isEmpty()) { return Optional.empty(); }
-        ParentHealth own = HealthRecord.of(plant, raised.get().health(), state.date());
+        ParentHealth own = inspected(plant, raised.get().health(), state.date());
         return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
     }
 
@@ -160,7 +166,39 @@ public final class LotBook {
         HealthSigns signs = propagation(one.plant().crop()).orElseThrow().health();
         return state.bed(one.plant().bed()).stream().flatMap(bed -> bed.plants().stream())
                 .filter(plant -> plant.plant().crop().equals(one.plant().crop()))
-                .flatMap(plant -> HealthRecord.barring(plant, signs).stream()).toList();
+                .flatMap(plant -> barring(plant, signs).stream()).toList();
+    }
+
+    /**
+     * A disease that goes with the cuttings never leaves the bush, so a finding that bars it holds for good; of the
+     * others only the last inspection counts.
+     */
+    private static ParentHealth inspected(PlantState plant, HealthSigns signs, LocalDate day) {
+        List<Entry> inspections = Entries.all(plant.entries(), EntryKind.INSPECTED);
+        double age = years(plant.plant().planted(), day);
+        if (inspections.isEmpty()) { return ParentHealth.of(signs, List.of(), age, age); }
+        Entry last = inspections.get(inspections.size() - 1);
+        List<String> found = inspections.stream().map(entry -> entry.text("finding").orElse(""))
+                .filter(finding -> bars(signs, finding) || last.text("finding").filter(finding::equals).isPresent())
+                .distinct().toList();
+        return ParentHealth.of(signs, found, years(last.date(), day), age);
+    }
+
+    private static double years(LocalDate from, LocalDate day) {
+        return ChronoUnit.DAYS.between(from, day) / DAYS_A_YEAR;
+    }
+
+    /** The first finding on a bush that bars it; empty where nothing does. */
+    private static Optional<ParentHealth.Sick> barring(PlantState plant, HealthSigns signs) {
+        return Entries.all(plant.entries(), EntryKind.INSPECTED).stream()
+                .flatMap(inspection -> inspection.text("finding").stream())
+                .flatMap(finding -> signs.signs().stream().filter(sign -> sign.bars() && sign.finding().equals(finding))
+                        .map(sign -> new ParentHealth.Sick(plant.plant().id(), finding, sign.sources())))
+                .findFirst();
+    }
+
+    private static boolean bars(HealthSigns signs, String finding) {
+        return signs.signs().stream().anyMatch(sign -> sign.bars() && sign.finding().equals(finding));
     }
 
     /** When cuttings are struck, in the window that opens in a season; empty as for a course. */

@@ -84,14 +84,14 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 .map(ParentHealth.Warning::words).toList();
         String id = plant.plant().id();
         if (!health.map(ParentHealth::fit).orElse(true)) {
-            return new ParentBush(id, false, warnings, OptionalInt.of(0), "none");
+            return new ParentBush(id, false, OptionalInt.of(0), "none", warnings);
         }
         Wood wood = switch (course.method().id()) {
             case "hardwood", "disbudded" -> shoots(plant, cases, season);
             case "tip-layer" -> tips(plant, season);
             default -> new Wood(OptionalInt.empty(), UNCOUNTED);
         };
-        return new ParentBush(id, true, warnings, wood.number(), wood.words());
+        return new ParentBush(id, true, wood.number(), wood.words(), warnings);
     }
 
     /** Soft shoots, branches, suckers, roots and crowns are in no count of the record. */
@@ -159,7 +159,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      *     where the bush is not fit
      * @param words how that number came about, or what to note so that it is known
      */
-    public record ParentBush(String plant, boolean fit, List<String> warnings, OptionalInt cuttings, String words) {
+    public record ParentBush(String plant, boolean fit, OptionalInt cuttings, String words, List<String> warnings) {
         public ParentBush {
             warnings = List.copyOf(warnings);
         }

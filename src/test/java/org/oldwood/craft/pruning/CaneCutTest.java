@@ -67,10 +67,10 @@ class CaneCutTest {
 
     @Test
     void a_density_becomes_a_number_by_length_only_where_it_is_per_metre() {
-        assertThat(CaneCut.canes(8, "canes/m", 3)).isEqualTo(24);
-        assertThat(CaneCut.canes(8, "canes/m", 0.45)).isEqualTo(4);
-        assertThat(CaneCut.canes(5, "canes/plant", 3)).isEqualTo(5);
-        assertThat(CaneCut.canes(8, "canes/m", 0.01)).isEqualTo(1);
+        assertThat(CaneSchool.canes(8, "canes/m", 3)).isEqualTo(24);
+        assertThat(CaneSchool.canes(8, "canes/m", 0.45)).isEqualTo(4);
+        assertThat(CaneSchool.canes(5, "canes/plant", 3)).isEqualTo(5);
+        assertThat(CaneSchool.canes(8, "canes/m", 0.01)).isEqualTo(1);
     }
 
     @Property
