@@ -86,8 +86,6 @@ public final class SeasonDays {
 
     public double meanC(int day) { return (min[day] + max[day]) / 2; }
 
-    public double minC(LocalDate date) { return min[index(date)]; }
-
     public boolean isMeasured(int day) { return measured[day]; }
 
     /** How many days from {@code from} to the day before {@code to} were not measured. */

@@ -44,7 +44,7 @@ record Axis(LocalDate first, LocalDate end) {
         LocalDate month = first.withDayOfMonth(1);
         for (LocalDate day = month.isBefore(first) ? month.plusMonths(1) : month; day
                 .isBefore(end); day = day.plusMonths(1)) {
-            ticks.add(new Tick(Numbers.percent(at(day)), Dates.month(day).substring(0, LETTERS)));
+            ticks.add(new Tick(Shown.percent(at(day)), Dates.month(day).substring(0, LETTERS)));
         }
         return ticks;
     }

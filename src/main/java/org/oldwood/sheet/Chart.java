@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param title what the rows are of; empty for none
  * @param first the axis' first day
  * @param end the day after its last
- * @param ticks where months or years begin
+ * @param ticks where months begin
  * @param today where today lies, if it lies on the axis
  * @param rows the rows from the top
  */
@@ -26,8 +26,8 @@ record Chart(String title, LocalDate first, LocalDate end, List<Axis.Tick> ticks
      */
     record Row(String key, String sign, String label, String text, List<Mark> marks) {}
 
-    static Chart of(String title, Axis axis, List<Axis.Tick> ticks, LocalDate day, List<Row> rows) {
-        return new Chart(title, axis.first(), axis.end(), ticks,
-                axis.holds(day) ? Optional.of(Numbers.percent(axis.middle(day))) : Optional.empty(), rows);
+    static Chart of(String title, Axis axis, LocalDate day, List<Row> rows) {
+        return new Chart(title, axis.first(), axis.end(), axis.months(),
+                axis.holds(day) ? Optional.of(Shown.percent(axis.middle(day))) : Optional.empty(), rows);
     }
 }

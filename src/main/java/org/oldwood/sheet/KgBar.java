@@ -18,17 +18,17 @@ record KgBar(double low, double is, double high, double most) {
     private double at(double kg) { return most <= 0 ? 0 : WHOLE * Math.min(1, kg / most); }
 
     /** The picture's right end, kg. */
-    String mostWords() { return Numbers.plain(most); }
+    String mostWords() { return Shown.plain(most); }
 
-    String x() { return Numbers.percent(at(low)); }
+    String x() { return Shown.percent(at(low)); }
 
-    String width() { return Numbers.percent(Math.max(0, at(high) - at(low))); }
+    String width() { return Shown.percent(Math.max(0, at(high) - at(low))); }
 
-    String middle() { return Numbers.percent(at(is)); }
+    String middle() { return Shown.percent(at(is)); }
 
     /** {@code 2.1 kg (1.5–2.8 kg)}. */
     String inShort() {
-        return low == high ? Numbers.kg(is) + " kg"
-                : "%s kg (%s–%s kg)".formatted(Numbers.kg(is), Numbers.kg(low), Numbers.kg(high));
+        return low == high ? Shown.kg(is) + " kg"
+                : "%s kg (%s–%s kg)".formatted(Shown.kg(is), Shown.kg(low), Shown.kg(high));
     }
 }

@@ -20,13 +20,13 @@ record Mark(String kind, LocalDate first, LocalDate last, String x, String width
     static Mark span(String kind, Axis axis, LocalDate first, LocalDate last) {
         double from = axis.at(first);
         double to = axis.at(last.plusDays(1));
-        return new Mark(kind, first, last, Numbers.percent(from), Numbers.percent(to - from),
-                first.isBefore(axis.first()), !last.isBefore(axis.end()));
+        return new Mark(kind, first, last, Shown.percent(from), Shown.percent(to - from), first.isBefore(axis.first()),
+                !last.isBefore(axis.end()));
     }
 
     /** In the middle of a day. */
     static Mark on(String kind, Axis axis, LocalDate day) {
-        return new Mark(kind, day, day, Numbers.percent(axis.middle(day)), "0", false, false);
+        return new Mark(kind, day, day, Shown.percent(axis.middle(day)), "0", false, false);
     }
 
     private static final int MIDDLE = 9;

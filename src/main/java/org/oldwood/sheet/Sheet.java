@@ -29,11 +29,10 @@ record Sheet(List<Chart> stages, List<Year> years, List<BushCard> bushes, List<S
         List<BedState> beds = state.beds().values().stream().filter(it -> scope.showsBed(it.bed().id())).toList();
         List<Crop> crops = plants.stream().map(it -> it.plant().crop()).distinct().sorted()
                 .map(ground.world().crops()::get).toList();
-        BushCards bushes = new BushCards(ground);
-        return new Sheet(crops.isEmpty() ? List.of() : List.of(StageChart.of(ground, crops, state.season())),
+        return new Sheet(crops.isEmpty() ? List.of() : List.of(YearCharts.stages(ground, crops, state.season())),
                 YearCharts.seasons(tasks).stream()
                         .map(season -> new Year(season.label(), YearCharts.of(ground, tasks, season))).toList(),
-                bushes.of(plants), bushes.rests(plants), new BedCards(ground, tasks).of(beds),
+                BushCard.of(ground, plants), BushCard.rests(ground, plants), BedCard.of(ground, tasks, beds),
                 beds.isEmpty() ? "" : ground.water().lacking().orElse(""),
                 scope.isWhole() ? Stream.concat(state.questions().stream(), ground.plan().notices().stream()).toList()
                         : List.of(),

@@ -8,11 +8,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stage;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.Window;
 import org.oldwood.season.Season;
+import org.oldwood.season.StageDate;
+import org.oldwood.words.Words;
 
-/** The tasks of a season as spans over its months, bed by bed. */
+/** A season drawn over its months: its stages of growth, and its tasks as spans, bed by bed. */
 final class YearCharts {
     /** Spans named in the words beside a row; more are told by their number. */
     private static final int NAMED = 3;
@@ -39,8 +43,8 @@ final class YearCharts {
         byBed.forEach((bed, groups) -> {
             // in parts, so that the months stand above every bar on paper too
             for (int from = 0; from < groups.size(); from += MOST_ROWS) {
-                charts.add(Chart.of(title(ground, bed) + (from > 0 ? ", more" : ""), axis, axis.months(),
-                        ground.state().date(), groups.subList(from, Math.min(groups.size(), from + MOST_ROWS)).stream()
+                charts.add(Chart.of(title(ground, bed) + (from > 0 ? ", more" : ""), axis, ground.state().date(),
+                        groups.subList(from, Math.min(groups.size(), from + MOST_ROWS)).stream()
                                 .map(it -> row(axis, it)).toList()));
             }
         });
@@ -103,10 +107,52 @@ final class YearCharts {
     private static String words(List<Window> windows) {
         if (windows.size() > NAMED) {
             LocalDate last = windows.stream().map(Window::last).max(LocalDate::compareTo).orElseThrow();
-            return windows.size() + " spans, " + Days.span(windows.get(0).first(), last);
+            return windows.size() + " spans, " + Shown.span(windows.get(0).first(), last);
         }
         List<String> parts = new ArrayList<>();
-        windows.forEach(it -> parts.add(Days.span(it.first(), it.last()) + Days.give(it.plusMinusDays())));
+        windows.forEach(it -> parts.add(Shown.span(it.first(), it.last()) + Shown.give(it.plusMinusDays())));
         return String.join("; ", parts);
+    }
+
+    /** When each crop buds, flowers, ripens and drops its leaves in a season, with how sure that is. */
+    static Chart stages(Ground ground, List<Crop> crops, Season season) {
+        Axis axis = Axis.of(season);
+        return Chart.of("Stages of growth", axis, ground.state().date(),
+                crops.stream().map(crop -> stages(ground, axis, crop, season)).toList());
+    }
+
+    private static Chart.Row stages(Ground ground, Axis axis, Crop crop, Season season) {
+        StageDate bud = ground.stages().date(crop, season, Stage.BUD_BURST);
+        StageDate flower = ground.stages().date(crop, season, Stage.FIRST_FLOWER);
+        StageDate petals = ground.stages().date(crop, season, Stage.PETAL_FALL);
+        StageDate ripe = ground.stages().date(crop, season, Stage.RIPE);
+        StageDate leaf = ground.stages().date(crop, season, Stage.LEAF_FALL_BEGINS);
+        StageDate bare = ground.stages().date(crop, season, Stage.LEAF_FALL_DONE);
+        List<Mark> marks = new ArrayList<>();
+        for (StageDate[] pair : new StageDate[][]{{bud, bud}, {flower, petals}, {ripe, ripe}, {leaf, bare}}) {
+            maybe(axis, pair[0], pair[1], marks);
+        }
+        marks.add(Mark.on("bud", axis, bud.date()));
+        marks.add(Mark.span("flower", axis, flower.date(), latest(flower, petals)));
+        marks.add(Mark.on("ripe", axis, ripe.date()));
+        marks.add(Mark.span("leaf", axis, leaf.date(), latest(leaf, bare)));
+        String words = "buds %s, flower %s, ripe %s, leaf fall %s".formatted(in(bud, bud), in(flower, petals),
+                in(ripe, ripe), in(leaf, bare));
+        return new Chart.Row("stages@" + crop.id(), "", Words.capital(crop.plural()), words, marks);
+    }
+
+    private static void maybe(Axis axis, StageDate from, StageDate to, List<Mark> marks) {
+        if (from.plusMinusDays() + to.plusMinusDays() > 0) {
+            marks.add(Mark.span("maybe", axis, from.date().minusDays(from.plusMinusDays()),
+                    latest(from, to).plusDays(to.plusMinusDays())));
+        }
+    }
+
+    private static LocalDate latest(StageDate from, StageDate to) {
+        return to.date().isBefore(from.date()) ? from.date() : to.date();
+    }
+
+    private static String in(StageDate from, StageDate to) {
+        return Shown.span(from.date(), to.date()) + Shown.give(Math.max(from.plusMinusDays(), to.plusMinusDays()));
     }
 }

@@ -142,7 +142,7 @@ class SeasonEdgesTest {
         assertThat(days.isMeasured(second)).isTrue();
         assertThat(days.isMeasured(second - 1)).isFalse();
         assertThat(days.measuredDays()).isEqualTo(1);
-        assertThat(days.minC(FROM.plusDays(2))).isEqualTo(11);
+        assertThat(days.meanC(second)).isEqualTo(16);
         assertThat(days.meanC(second, 3)).isEqualTo((10 + 10 + 16) / 3.0);
         assertThat(days.heatByDayLength(second, 6)).isCloseTo(10 * Math.pow(length / 12, 2), within(1e-9));
     }

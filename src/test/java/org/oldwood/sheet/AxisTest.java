@@ -40,7 +40,7 @@ class AxisTest {
         Mark one = Mark.span("window", NORTH, LocalDate.of(2026, 11, 1), LocalDate.of(2026, 11, 1));
 
         assertThat(one.x()).isEqualTo("0%");
-        assertThat(one.width()).isEqualTo(Numbers.percent(100.0 / 365));
+        assertThat(one.width()).isEqualTo(Shown.percent(100.0 / 365));
     }
 
     @Test

@@ -13,9 +13,6 @@ import org.oldwood.season.Season;
  * @param to the last day; the same as {@code from} for a single day
  */
 public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, List<String> sources) {
-    public Milestone {
-        sources = List.copyOf(sources);
-    }
 
     /** All steps, in order of time as far as they are known to follow. */
     public static List<Milestone> of(Timeline line, Course course) {

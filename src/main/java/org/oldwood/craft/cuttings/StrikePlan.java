@@ -120,13 +120,5 @@ public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<Like
                 throw new IllegalArgumentException("the chance wanted must lie between 0 and 1 but is " + sure);
             }
         }
-
-        public static Want plants(int number, Season by, double sure) {
-            return new Want(OptionalInt.of(number), OptionalDouble.empty(), by, sure);
-        }
-
-        public static Want kilograms(double kg, Season by, double sure) {
-            return new Want(OptionalInt.empty(), OptionalDouble.of(kg), by, sure);
-        }
     }
 }

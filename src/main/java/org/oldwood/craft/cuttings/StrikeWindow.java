@@ -11,9 +11,6 @@ import org.oldwood.season.Season;
  * @param closes the last day, included
  */
 public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List<String> sources) {
-    public StrikeWindow {
-        sources = List.copyOf(sources);
-    }
 
     /** The window for a first growing season. */
     public static StrikeWindow of(Course course, Setting setting, Season first) {

@@ -33,10 +33,6 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     /** A count of shoots this many days before a season still tells of it. */
     private static final int SINCE = 150;
 
-    public ParentStock {
-        bushes = List.copyOf(bushes);
-    }
-
     /**
      * Bushes of one crop as parents by a method.
      *
@@ -159,9 +155,5 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      *     where the bush is not fit
      * @param words how that number came about, or what to note so that it is known
      */
-    public record ParentBush(String plant, boolean fit, OptionalInt cuttings, String words, List<String> warnings) {
-        public ParentBush {
-            warnings = List.copyOf(warnings);
-        }
-    }
+    public record ParentBush(String plant, boolean fit, OptionalInt cuttings, String words, List<String> warnings) {}
 }

@@ -33,11 +33,6 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
      */
     public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
         private static Sum empty(Season season) { return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0); }
-
-        /** Given and left together: all that counts in the season, g/m². */
-        public Nutrients counting() {
-            return given.plus(left);
-        }
     }
 
     /** The ledgers of all beds, in the order of the garden. */

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -32,7 +34,7 @@ class StrikePlanTest {
     @Property(tries = 40)
     void backwards_then_forwards_meets_the_wanted_sureness(@ForAll @IntRange(min = 1, max = 40) int wanted,
             @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
-        StrikePlan plan = plan(StrikePlan.Want.plants(wanted, Crafted.north(2030), sure), "2026-10-01");
+        StrikePlan plan = plan(plants(wanted, Crafted.north(2030), sure), "2026-10-01");
 
         int number = plan.number().orElseThrow();
         Forecast forward = forward(number, plan);
@@ -46,7 +48,7 @@ class StrikePlanTest {
     void kilograms_wanted_are_met_forwards_too(@ForAll @DoubleRange(min = 0.5, max = 40) double kg,
             @ForAll @DoubleRange(min = 0.5, max = 0.9) double sure) {
         Season by = Crafted.north(2030);
-        StrikePlan plan = plan(StrikePlan.Want.kilograms(kg, by, sure), "2026-10-01");
+        StrikePlan plan = plan(kilograms(kg, by, sure), "2026-10-01");
 
         Forecast forward = forward(plan.number().orElseThrow(), plan);
         double below = 1 - sure;
@@ -67,7 +69,7 @@ class StrikePlanTest {
             "2026-11-20, 2030, 2028-03-10", "2026-11-20, 2029, 2027-03-10", "2028-03-10, 2030, 2028-03-10",
             "2028-03-11, 2031, 2029-03-10"})
     void the_latest_strike_date_is_the_end_of_the_last_window_that_bears(String asOf, int by, String latest) {
-        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(by), 0.9), asOf);
+        StrikePlan plan = plan(plants(10, Crafted.north(by), 0.9), asOf);
 
         assertThat(plan.latest().orElseThrow().date()).isEqualTo(LocalDate.parse(latest));
         assertThat(plan.isTooLate()).isFalse();
@@ -75,7 +77,7 @@ class StrikePlanTest {
 
     @Test
     void too_late_says_the_earliest_season() {
-        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(2030), 0.9), "2028-03-11");
+        StrikePlan plan = plan(plants(10, Crafted.north(2030), 0.9), "2028-03-11");
 
         assertThat(plan.isTooLate()).isTrue();
         assertThat(plan.number()).isEmpty();
@@ -85,7 +87,7 @@ class StrikePlanTest {
 
     @Test
     void an_open_window_means_now() {
-        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(2030), 0.9), "2027-01-15");
+        StrikePlan plan = plan(plants(10, Crafted.north(2030), 0.9), "2027-01-15");
 
         assertThat(plan.strikeFrom().date()).isEqualTo(LocalDate.parse("2027-01-15"));
         assertThat(plan.strikeBy().date()).isEqualTo(LocalDate.parse("2027-03-10"));
@@ -95,7 +97,7 @@ class StrikePlanTest {
     void in_the_south_the_season_wanted_is_a_summer_over_new_year() {
         Season by = new Season(2030, Hemisphere.SOUTH);
 
-        StrikePlan plan = StrikePlan.of(StrikePlan.Want.plants(10, by, 0.9), COURSE, SURVIVAL,
+        StrikePlan plan = StrikePlan.of(plants(10, by, 0.9), COURSE, SURVIVAL,
                 Crafted.south("blackcurrant", "2026-06-01"));
 
         assertThat(by.label()).isEqualTo("2029-30");
@@ -119,7 +121,7 @@ class StrikePlanTest {
     @Test
     void what_no_sensible_number_gives_is_not_promised() {
         Course gooseberry = Crafted.course("gooseberry", "leg", "disbudded");
-        StrikePlan.Want want = StrikePlan.Want.plants(400, Crafted.north(2032), 0.99);
+        StrikePlan.Want want = plants(400, Crafted.north(2032), 0.99);
 
         StrikePlan plan = StrikePlan.of(want, gooseberry, Crafted.survival(gooseberry),
                 Crafted.north("gooseberry", "2026-10-01"));
@@ -130,8 +132,7 @@ class StrikePlanTest {
 
     @Test
     void a_certainty_cannot_be_wanted() {
-        assertThatThrownBy(() -> StrikePlan.Want.plants(10, Crafted.north(2030), 1))
-                .hasMessageContaining("between 0 and 1");
+        assertThatThrownBy(() -> plants(10, Crafted.north(2030), 1)).hasMessageContaining("between 0 and 1");
     }
 
     @Test
@@ -144,5 +145,13 @@ class StrikePlanTest {
         assertThat(ParentWood.shootCm(1, 0, 20)).isCloseTo(20, within(1e-9));
         assertThat(ParentWood.forTwoCm(COURSE.method().measures()).orElseThrow()).isCloseTo(2 * 22 / 0.75,
                 within(1e-9));
+    }
+
+    private static StrikePlan.Want plants(int number, Season by, double sure) {
+        return new StrikePlan.Want(OptionalInt.of(number), OptionalDouble.empty(), by, sure);
+    }
+
+    private static StrikePlan.Want kilograms(double kg, Season by, double sure) {
+        return new StrikePlan.Want(OptionalInt.empty(), OptionalDouble.of(kg), by, sure);
     }
 }

@@ -9,23 +9,12 @@ import java.util.List;
  * @param warnings what speaks against it, one sentence each, the gravest first; empty where nothing does
  */
 public record ParentHealth(boolean fit, List<Warning> warnings) {
-    public ParentHealth {
-        warnings = List.copyOf(warnings);
-    }
 
     /** A bush with a disease that goes with its cuttings, and what was found on it. */
-    public record Sick(String plant, String finding, List<String> sources) {
-        public Sick {
-            sources = List.copyOf(sources);
-        }
-    }
+    public record Sick(String plant, String finding, List<String> sources) {}
 
     /** A sentence and its sources. */
-    public record Warning(String words, List<String> sources) {
-        public Warning {
-            sources = List.copyOf(sources);
-        }
-    }
+    public record Warning(String words, List<String> sources) {}
 
     /**
      * Judges a bush.

@@ -1,7 +1,5 @@
 package org.oldwood.craft.cuttings.survival;
 
-import java.util.Locale;
-
 /** A part of a cutting's life in which it may be lost, in order. */
 public enum Phase {
     /** From striking until it has roots and grows. */
@@ -16,9 +14,4 @@ public enum Phase {
     Phase(String words) { this.words = words; }
 
     public String words() { return words; }
-
-    /** As it stands in the data: {@code planting-out}. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 }
