@@ -101,8 +101,7 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
             adopt(line.item, Uids.EVENT, line.eventUid);
             adopt(line.item, Uids.TODO, line.todoUid);
         } catch (JsonProcessingException | RuntimeException e) {
-            problems.add("calendar-state-line", Place.of(FILE, number), "cannot be read: " + reason(e),
-                    "The item of this line starts again at revision 0; nothing else is lost.");
+            problems.tell("calendar-state-line", Place.of(FILE, number), reason(e));
         }
     }
 

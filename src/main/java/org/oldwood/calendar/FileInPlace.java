@@ -43,9 +43,7 @@ final class FileInPlace {
     void mustGiveWay(String calendarUid, Path file) throws IOException {
         Optional<String> there = Files.isRegularFile(file) && !replacing ? uid(file) : Optional.empty();
         if (!adopted && there.filter(uid -> !uid.isEmpty() && !uid.equals(calendarUid)).isPresent()) {
-            throw new RecordException(new Problem("calendar-of-another-garden", Place.of(file.toString()),
-                    "holds the calendar of another garden of this name",
-                    "Name another folder with --out; or, if that garden is gone, give --replace."));
+            throw new RecordException(Problem.of("calendar-of-another-garden", Place.of(file.toString())));
         }
         RecordFiles.mayReplace(garden.folder(), file, replacing || there.isPresent());
     }

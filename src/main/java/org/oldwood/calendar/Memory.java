@@ -105,9 +105,5 @@ public final class Memory {
         new CalendarState(all, kept).write(folder.resolve(CalendarState.FILE));
     }
 
-    private static Problem emptyPlan(Export.Garden garden) {
-        return new Problem("empty-plan", Place.of(garden.name()),
-                "has no task to write, so the calendars were left as they are",
-                "See what the record lacks with: oldwood check");
-    }
+    private static Problem emptyPlan(Export.Garden garden) { return Problem.of("empty-plan", Place.of(garden.name())); }
 }

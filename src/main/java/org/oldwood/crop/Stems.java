@@ -11,7 +11,6 @@ import java.util.TreeMap;
  * counted is unknown, which is not the same as none. Immutable.
  */
 public final class Stems {
-    /** No stems at all. */
     public static final Stems NONE = of();
 
     /** The greatest age that has a class of its own. */

@@ -57,10 +57,7 @@ public final class GardenStages {
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
-            problems.add("climate-of-the-other-half", declared.place(),
-                    "is a climate of the other half of the earth: " + climate.get().name()
-                            + ", but the garden lies at latitude " + latitude,
-                    "Look at the sign of the latitude: south is negative.");
+            problems.tell("climate-of-the-other-half", declared.place(), climate.get().name(), latitude);
             return Optional.empty();
         }
         return climate.map(each -> new GardenClimate(latitude, each, weather, documents));

@@ -35,7 +35,6 @@ public sealed interface Subject {
     /** What was noted of it, oldest first. */
     List<Entry> entries();
 
-    /** One plant. */
     record OnePlant(PlantState state, Crop of, BedState in) implements Subject {
         @Override
         public String id() { return state.plant().id(); }
@@ -64,7 +63,6 @@ public sealed interface Subject {
      */
     record Beside(boolean form, boolean bed) {}
 
-    /** All plants of one crop and form in one bed. */
     record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants,
             List<Entry> entries) implements Subject {
         /**

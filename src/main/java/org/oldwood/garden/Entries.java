@@ -25,7 +25,6 @@ public final class Entries {
         return out;
     }
 
-    /** The last entry of a kind. */
     public static Optional<Entry> last(List<Entry> entries, EntryKind kind) {
         for (int i = entries.size() - 1; i >= 0; i--) {
             if (entries.get(i).kind() == kind) { return Optional.of(entries.get(i)); }

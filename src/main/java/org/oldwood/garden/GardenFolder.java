@@ -51,10 +51,8 @@ public final class GardenFolder {
      */
     public static GardenFolder open(Path folder) {
         if (!Files.isRegularFile(folder.resolve(GARDEN_FILE))) {
-            throw new RecordException(new Problem("no-garden", Place.of(folder.toString()),
-                    Files.isDirectory(folder) ? "holds no " + GARDEN_FILE : "is not a folder",
-                    "Name a garden's folder with --garden DIR, or begin one: oldwood start DIR --name \"Our"
-                            + " garden\" --at 52,-2 --plants blackcurrant=4 --planted 2021"));
+            throw new RecordException(Problem.of("no-garden", Place.of(folder.toString()),
+                    Files.isDirectory(folder) ? "holds no " + GARDEN_FILE : "is not a folder"));
         }
         return new GardenFolder(folder);
     }

@@ -22,7 +22,6 @@ public interface Desk {
      */
     Reply note(String key, List<Map<String, String>> rows) throws IOException;
 
-    /** Takes an entry back. */
     Reply takeBack(String key, String entry) throws IOException;
 
     /**

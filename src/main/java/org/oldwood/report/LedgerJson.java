@@ -62,7 +62,6 @@ public final class LedgerJson {
 
     private LedgerJson() {}
 
-    /** The ledgers of some beds. */
     public static Record of(List<BedLedger> ledgers) {
         return new Ledgers(1, ledgers.stream().map(Ledger::of).toList());
     }

@@ -43,7 +43,6 @@ public final class TaskJson {
 
     private record Quantity(double value, String unit, String words, List<String> lines, List<String> arithmetic) {}
 
-    /** A task with all that is known of it. */
     public record OneTask(String id, String rule, String craft, About subject, String season, String title,
             Task.State state, Time window, LocalDate day, List<Part> shares, Optional<LocalDate> finished,
             Optional<Quantity> amount, Optional<Double> minutes, String text, List<Reason> reasons,

@@ -46,10 +46,7 @@ public final class TaskWords {
                         Dates.shortDay(task.window().last()));
     }
 
-    /** How many minutes, where it is known. */
-    public static Optional<String> minutes(Task task) {
-        return task.minutes().map(TaskWords::minutes);
-    }
+    public static Optional<String> minutes(Task task) { return task.minutes().map(TaskWords::minutes); }
 
     /** How minutes are known: no figure of work was read in print. */
     public static final String MINUTES_SEEN = "by your notes, else assumed";

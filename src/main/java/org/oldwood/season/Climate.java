@@ -47,9 +47,7 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
     private static Optional<Climate> named(Json.Text name, Documents documents, Problems problems) {
         List<String> known = documents.names("climates");
         if (known.contains(name.value())) { return Optional.of(bundled(name.value(), documents)); }
-        problems.add("unknown-climate", name.place(), "is not a climate that is known: \"" + name.value() + "\"",
-                "%s Or give twelve monthly means: \"climate\": {\"meanMaxC\": […], \"meanMinC\": […], \"rainMm\": […]}"
-                        .formatted(Nearest.hint(name.value(), known)));
+        problems.tell("unknown-climate", name.place(), name.value(), Nearest.hint(name.value(), known));
         return Optional.empty();
     }
 

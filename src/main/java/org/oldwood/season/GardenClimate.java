@@ -4,7 +4,6 @@ import org.oldwood.season.SeasonDays.Place;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
-/** The climate and weather of one garden. */
 public final class GardenClimate {
     private final Climate climate;
     private final SeasonMethods methods;

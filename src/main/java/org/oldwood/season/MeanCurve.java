@@ -13,7 +13,6 @@ public final class MeanCurve {
 
     private MeanCurve(double[] days) { this.days = days; }
 
-    /** The curve through twelve means. */
     public static MeanCurve through(Months months) { return months.curve(); }
 
     static MeanCurve make(Months months) {

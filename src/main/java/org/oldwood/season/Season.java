@@ -15,12 +15,10 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
     private static final int FIRST_MONTH_NORTH = 11;
     private static final int FIRST_MONTH_SOUTH = 5;
 
-    /** The season that contains the day. */
     public static Season containing(LocalDate day, Hemisphere hemisphere) {
         return new Season(year(day, hemisphere), hemisphere);
     }
 
-    /** The year of the season that contains the day. */
     public static int year(LocalDate day, Hemisphere hemisphere) {
         return day.getMonthValue() >= firstMonth(hemisphere) ? day.getYear() + 1 : day.getYear();
     }

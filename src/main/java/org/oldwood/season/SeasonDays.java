@@ -81,7 +81,6 @@ public final class SeasonDays {
         return (int) (date.toEpochDay() - first.toEpochDay());
     }
 
-    /** The day at a place. */
     public LocalDate day(int index) { return first.plusDays(index); }
 
     public double meanC(int day) { return (min[day] + max[day]) / 2; }

@@ -33,7 +33,6 @@ record Axis(LocalDate first, LocalDate end) {
         return WHOLE * Math.max(0, Math.min(1, share));
     }
 
-    /** The middle of a day. */
     double middle(LocalDate day) { return (at(day) + at(day.plusDays(1))) / 2; }
 
     boolean holds(LocalDate day) { return !day.isBefore(first) && day.isBefore(end); }

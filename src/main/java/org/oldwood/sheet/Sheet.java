@@ -18,7 +18,6 @@ import org.oldwood.plan.Task;
 record Sheet(List<Chart> stages, List<Year> years, List<BushCard> bushes, List<String> outlookWords, List<BedCard> beds,
         String waterLacking, List<String> questions, List<Source> sources) {
 
-    /** The charts of one season. */
     record Year(String label, List<Chart> charts) {}
 
     /** The same ground and scope give the same sheet. */

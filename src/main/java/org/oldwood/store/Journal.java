@@ -36,7 +36,6 @@ public final class Journal {
      */
     public record Contents(List<Line> lines, Optional<Line> torn) {}
 
-    /** A line and its number. */
     public record Line(int number, String text) {}
 
     /** Reads the file; one that is not there is empty. */

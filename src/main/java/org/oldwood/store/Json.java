@@ -10,10 +10,8 @@ public sealed interface Json {
     /** An object; keys keep the order of the file. */
     record Obj(Place place, Map<String, Json> members) implements Json {}
 
-    /** An array. */
     record Arr(Place place, List<Json> items) implements Json {}
 
-    /** A string. */
     record Text(Place place, String value) implements Json {}
 
     /** A number, with the digits as they were written. */

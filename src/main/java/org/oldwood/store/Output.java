@@ -117,7 +117,6 @@ public final class Output implements AutoCloseable {
         }
     }
 
-    /** Where to write. */
     public OutputStream out() { return out; }
 
     /** What was written so far, to be read again. */

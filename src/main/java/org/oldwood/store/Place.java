@@ -48,10 +48,8 @@ public sealed class Place {
         return new OnLine(file, path, line, column);
     }
 
-    /** The whole file. */
     public static Place of(String file) { return of(file, 0, 0, ""); }
 
-    /** A line of a file. */
     public static Place of(String file, int line) { return of(file, line, 0, ""); }
 
     /** The file's name as the user knows it. */

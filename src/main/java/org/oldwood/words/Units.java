@@ -50,10 +50,8 @@ public enum Units {
         return Arrays.stream(values()).filter(units -> units.key().equals(key)).findFirst();
     }
 
-    /** All words. */
     public static List<String> keys() { return Arrays.stream(values()).map(Units::key).toList(); }
 
-    /** Its word. */
     public String key() { return name().toLowerCase(Locale.ROOT); }
 
     /** A text of metric amounts in these units, each rounded as one would measure or weigh it. */

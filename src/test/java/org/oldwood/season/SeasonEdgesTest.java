@@ -17,11 +17,11 @@ import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.DegreeDays;
 import org.oldwood.season.sums.GrowingDegreeHours;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySum;
-import org.oldwood.season.sums.ModifiedUtah;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.store.Documents;
@@ -167,7 +167,8 @@ class SeasonEdgesTest {
     @ParameterizedTest
     @CsvSource({"-1, 0", "0, 0", "7, 1", "14, 0", "21, -1", "21.1, -1", "30, -1"})
     void modified_utah_by_its_sine(double celsius, double expected) {
-        assertThat(new ModifiedUtah().hour(celsius)).isCloseTo(expected, within(1e-12));
+        assertThat(ChillModels.read(Documents.bundled()).get("modified-utah").begin().hour(celsius)).isCloseTo(expected,
+                within(1e-12));
     }
 
     /** Two half waves from 4 °C to 25 and from 25 to 36: half of 21 at 14.5 °C, 21 × (1 − √½) at 30.5 °C. */

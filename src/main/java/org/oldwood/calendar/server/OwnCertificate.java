@@ -32,8 +32,7 @@ final class OwnCertificate {
             context.init(null, trust.getTrustManagers(), null);
             return context;
         } catch (CertificateException e) {
-            throw new RecordException(new Problem("no-certificate", Place.of(file.toString()), "holds no certificate",
-                    "Save the server's certificate as PEM or DER (X.509)."));
+            throw new RecordException(Problem.of("no-certificate", Place.of(file.toString())));
         } catch (GeneralSecurityException e) {
             throw new IOException("the runtime cannot trust a certificate of one's own", e);
         }

@@ -20,7 +20,6 @@ import org.oldwood.store.Journal;
 import org.oldwood.store.RecordException;
 import org.oldwood.words.Words;
 
-/** One run of {@link Publish}. */
 final class PublishRun {
     private static final int TRIES = 3;
     private static final int NOT_FOUND = 404;

@@ -66,7 +66,6 @@ record RoundItems(Map<String, Entry> begun, Wording wording) {
         return isBegun ? Item.Progress.begun((int) (WHOLE * done / round.all().size())) : Item.Progress.OPEN;
     }
 
-    /** How much of a task is done, from 0 to 1. */
     private double done(Task task) {
         if (task.state() != Task.State.OPEN) { return 1; }
         double shares = task.shares().stream().mapToDouble(Share::done).average().orElse(0);

@@ -185,7 +185,6 @@ final class RoundText {
                 .distinct().collect(Collectors.joining(", ")));
     }
 
-    /** A task on its own. */
     static String of(Task task) {
         List<String> lines = new ArrayList<>();
         TaskWords.minutes(task).ifPresent(lines::add);

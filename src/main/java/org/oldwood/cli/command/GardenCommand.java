@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.Main;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -226,6 +227,11 @@ public abstract class GardenCommand implements Callable<Integer> {
     public final Optional<GardenFolder> folderIfAny() throws IOException {
         boolean there = gardenDir.isPresent() || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
         return there ? Optional.of(folder()) : Optional.empty();
+    }
+
+    /** The garden's data, or where there is none those of the program alone. */
+    public final Documents documents() throws IOException {
+        return folderIfAny().map(GardenFolder::documents).orElseGet(Documents::bundled);
     }
 
     /**

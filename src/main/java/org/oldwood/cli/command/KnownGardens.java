@@ -79,7 +79,6 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
         }
     }
 
-    /** The folder of the usual garden. */
     public Optional<Path> usualFolder() { return usual.map(folders::get); }
 
     /** With one more; the first one is the usual one. */

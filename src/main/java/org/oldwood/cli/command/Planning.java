@@ -24,7 +24,6 @@ import org.oldwood.store.RecordException;
 public final class Planning {
     private Planning() {}
 
-    /** The stage dates of a garden. */
     public static Stages stages(GardenFolder folder, GardenState state) {
         return GardenStages.of(state, weather(folder, state.date()), folder.documents(), folder.problems());
     }

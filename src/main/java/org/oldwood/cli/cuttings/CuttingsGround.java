@@ -15,7 +15,6 @@ import org.oldwood.garden.GardenState;
  */
 record CuttingsGround(Crop crop, Course course, Survival survival, Setting setting, Optional<Own> garden) {
 
-    /** A garden's record and its lots. */
     record Own(GardenState state, LotBook book) {}
 
     static CuttingsGround of(Crop crop, Course course, Own own) {

@@ -85,7 +85,6 @@ final class LotList {
                 lot.parent().map(parent -> " from " + parent).orElse("")));
     }
 
-    /** One lot with all that is known of it. */
     void full(LotState lot, GardenState state) {
         Crop crop = crops.get(lot.crop());
         heading(lot);

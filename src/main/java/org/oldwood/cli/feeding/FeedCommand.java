@@ -37,7 +37,7 @@ public final class FeedCommand extends GardenCommand {
                 "--area, --soil and the like go with --crop; without it the beds are told");
         refuseIf(asked.crop.isPresent() && bed.isPresent(), "name a bed of the garden, or give --crop, not both");
         Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
-        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        Documents documents = documents();
         List<FeedSheet> sheets = asked.crop.isPresent() ? List.of(asked.sheet(this, documents))
                 : ofGarden(folder.orElseThrow());
         folder.ifPresent(this::stopOnProblems);

@@ -14,7 +14,6 @@ interface GroundSheet {
     /** The cautions that go with it; none where there is nothing to do. */
     List<Cautions.Caution> cautions(Cautions all);
 
-    /** As JSON has it. */
     Record answer(Cautions all);
 
     /** What a command answers as JSON. */

@@ -60,7 +60,7 @@ public final class MulchCommand extends GardenCommand {
         refuseIf(!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent()),
                 "--area is missing: how many square metres. Without it the beds are told");
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
-        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        Documents documents = documents();
         FeedingBooks books = new FeedingBooks(documents);
         List<MulchSheet> sheets = alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);

@@ -86,7 +86,7 @@ abstract class SoilCommand extends GardenCommand {
         refuseIf(!alone && (anyOther() || bare || area.isPresent() || target.isPresent()),
                 "--ph is missing: the measured pH. Without it the garden's beds are told");
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
-        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        Documents documents = documents();
         FeedingBooks books = new FeedingBooks(documents);
         List<SoilSheet> sheets = alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);

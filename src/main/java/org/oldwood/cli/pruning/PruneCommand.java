@@ -31,7 +31,6 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.TaskWords;
 import org.oldwood.season.Season;
-import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
@@ -100,11 +99,6 @@ public final class PruneCommand extends GardenCommand {
                 Optional.empty(), Optional.empty());
         Cautions.lines(Cautions.read(documents()).of(job)).forEach(line -> tell("Take care: " + line));
         return 0;
-    }
-
-    private Documents documents() throws IOException {
-        Optional<GardenFolder> folder = folderIfAny();
-        return folder.isPresent() ? folder.get().documents() : Documents.bundled();
     }
 
     private PruneSheet given() throws IOException {

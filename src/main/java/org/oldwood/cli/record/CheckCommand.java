@@ -110,7 +110,6 @@ public final class CheckCommand extends GardenCommand {
         }
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(List<Told> problems, List<Told> notices, List<String> questions) {
         Answer(Problems problems, List<Problem> notices, List<String> questions) {
             this(problems.list().stream().map(Told::of).toList(), notices.stream().map(Told::of).toList(), questions);

@@ -81,6 +81,5 @@ public final class GardensCommand extends GardenCommand {
         }
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(Optional<String> usual, Map<String, Path> gardens) {}
 }

@@ -117,7 +117,6 @@ public final class JournalCommand extends GardenCommand {
                 entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(List<Told> entries) {
         static Answer of(List<Entry> entries, Set<String> withdrawn) {
             return new Answer(entries.stream().map(entry -> new Told(entry.id(), entry.date(), entry.kind().key(),

@@ -200,6 +200,5 @@ public final class Noting {
                 entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(List<Json.Obj> noted) {}
 }

@@ -187,6 +187,5 @@ public final class StartCommand extends GardenCommand {
         return first;
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(String folder, Set<String> beds, int plants) {}
 }

@@ -55,6 +55,5 @@ public final class StockCommand extends GardenCommand {
                 length(plant).map(metres -> metres + " m").orElse(many), plant.cultivar().orElse(""));
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(List<Plant> plants) {}
 }

@@ -28,7 +28,6 @@ final class WishesAsked {
         static final Answers NONE = new Answers(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    /** The wishes in it. */
     record Wished(Optional<List<String>> never, Optional<String> alarm, Optional<Boolean> morePlants) {}
 
     private final GardenCommand command;

@@ -15,7 +15,6 @@ final class ChillLines {
         return "Chill from " + report.from() + " to " + report.to() + ": " + report.verdict() + ".";
     }
 
-    /** As JSON has it. */
     record Answer(LocalDate from, LocalDate to, double portions, String answer, @JsonUnwrapped @Nullable Wanted need,
             String words) {
         static Answer of(ChillReport report) {

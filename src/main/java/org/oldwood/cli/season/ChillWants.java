@@ -72,7 +72,6 @@ record ChillWants(Crop crop, List<Need> winters) {
         return String.join(", ", parts) + "; the poorest gave " + poorest;
     }
 
-    /** As JSON has it. */
     record Told(String crop, Optional<String> model, Optional<Double> wanted, Optional<Double> wantedLeast,
             Optional<Double> wantedMost, Optional<String> seen, Optional<List<String>> sources,
             Optional<Double> poorestWinter, @JsonAnyGetter Map<String, Integer> winters) {}

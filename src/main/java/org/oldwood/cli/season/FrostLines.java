@@ -19,7 +19,6 @@ final class FrostLines {
                 .formatted(day(year.last()), day(year.first()));
     }
 
-    /** One crop's. */
     static List<String> of(CropFrost frost) {
         List<String> lines = new ArrayList<>();
         frost.stages().forEach(each -> lines.add(inWords(each)));

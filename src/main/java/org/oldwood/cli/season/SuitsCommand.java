@@ -39,7 +39,6 @@ public final class SuitsCommand extends GardenCommand {
     @Option(names = "--at", required = true, paramLabel = "LAT,LON[,M]")
     List<String> at = List.of();
 
-    /** A crop at a place. */
     private record CropThere(String crop, String ripe, int ripePlusMinusDays, String firstFlower,
             int firstFlowerPlusMinusDays, Optional<String> chill, String chillAnswer,
             Optional<Double> yearsInHundredFrostInFlower, List<String> words) {}

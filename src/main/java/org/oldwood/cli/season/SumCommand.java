@@ -77,7 +77,6 @@ abstract class SumCommand extends GardenCommand {
     /** Works out what is told of a garden's crops beside the sums. */
     void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {}
 
-    /** Tells it. */
     void tellBeside() {}
 
     /** It as JSON has it. */
@@ -86,7 +85,7 @@ abstract class SumCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         Optional<GardenFolder> folder = folderIfAny();
-        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        Documents documents = documents();
         List<Measure> measures = measures(documents);
         double at = latitude(folder);
         Weather weather = weather(folder);

@@ -42,11 +42,10 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
             Problems problems) {
         List<String> names = lines.isEmpty() ? List.of()
                 : cells(lines.get(0).replace("\uFEFF", "").toLowerCase(Locale.ROOT));
-        names.stream().filter(name -> !COLUMNS.contains(name)).forEach(name -> problems.add("unknown-column",
-                Place.of(file, 1), "has an unknown column \"" + name + "\"", Nearest.hint(name, COLUMNS)));
+        names.stream().filter(name -> !COLUMNS.contains(name))
+                .forEach(name -> problems.tell("unknown-column", Place.of(file, 1), name, Nearest.hint(name, COLUMNS)));
         if (!names.containsAll(NEEDED)) {
-            problems.add("missing-column", Place.of(file, 1), "lacks one of the columns " + String.join(", ", NEEDED),
-                    "The first line must name the columns, for example: " + String.join(",", COLUMNS));
+            problems.tell("missing-column", Place.of(file, 1), String.join(", ", NEEDED), String.join(",", COLUMNS));
             return new Et0Table(List.of(), 0, 0, List.of());
         }
         List<Et0Words.Day> days = new ArrayList<>();
@@ -67,8 +66,7 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
                 basis.addAll(day.basis());
                 sum += day.penmanMonteith();
             } catch (DateTimeException | IllegalArgumentException e) {
-                problems.add("impossible-weather", Place.of(file, i + 1), "cannot be worked out: " + e.getMessage(),
-                        "Look whether columns are swapped, or their units others than °C, %, m/s, h and MJ/m².");
+                problems.tell("impossible-weather", Place.of(file, i + 1), String.valueOf(e.getMessage()));
             }
         }
         return new Et0Table(days, Math.rint(sum * 100) / 100, passedOver,

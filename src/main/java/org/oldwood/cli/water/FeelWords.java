@@ -1,6 +1,5 @@
 package org.oldwood.cli.water;
 
-import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.Soil;
 import org.oldwood.craft.water.Soils;
@@ -17,8 +16,8 @@ public final class FeelWords {
     private FeelWords() {}
 
     /** For every texture; needs no garden. */
-    static int all(Out out, Optional<GardenFolder> folder) {
-        Soils soils = Soils.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
+    static int all(Out out, Documents documents) {
+        Soils soils = Soils.read(documents);
         how(out, "BED");
         for (Soils.FeelGuide guide : soils.guides()) {
             print(out, guide);

@@ -35,7 +35,7 @@ public final class WaterCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        if (feel) { return FeelWords.all(out(), folderIfAny()); }
+        if (feel) { return FeelWords.all(out(), documents()); }
         if (compare && bed.isPresent()) { throw usage("--compare sets all beds side by side: leave out " + bed.get()); }
         refuseIf(crop.isPresent() && !compare, "--crop goes with --compare");
         GardenFolder folder = folder();

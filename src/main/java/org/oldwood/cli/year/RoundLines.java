@@ -43,7 +43,6 @@ final class RoundLines {
         return numbers.isEmpty() ? rounds.get(0).title() : "see %s".formatted(Words.list(numbers));
     }
 
-    /** A line of its own. */
     void say(String line) { rows.add(List.of(line)); }
 
     /** {@code 45 min}, {@code 2.5 h}; empty where nothing is known. */

@@ -6,8 +6,6 @@ import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.crop.Source;
 import org.oldwood.crop.Sources;
-import org.oldwood.garden.GardenFolder;
-import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -20,9 +18,8 @@ public final class SourcesCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        Optional<GardenFolder> folder = folderIfAny();
-        Sources sources = Sources.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
-        folder.ifPresent(this::stopOnProblems);
+        Sources sources = Sources.read(documents());
+        folderIfAny().ifPresent(this::stopOnProblems);
         List<Source> chosen = key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
         if (json) {
             out().json(new Answer(chosen));
@@ -66,6 +63,5 @@ public final class SourcesCommand extends GardenCommand {
         };
     }
 
-    /** The answer to {@code --json}. */
     private record Answer(List<Source> sources) {}
 }

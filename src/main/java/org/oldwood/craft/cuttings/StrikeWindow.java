@@ -12,7 +12,6 @@ import org.oldwood.season.Season;
  */
 public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List<String> sources) {
 
-    /** The window for a first growing season. */
     public static StrikeWindow of(Course course, Setting setting, Season first) {
         Timeline.Growth growth = new Timeline.Growth(first, setting.stages());
         Method.Window window = course.method().window();

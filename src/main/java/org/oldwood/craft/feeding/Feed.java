@@ -62,9 +62,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
     public static Feed ofLabel(Nutrients percent) {
         double least = Math.min(Math.min(percent.n(), percent.p2o5()), percent.k2o());
         if (percent.sum() > WHOLE || Math.min(least, percent.mgo()) < 0 || percent.sum() == 0) {
-            throw new RecordException(new Problem("analysis-over-100", Place.of("analysis"),
-                    "must add up to more than 0 and at most 100 % but adds up to " + Words.amount(percent.sum()) + " %",
-                    "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for example; MgO may follow."));
+            throw new RecordException(
+                    Problem.of("analysis-over-100 label", Place.of("analysis"), Words.amount(percent.sum())));
         }
         Map<Nutrient, Figure> analysis = new EnumMap<>(Nutrient.class);
         for (Nutrient nutrient : Nutrient.values()) {

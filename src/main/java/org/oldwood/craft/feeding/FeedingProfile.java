@@ -67,7 +67,6 @@ public record FeedingProfile(Figure targetPh, boolean acidSoil, Optional<Figure>
         return tables;
     }
 
-    /** The school of that id. */
     public Optional<School> school(String id) {
         return schools.stream().filter(school -> school.id().equals(id)).findFirst();
     }
@@ -77,7 +76,6 @@ public record FeedingProfile(Figure targetPh, boolean acidSoil, Optional<Figure>
         return exclude.stream().filter(each -> tags.contains(each.tag())).findFirst();
     }
 
-    /** The table of nitrogen for a cultivar of its own kind. */
     Optional<String> nitrogenTableFor(String cultivar) {
         return cultivars.stream().filter(group -> group.starts().stream().anyMatch(cultivar::startsWith))
                 .map(Cultivars::nitrogenTable).findFirst();

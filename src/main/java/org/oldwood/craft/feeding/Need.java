@@ -166,8 +166,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
         private static double needed(double count, String what) {
             if (count > 0) { return count; }
-            throw new RecordException(new Problem("plants-not-known", Place.of(what),
-                    "must be given, because this school reckons by the plant",
+            throw new RecordException(Problem.of("plants-not-known", Place.of(what),
                     what.equals("bushes") ? "Say how many bushes share the ground, for example --bushes 4."
                             : "Say how many metres of row there are, for example --row 5."));
         }
@@ -201,9 +200,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     }
 
     public static RecordException unknownTexture(SoilClasses soils, String texture) {
-        return new RecordException(new Problem("unknown-texture", Place.of("texture"),
-                "must be one of " + String.join(", ", soils.textures()) + " but is \"" + texture + "\"",
-                "Feel a moist pinch of the soil: gritty is sandy, silky is silty, one that"
-                        + " rolls into a worm is clayey."));
+        return new RecordException(Problem.of("unknown-texture one-of", Place.of("texture"),
+                String.join(", ", soils.textures()), texture));
     }
 }

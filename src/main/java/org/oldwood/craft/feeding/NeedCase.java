@@ -51,10 +51,7 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
     public record Ground(double areaM2, int bushes, double rowM) {
         public Ground {
             if (!(areaM2 > 0) || bushes < 0 || rowM < 0) {
-                throw new RecordException(new Problem("area-not-positive", Place.of("area"),
-                        "must be more than 0 m² with no negative number of plants, but is %s m² with %s bushes and %s m of row"
-                                .formatted(areaM2, bushes, rowM),
-                        "Measure the bed: length times width in metres."));
+                throw new RecordException(Problem.of("area-not-positive", Place.of("area"), areaM2, bushes, rowM));
             }
         }
     }

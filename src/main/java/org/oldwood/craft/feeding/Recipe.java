@@ -34,7 +34,6 @@ public record Recipe(List<Part> parts, Nutrients gives) {
         }
     }
 
-    /** How much of a feed is in it. */
     double amount(Feed feed) {
         return parts.stream().filter(part -> part.feed.equals(feed)).mapToDouble(Part::amount).sum();
     }

@@ -17,7 +17,6 @@ public record Teaching(String id, String words, List<String> sources, Seen seen,
     @Override
     public void check(Fields fields) { fields.tellIf(sources.isEmpty(), "source", "missing-source of-way"); }
 
-    /** The steps for a time of year and a stage of life. */
     public List<Step> steps(String time, StageOfLife life) {
         return steps.stream().filter(step -> step.suits(time, life)).toList();
     }

@@ -71,10 +71,8 @@ public final class CropCurves {
         }
     }
 
-    /** The weather that the curves go with. */
     public WeatherSeries weather() { return weather; }
 
-    /** The year that names the season of a day. */
     public int seasonYear(int day) { return seasons[day]; }
 
     public Curve of(Crop crop, CropWater water) { return curves.computeIfAbsent(crop.id(), id -> curve(crop, water)); }

@@ -48,7 +48,6 @@ public final class WaterFigures {
     public record Group(String name, CropCoefficient single, CropCoefficient basal, @Key("height") Figure heightM,
             Figure depletion, Figure cautiousDepletion, Figure rootDepth, List<String> sources) {}
 
-    /** The group of a name. */
     public Group group(String id) {
         Fields group = RecordReader.must(coefficients, id);
         List<String> sources = RecordReader.must(group, "single").texts("source");

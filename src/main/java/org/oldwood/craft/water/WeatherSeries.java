@@ -68,7 +68,6 @@ public final class WeatherSeries {
 
     public int days() { return et0.length; }
 
-    /** The last day. */
     public LocalDate last() { return first.plusDays(et0.length - 1L); }
 
     /** How many days after the first a day comes; below 0 before it. */

@@ -44,7 +44,6 @@ public final class SharedBed {
                 Words.amount(of.getValue().targetPh().high()));
     }
 
-    /** The crops of a bed. */
     static List<Crop> crops(BedState bed, Crops crops) {
         return bed.plants().stream().map(plant -> plant.plant().crop()).distinct().map(crops::get).toList();
     }

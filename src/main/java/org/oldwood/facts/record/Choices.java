@@ -60,17 +60,14 @@ public final class Choices {
             ways(key.substring(OF.length())).ifPresentOrElse(ways -> known(text, ways),
                     () -> unknownSubject(key, value));
         } else {
-            problems.add("unknown-choice", value.place(),
-                    "is nothing to choose; \"choices\" may hold feeding, renewal, renewal.CROP and renewal.PLANT",
-                    Nearest.to(key, List.of(FEEDING, RENEWAL)).map(near -> "Did you mean \"" + near + "\"?")
-                            .orElse(""));
+            problems.tell("unknown-choice key", value.place(),
+                    Nearest.to(key, List.of(FEEDING, RENEWAL)).map("Did you mean \"%s\"?"::formatted).orElse(""));
         }
     }
 
     private void known(Json.Text way, Collection<String> ways) {
         if (!ways.contains(way.value())) {
-            problems.add("unknown-way", way.place(), "names no way that is known here: \"" + way.value() + "\"",
-                    Nearest.hint(way.value(), ways));
+            problems.tell("unknown-way", way.place(), way.value(), Nearest.hint(way.value(), ways));
         }
     }
 
@@ -78,9 +75,8 @@ public final class Choices {
         Set<String> known = new TreeSet<>(crops.ids());
         known.addAll(state.plants().keySet());
         String seen = key.substring(OF.length());
-        problems.add("unknown-choice", value.place(),
-                "chooses for \"" + seen + "\", which is neither a plant nor a crop",
-                Nearest.to(seen, known).map(near -> "Did you mean \"" + OF + near + "\"?")
+        problems.tell("unknown-choice subject", value.place(), seen,
+                Nearest.to(seen, known).map(near -> "Did you mean \"%s%s\"?".formatted(OF, near))
                         .orElse("Name a plant of this garden, or a crop."));
     }
 

@@ -113,7 +113,6 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         return count;
     }
 
-    /** What refills the bed on a day. */
     public Dose refill(LocalDate day) {
         return Dose.toRefill(days.depletion(index(day)), soil.groundM2(), soil.plants());
     }

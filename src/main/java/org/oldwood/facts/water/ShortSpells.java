@@ -47,7 +47,6 @@ final class ShortSpells {
 
     private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
-    /** One of these days as a fact. */
     public Fact day(Optional<LocalDate> day, String verb) {
         return day
                 .map(date -> Fact.day(date, bed() + verb + date + " in mean weather, if nobody waters").from(sources()))

@@ -45,10 +45,7 @@ public final class Summers {
             summers = List.copyOf(summers);
         }
 
-        /** Mean of the days short. */
-        public double meanDaysShort() {
-            return summers.stream().mapToInt(Fared::daysShort).average().orElse(0);
-        }
+        public double meanDaysShort() { return summers.stream().mapToInt(Fared::daysShort).average().orElse(0); }
 
         /** Mean share of the available water held. */
         public double meanHeld() {

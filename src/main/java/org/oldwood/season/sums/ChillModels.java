@@ -16,10 +16,11 @@ import org.oldwood.store.Fields;
 public final class ChillModels {
     private static final List<String> KINDS = List.of("hours", "steps", "modified-utah", "dynamic",
             "dynamic-hour-before");
+    private static final double PERIOD_C = 28;
+    private static final double WARM_C = 21;
 
     private final Map<String, ChillModel> byKey = new LinkedHashMap<>();
 
-    /** One model. */
     public record ChillModel(String key, String name, String unit, List<String> sources, Seen seen, String note,
             Maker maker) {
         /** A new sum, at its beginning. */
@@ -53,18 +54,24 @@ public final class ChillModels {
         return switch (fields.oneOf("kind", KINDS)) {
             case "hours" -> hours(fields);
             case "steps" -> steps(fields);
-            case "modified-utah" -> ModifiedUtah::new;
+            case "modified-utah" -> () -> ChillModels::modifiedUtah;
             case "dynamic-hour-before" -> DynamicModel::hourBefore;
             default -> DynamicModel::sameHour;
         };
     }
 
+    /** Counts hours between two temperatures; one at exactly the upper end counts where the data say so. */
     private static Maker hours(Fields fields) {
         double from = fields.optionalNumber("fromC", -50, 50).orElse(Double.NEGATIVE_INFINITY);
-        ChillHours hours = new ChillHours(from, fields.number("toC", -50, 50), fields.flag("toCounts", true));
-        return () -> hours;
+        double to = fields.number("toC", -50, 50);
+        boolean toCounts = fields.flag("toCounts", true);
+        return () -> celsius -> celsius >= from && (celsius < to || (toCounts && celsius == to)) ? 1 : 0;
     }
 
+    /**
+     * Weighs each hour by a table of steps, as the Utah model and its relatives do. A step reaches from above the end
+     * of the one before to its own end, which is included; the last has no end.
+     */
     private static Maker steps(Fields fields) {
         double[] ends = array(fields.numbers("upToC"));
         double[] weights = array(fields.numbers("weights"));
@@ -72,8 +79,22 @@ public final class ChillModels {
             fields.tell("weights", "weights-and-steps", weights.length, ends.length);
             return () -> celsius -> 0;
         }
-        ChillUnits units = new ChillUnits(ends, weights);
-        return () -> units;
+        return () -> celsius -> {
+            int step = 0;
+            while (step < ends.length && celsius > ends[step]) {
+                step++;
+            }
+            return weights[step];
+        };
+    }
+
+    /**
+     * A sine instead of steps (Linvill 1990, as coded in the R package dormancyR): sin(2 pi T/28) above 0 °C to 21 °C,
+     * -1 above, 0 at and below 0 °C.
+     */
+    private static double modifiedUtah(double celsius) {
+        if (celsius <= 0) { return 0; }
+        return celsius > WARM_C ? -1 : Math.sin(2 * Math.PI * celsius / PERIOD_C);
     }
 
     private static double[] array(List<Double> numbers) {

@@ -37,8 +37,7 @@ public final class WeatherFile {
             Optional<WeatherDay> before = old.on(day.date());
             WeatherDay both = before.map(day::over).orElse(day);
             if (!replace && before.filter(each -> !each.over(day).equals(both)).isPresent()) {
-                problems.add("day-twice", Place.of(NAME), "has other weather for " + day.date() + " already",
-                        "Give --replace where the new file is the right one.");
+                problems.tell("day-twice", Place.of(NAME), day.date());
             }
             all.add(both);
         }

@@ -30,9 +30,7 @@ public record RoundPage(String title, boolean month, List<String> facts, List<St
     /** The first day of a month on the strip; {@code x} in per cent of its width. */
     public record Tick(String label, String x) {}
 
-    /** Rounds under one heading. */
     public record Group(String heading, List<Line> lines) {
-        /** The groups that have rounds. */
         static List<Group> filled(List<Group> groups) {
             return groups.stream().filter(group -> !group.lines.isEmpty()).toList();
         }

@@ -13,7 +13,6 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
     /** A bush with a disease that goes with its cuttings, and what was found on it. */
     public record Sick(String plant, String finding, List<String> sources) {}
 
-    /** A sentence and its sources. */
     public record Warning(String words, List<String> sources) {}
 
     /**

@@ -31,7 +31,6 @@ public final class Survival {
         return new SurvivalChain(left);
     }
 
-    /** All phases. */
     public SurvivalChain whole() { return from(Phase.ROOTING, 0); }
 
     /** The rates after the garden's past lots. */

@@ -18,11 +18,8 @@ public record NeutralisingValue(double percentCaCO3) {
 
     public NeutralisingValue {
         if (!(percentCaCO3 > 0 && percentCaCO3 <= PURE_OXIDE + ROUNDED)) {
-            throw new RecordException(new Problem("neutralising-value-out-of-range", Place.of("neutralising value"),
-                    "must be more than 0 and no more than pure quicklime has (100 %% CaO = 178 %% CaCO3) but comes to %s %% CaCO3"
-                            .formatted(Math.round(percentCaCO3)),
-                    "Look at the bag again, and say which scale it uses: % CaO (limestone"
-                            + " about 50) or % CaCO3 (limestone about 100)."));
+            throw new RecordException(Problem.of("neutralising-value-out-of-range", Place.of("neutralising value"),
+                    Math.round(percentCaCO3)));
         }
     }
 

@@ -64,7 +64,6 @@ public record SulphurTable(double target, List<Double> startPh, Map<String, List
         return List.copyOf(all);
     }
 
-    /** The highest pH of the table. */
     public double highestStart() { return startPh.get(startPh.size() - 1); }
 
     /**
