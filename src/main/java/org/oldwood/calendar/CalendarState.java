@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -84,7 +83,7 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
     public static CalendarState of(Path folder, Problems problems) throws IOException {
         CalendarState state = new CalendarState(new TreeMap<>(), new LinkedHashMap<>());
         Path file = folder.resolve(FILE);
-        if (!Files.exists(file)) { return state; }
+        if (!Text.isThere(file)) { return state; }
         // octets that are no UTF-8 spoil their line, not the file
         List<String> lines = new String(Text.octets(file), StandardCharsets.UTF_8).lines().toList();
         for (int i = 1; i < lines.size(); i++) {

@@ -19,8 +19,13 @@ public final class RecordFiles {
 
     private RecordFiles() {}
 
-    /** Whether a file is part of the record of the garden in {@code folder}, under whatever name or link. */
+    /** Whether a file is part of the record of the garden in {@code folder}, under whatever name or link, or would become it. */
     public static boolean isPart(Path folder, Path file) throws IOException {
+        Path beside = file.toAbsolutePath().getParent();
+        if (beside != null && Files.exists(beside) && Files.isSameFile(beside, folder)
+                && FILES.contains(file.toAbsolutePath().getFileName().toString())) {
+            return true;
+        }
         if (!Files.exists(file)) { return false; }
         for (String name : FILES) {
             Path part = folder.resolve(name);

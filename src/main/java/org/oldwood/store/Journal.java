@@ -40,7 +40,7 @@ public final class Journal {
 
     /** Reads the file; one that is not there is empty. */
     public Contents read() throws IOException {
-        return contents(Files.exists(file) ? Text.octets(file) : new byte[0]);
+        return contents(Text.isThere(file) ? Text.octets(file) : new byte[0]);
     }
 
     private static Contents contents(byte[] bytes) {
@@ -139,9 +139,9 @@ public final class Journal {
     }
 
     private void appendLocked(List<String> lines) throws IOException {
-        boolean fresh = !Files.exists(file);
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ,
-                StandardOpenOption.WRITE)) {
+        boolean fresh = !Text.isThere(file);
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE,
+                fresh ? StandardOpenOption.CREATE : StandardOpenOption.READ)) {
             long end = mendTail(channel);
             ByteBuffer bytes = ByteBuffer.wrap((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
             try {

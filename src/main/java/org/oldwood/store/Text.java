@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
 /** Text of files that people and other programs wrote. */
@@ -15,13 +16,19 @@ public final class Text {
 
     private Text() {}
 
+    /** Whether something bears that name: a link that leads nowhere, too, since what it led to is missed. */
+    public static boolean isThere(Path file) {
+        return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+    }
+
     /**
      * All octets of a file that a folder may hold.
      *
-     * @throws FileSystemException where it is a folder, or a pipe or device, which might never end
+     * @throws FileSystemException where it is a folder, a link that leads nowhere, or a pipe or device, which might
+     *         never end
      */
     public static byte[] octets(Path file) throws IOException {
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
+        if (isThere(file) && !Files.isRegularFile(file)) {
             throw new FileSystemException(file.toString(), null, "is no file");
         }
         return Files.readAllBytes(file);

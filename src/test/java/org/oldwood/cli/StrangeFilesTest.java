@@ -15,6 +15,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Cli;
 import org.oldwood.cli.record.NotingChild;
@@ -178,6 +179,33 @@ class StrangeFilesTest {
 
         assertThat(result.exit()).isNotZero();
         assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.io");
+    }
+
+    /** The disk that it leads to may be away: that is no empty record. */
+    @ParameterizedTest
+    @CsvSource({"weather.csv, calendar", "calendar-state.jsonl, calendar", "journal.jsonl, tasks",
+            "journal.jsonl, pack", "journal.jsonl, calendar --feed=journal.jsonl --replace",
+            "journal.jsonl, note watered --bed=blackcurrant-bed --litres=5"})
+    void a_link_of_the_record_that_leads_nowhere_is_told(String name, String command) throws IOException {
+        Files.deleteIfExists(garden.resolve(name));
+        Path away = garden.resolveSibling("away.txt");
+        Files.createSymbolicLink(garden.resolve(name), away);
+
+        Cli.Result result = run((command + " " + TODAY).split(" ", -1));
+
+        assertThat(result.exit()).isNotZero();
+        assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.");
+        assertThat(away).doesNotExist();
+        assertThat(garden.resolve("terrace-2026-11-25.zip")).doesNotExist();
+    }
+
+    @Test
+    void a_calendar_is_not_laid_in_the_place_of_a_weather_file_to_come() {
+        Cli.Result result = run("calendar", "--feed=" + garden.resolve("weather.csv"), TODAY);
+
+        assertThat(result.exit()).isEqualTo(1);
+        assertThat(result.err()).contains("part of the garden's record");
+        assertThat(garden.resolve("weather.csv")).doesNotExist();
     }
 
     @ParameterizedTest

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.URI;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
@@ -43,7 +42,7 @@ final class Known {
     /** A line that cannot be read is as none. */
     private Map<String, Line> read() throws IOException {
         Map<String, Line> read = new TreeMap<>();
-        if (Files.exists(file)) {
+        if (Text.isThere(file)) {
             for (String text : new String(Text.octets(file), UTF_8).lines().toList()) {
                 try {
                     Line line = MAPPER.readValue(text, Line.class);

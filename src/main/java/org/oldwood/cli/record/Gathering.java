@@ -12,6 +12,7 @@ import org.oldwood.store.Archive;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
+import org.oldwood.store.Text;
 
 /**
  * Gathers a garden's folder for an archive: everything but what is hidden, can be made again, or is an archive itself.
@@ -38,7 +39,7 @@ final class Gathering {
      */
     void all() throws IOException {
         gather(folder, "", List.of(folder.toRealPath()));
-        if (!Files.exists(folder.resolve(GardenFolder.JOURNAL_FILE))) {
+        if (!Text.isThere(folder.resolve(GardenFolder.JOURNAL_FILE))) {
             archive.add(GardenFolder.JOURNAL_FILE, new byte[0]);
         }
         for (String needed : List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE)) {

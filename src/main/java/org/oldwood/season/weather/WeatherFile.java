@@ -1,7 +1,6 @@
 package org.oldwood.season.weather;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,7 +21,7 @@ public final class WeatherFile {
     /** The garden's weather; none where there is no file or it has problems, which are told. */
     public static Weather read(Path folder, LocalDate today, Problems problems) throws IOException {
         Path file = folder.resolve(NAME);
-        if (!Files.exists(file)) { return Weather.none(); }
+        if (!Text.isThere(file)) { return Weather.none(); }
         return WeatherReader.read(Text.octets(file), NAME, today, WeatherHints.NONE, problems)
                 .map(WeatherImport::weather).orElse(Weather.none());
     }
