@@ -55,6 +55,17 @@ class FeedingAdviceTest {
                         && task.season().label().equals(season) && task.id().contains("ribes"));
     }
 
+    /** What the first dressing of canes may still give is not planned a second time for the rest. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-05-02, 2027", "-41, 2026-11-12, 2026-27"})
+    void canes_are_fed_once_while_their_first_dressing_is_due(double latitude, String today, String season) {
+        TestGarden garden = new TestGarden(latitude, ", 'materials': ['ammonium-sulphate']".replace('\'', '"'));
+
+        assertThat(garden.plan(today).tasks())
+                .filteredOn(task -> task.id().startsWith("feed-canes") && task.season().label().equals(season))
+                .filteredOn(task -> !task.window().first().isAfter(LocalDate.parse(today))).hasSize(1);
+    }
+
     @Test
     void a_bed_fed_in_full_is_left_alone() {
         TestGarden garden = north()
