@@ -24,8 +24,6 @@ import org.oldwood.store.Fields;
  */
 public final class Cautions {
     private static final int MONTHS = 12;
-    private static final int MOST = 2;
-    private static final int MOST_WORDS = 40;
     private static final Comparator<Caution> GRAVEST_FIRST = Comparator.comparingInt(Caution::gravity).reversed()
             .thenComparingInt(Caution::place);
 
@@ -139,20 +137,6 @@ public final class Cautions {
     /** The lines of all, the gravest first, each once. */
     public static List<String> lines(Collection<Caution> cautions) {
         return ranked(cautions).stream().map(Caution::line).toList();
-    }
-
-    /** The lines that an entry has room for: the two gravest, of at most 40 words together. */
-    public static List<String> gravest(Collection<Caution> cautions) {
-        List<String> lines = new ArrayList<>(MOST);
-        int words = 0;
-        for (String line : lines(cautions)) {
-            int more = line.split(" ", -1).length;
-            if (lines.size() < MOST && (lines.isEmpty() || words + more <= MOST_WORDS)) {
-                lines.add(line);
-                words += more;
-            }
-        }
-        return List.copyOf(lines);
     }
 
     private static boolean meets(Collection<String> some, Collection<String> others) {

@@ -166,17 +166,11 @@ class CautionsTest {
     }
 
     @Test
-    void an_entry_has_the_two_gravest_of_forty_words_and_the_sheet_has_all_once() {
+    void all_are_told_once_the_gravest_first() {
         List<Cautions.Caution> all = CAUTIONS.of(Cautions.Job.of("lime", Set.of("lime", "dusty"), List.of()));
 
-        assertThat(Cautions.gravest(all)).hasSize(2).first().asString().contains("15 minutes");
-        assertThat(Cautions.lines(all)).hasSizeGreaterThan(4).doesNotHaveDuplicates();
-        for (Rule rule : RULES) {
-            List<String> told = Cautions.gravest(CAUTIONS.of(new Cautions.Job(rule.work(), rule.tools(),
-                    rule.cautions(), List.of(), Optional.empty(), Optional.empty())));
-            assertThat(told).hasSizeLessThanOrEqualTo(2);
-            assertThat(String.join(" ", told).split(" ")).hasSizeLessThanOrEqualTo(40);
-        }
+        assertThat(Cautions.lines(all)).hasSizeGreaterThan(4).doesNotHaveDuplicates().first().asString()
+                .contains("15 minutes");
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.oldwood.cli.Main;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
 import org.oldwood.store.Csv;
@@ -101,5 +102,15 @@ final class GardenDesk implements Desk {
         List<String> said = new ArrayList<>();
         (out.toString(UTF_8) + err.toString(UTF_8)).lines().filter(line -> !line.isBlank()).forEach(said::add);
         return new Ran(code, said);
+    }
+
+    /** Reads the garden anew for one look of the page: what others noted meanwhile is in it. */
+    private static final class PageViewer extends GardenCommand {
+        PageView view() throws IOException {
+            return new PageData(folder(), GardenPlan.of(this, folder()), units()).view();
+        }
+
+        @Override
+        public int run() throws IOException { throw new IllegalStateException("the page's view is no command"); }
     }
 }
