@@ -2,6 +2,7 @@ package org.oldwood.craft.pruning;
 
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.oldwood.crop.Stems;
 import org.oldwood.crop.Yield;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
