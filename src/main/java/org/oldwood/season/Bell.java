@@ -1,5 +1,7 @@
 package org.oldwood.season;
 
+import org.apache.commons.numbers.gamma.Erfc;
+
 /** The standard normal distribution. */
 final class Bell {
     /** Five points of the normal curve, in standard deviations, that stand for all of it (Gauss and Hermite). */
@@ -12,16 +14,8 @@ final class Bell {
 
     static double density(double z) { return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI); }
 
-    /**
-     * The share below {@code z}; Abramowitz and Stegun, Handbook of Mathematical Functions, equation 26.2.17, whose
-     * error is below 7.5e-8.
-     */
-    static double below(double z) {
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = density(z) * t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return z < 0 ? tail : 1 - tail;
-    }
+    /** The share below {@code z}. */
+    static double below(double z) { return Erfc.value(-z / Math.sqrt(2)) / 2; }
 
     /** What a value about {@code mean} with this spread is above {@code base} on the average. */
     static double expectedAbove(double mean, double spread, double base) {

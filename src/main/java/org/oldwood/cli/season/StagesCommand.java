@@ -22,7 +22,6 @@ import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 import org.oldwood.season.place.PlaceClimate;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -77,7 +76,7 @@ public final class StagesCommand extends GardenCommand {
         if (folder.crops().ids().contains(wanted)) { return List.of(wanted); }
         List<String> known = new ArrayList<>(folder.crops().ids());
         known.addAll(state.plants().keySet());
-        throw usage("there is no crop or plant \"" + wanted + "\". " + Nearest.hint(wanted, known));
+        throw noSuch("crop or plant", wanted, known);
     }
 
     private void tellOf(Crop crop, Season season, Stages stages) {

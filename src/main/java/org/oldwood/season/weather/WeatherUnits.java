@@ -69,20 +69,17 @@ public enum WeatherUnits {
 
     /** Why days read as °C, where the place's mean temperatures are known, may be °F: a mild winter looks like either. */
     public static Optional<String> mayBeFahrenheit(Weather weather, Months meansC) {
-        double[] off = {0, 0};
-        int count = 0;
-        for (WeatherDay day : weather.days()) {
-            if (day.minC().isPresent() && day.maxC().isPresent()) {
-                double mean = (day.minC().getAsDouble() + day.maxC().getAsDouble()) / 2;
-                double usual = meansC.in(day.date().getMonthValue());
-                off[0] += mean - usual;
-                off[1] += F.celsius(mean) - usual;
-                count++;
-            }
-        }
-        return off[0] <= FAR_C * count || Math.abs(off[1]) > off[0] / 2 ? Optional.empty()
-                : Optional.of(
-                        "would be %.0f °C warmer than the climate of this place, read as °C".formatted(off[0] / count));
+        double asC = warmer(weather, meansC, C);
+        boolean far = asC > FAR_C && Math.abs(warmer(weather, meansC, F)) < asC / 2;
+        return Optional.of("would be %.0f °C warmer than the climate of this place, read as °C".formatted(asC))
+                .filter(words -> far);
+    }
+
+    private static double warmer(Weather weather, Months meansC, WeatherUnits units) {
+        return weather.days().stream().filter(day -> !WeatherRows.lacksTemperature(day))
+                .mapToDouble(day -> units.celsius((day.minC().getAsDouble() + day.maxC().getAsDouble()) / 2)
+                        - meansC.in(day.date().getMonthValue()))
+                .average().orElse(0);
     }
 
     private String key() { return name().toLowerCase(Locale.ROOT); }
