@@ -39,7 +39,8 @@ class SecondReadingTest {
             "the publication's own text, or a stored copy of it", "notes", "the notes taken when it was read", "sum",
             "the sum done again: the row or its table says that it is computed", "choice",
             "nothing: the row says that it is remembered, common practice or ours", "absent",
-            "nothing: the row says that its print was not at hand");
+            "nothing: the row says that its print was not at hand", "totals",
+            "the printed totals that the rows add up to");
 
     record Line(String table, String beside, String rows, String sum) {}
 
