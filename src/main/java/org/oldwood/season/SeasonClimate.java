@@ -11,6 +11,7 @@ import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.ChillModels.ChillModel;
 import org.oldwood.season.sums.ChillReport;
 import org.oldwood.store.Documents;
+import org.oldwood.words.Words;
 
 /** One season's days at one garden, with the winter's chill. */
 final class SeasonClimate {
@@ -38,7 +39,8 @@ final class SeasonClimate {
     public String basis() {
         String on = "on the climate of " + climate.name();
         return days.measuredDays() == 0 ? on
-                : "on " + days.measuredDays() + " days of the garden's weather, else " + on;
+                : "on %s of the garden's weather, else %s".formatted(Words.count(days.measuredDays(), "day", "days"),
+                        on);
     }
 
     public StageModel model(Optional<ChillNeed> need) {

@@ -148,8 +148,8 @@ class SumCommandsTest {
                 .toString();
 
         assertThat(total(run(sum, "--weather", file, "--latitude=46.6", "--model", model, "--json", "--from",
-                from.toString(), "--to", "%s-02-28".formatted(from.getYear() + 1)).out())).isCloseTo(printed,
-                        within(to));
+                from.toString(), "--to", "%s-02-28".formatted(from.getYear() + 1)).out()))
+                .isCloseTo(printed, within(to));
     }
 
     /** The evening of the last day runs towards the next morning, measured or not asked for. */
