@@ -105,6 +105,9 @@ final class PublishRun {
         }
         Map<String, Stored> there = collection.read(uids);
         there.keySet().forEach(known::isThere);
+        // before anything is written: what stands as a to-do alone wants its event in this run, not in the next
+        taken.forEach(component -> written(component).stream().filter(out -> there.containsKey(uid(component, out)))
+                .forEach(Outgoing::isThere));
         // before it is taken away: or a run that is killed then would hold what it took away for the person's doing
         taken.forEach(component -> written(component).stream().filter(out -> out.isCancelled(component))
                 .forEach(out -> known.isGone(uid(component, out))));
@@ -134,7 +137,6 @@ final class PublishRun {
 
     private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
         Ours ours = ItemObject.ours(memory.component(task, component), task, !task.isCancelled(component));
-        old.ifPresent(there -> task.isThere());
         if (task.isCancelled(component)) {
             if (old.isPresent()) { cancel(collection, task, ours, old.get()); }
         } else if (old.isPresent()) {

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.Bounds;
 
 /**
@@ -49,6 +51,18 @@ class PublishModelTest {
                 Duration.ofNanos(System.nanoTime() - began).toSeconds(), bounds.longest().toMillis());
         assertThat(failures.subList(0, Math.min(failures.size(), 5))).as(failures.size() + " sequences").isEmpty();
         assertThat(bounds.longest()).isLessThan(Bounds.LONGEST);
+    }
+
+    /** The memory is lost, and of finished work only the to-do stands: the second run found more to do than the first. */
+    @ParameterizedTest
+    @ValueSource(ints = {903525, 906631})
+    void finished_work_of_which_the_to_do_stands_gets_its_event_at_once(int seed) throws IOException {
+        Path folder = folder();
+        try {
+            new ModelSequence(folder, new Random(seed), "sequence " + seed).run();
+        } finally {
+            empty(folder);
+        }
     }
 
     /** In memory where the system has such a place: forcing to a disk, which other tests try, is most of the time. */
