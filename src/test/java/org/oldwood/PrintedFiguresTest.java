@@ -22,6 +22,8 @@ class PrintedFiguresTest {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:/\\d+)?");
 
+    private static final Pattern SHARE = Pattern.compile("of (\\d+) % (N|P2O5)");
+
     /** Inch, foot (cm and m), lb/acre, lb/100 ft², lb/1000 ft², lb/yd³, ounce, pound (g and kg), kg/ha, %, week, month. */
     private static final double[] UNITS = {1, 2.54, 30.48, 0.3048, 0.1121, 4.882, 0.4882, 0.5933, 28.35, 453.6, 0.4536,
             0.1, 10, 100, 0.01, 7, 30, -1};
@@ -32,7 +34,7 @@ class PrintedFiguresTest {
     @MethodSource("files")
     void the_data_hold_what_was_printed(Path file) { assertThat(FiguresTest.others(file)).isEmpty(); }
 
-    /** As it stands, after a change of unit, or as the middle of two. */
+    /** As it stands, after a change of unit, as the middle of two, or the nutrient in a weight of fertilizer. */
     @ParameterizedTest
     @MethodSource("files")
     void each_number_follows_from_what_print_says(Path file) {
@@ -66,6 +68,9 @@ class PrintedFiguresTest {
             all.add((told.get(i) - 32) / 1.8);
             if (i > 0) { all.add((told.get(i) + told.get(i - 1)) / 2); }
         }
+        List<Double> nutrient = SHARE.matcher(text).results().map(share -> Double.parseDouble(share.group(1)) / 100)
+                .flatMap(share -> all.stream().map(each -> each * share)).toList();
+        all.addAll(nutrient);
         return all;
     }
 }
