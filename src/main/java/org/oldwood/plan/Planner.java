@@ -268,15 +268,10 @@ public final class Planner {
      * What names the task was meant for it.
      */
     private boolean isWorkOfAnother(Rule rule, Situation situation, Window window, Settled settled) {
-        return rule.repeatDays() == 0
-                && !settled
-                        .named()
-                && settler.first(rule, situation, window)
-                        .filter(did -> !judge
-                                .judge(rule, SubjectHistory.before(situation.subject(), did, world.state().leafFalls()),
-                                        situation.season())
-                                .due())
-                        .isPresent();
+        if (rule.repeatDays() > 0 || settled.named()) { return false; }
+        return settler.first(rule, situation, window)
+                .map(did -> SubjectHistory.before(situation.subject(), did, world.state().leafFalls()))
+                .filter(then -> !judge.judge(rule, then, situation.season()).due()).isPresent();
     }
 
     private static final Reason STANDS_ON_ITSELF = new Reason(true,
