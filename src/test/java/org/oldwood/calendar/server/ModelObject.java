@@ -113,7 +113,8 @@ final class ModelObject {
     }
 
     private void begin() {
-        if (!isEvent && ticked.isEmpty() && !wrote.containsKey("begun")) {
+        // what was made anew as completed is not begun again
+        if (!isEvent && ticked.isEmpty() && !wrote.containsKey("begun") && !text().contains("\nCOMPLETED:")) {
             edit("(?m)^(STATUS|PERCENT-COMPLETE):.*\n", "");
             add("begun", "PERCENT-COMPLETE:40");
         }

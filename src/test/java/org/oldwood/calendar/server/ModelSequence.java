@@ -246,6 +246,8 @@ final class ModelSequence {
         boolean isDone = item.get().progress().state() == Item.State.DONE;
         if (object.isEvent && text.isEmpty() && (isDone || isToldElsewhere(title))) { return; }
         assertThat(text).as(at() + ", " + object.task).isNotEmpty();
+        // made anew after it was done: a completed item is left alone, whatever the plan calls the work later
+        if (isDone && text.contains("STATUS:COMPLETED")) { return; }
         if (object.wrote.containsKey("title")) {
             boolean isNew = !object.titleBefore.endsWith(title);
             assertThat(!isNew || text.contains(title) || object.isUnmarked).as(at() + text).isTrue();
