@@ -96,6 +96,7 @@ final class Dressings {
                 all.set(i - 1, Math.min(most, joined));
             }
         }
+        if (all.size() > 1 && all.get(0) < smallest()) { all.set(1, Math.min(most, all.set(0, 0.0) + all.get(1))); }
         return all;
     }
 
