@@ -95,7 +95,8 @@ class SeenStageMovesTasksTest {
 
         assertThat(tasks("2027-05-19")).contains("2027 to 24 May 2027, both included, ±", "feed-second@a.blackcurrant");
         assertThat(tasks("2027-05-26").split("Not noted as done", 2)[0])
-                .contains("feed-second@a.blackcurrant.stool@2027").doesNotContain("feed-first@a.blackcurrant.stool@2027");
+                .contains("feed-second@a.blackcurrant.stool@2027")
+                .doesNotContain("feed-first@a.blackcurrant.stool@2027");
         assertThat(Cli.in(folder).run("why", "feed-first@a.blackcurrant.stool@2027", "--today", "2027-05-19").out())
                 .contains("the day before the second dressing's time");
     }
