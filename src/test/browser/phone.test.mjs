@@ -36,7 +36,8 @@ describe('six bushes', () => {
     const phone = await Phone.at(browser, server.link);
     // what each bush has that the record does not expect: new shoots, and a stem of two years that broke on every other
     const seen = [[['6', 1]], [['4', 1], ['2', 2]], [['5', 1]], [['7', 1], ['2', 2]], [['3', 1]], [['8', 1], ['1', 2]]];
-    const round = await phone.page.evaluate(() => [...document.querySelectorAll('main .list button')].find((it) => /cut/i.test(it.textContent)).textContent);
+    const cutting = await phone.page.waitForFunction(() => [...document.querySelectorAll('main .list button')].find((it) => /cut/i.test(it.textContent))?.textContent);
+    const round = await cutting.jsonValue();
     await phone.tap(round);
     for (const [at, numbers] of seen.entries()) {
       const id = `blackcurrant-${at + 1}`;
