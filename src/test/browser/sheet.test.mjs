@@ -296,7 +296,7 @@ for (const [name, make] of Object.entries(roundGardens)) {
     const huge = /hundred/.test(name);
 
     test('take few sheets of paper, in letters one can read', async () => {
-      for (const day of busy.has(name) ? ['2027-01-10', '2027-03-15', '2027-08-15'] : ['2027-03-15']) {
+      for (const day of busy.has(name) && (all || name === 'terrace-school') ? ['2027-01-10', '2027-03-15', '2027-08-15'] : ['2027-03-15']) {
         if (!huge) {
           const [sheets] = await sizes(sheet(folder, `${name}-now-${day}`, '--today', day));
           assert.ok(sheets <= 6, `${sheets} sheets for now on ${day}`);
@@ -336,7 +336,7 @@ for (const [name, make] of Object.entries(roundGardens)) {
     });
 
     test('do not run over at 320 px, nor with letters of twice the size', async () => {
-      for (const [what, file] of Object.entries({ now, year })) {
+      for (const [what, file] of Object.entries(all || busy.has(name) || name === 'hostile-words' ? { now, year } : { now })) {
         await noFaults(file, 320, {}, `${what} at 320 px`);
         await noFaults(large(file, `${name}-${what}`), 390, {}, `${what} at 200 %`);
         await noFaults(file, 703, { media: 'print' }, `${what} on A4`);
@@ -358,7 +358,7 @@ describe('smaller sheets', () => {
     test(scope.join(' '), async () => {
       const file = sheet(join(work, 'terrace-school'), `small${scope.join('')}`, ...scope);
       written.add(file);
-      for (const width of [360, 1280]) await noFaults(file, width, {}, `${width} px`);
+      for (const width of all ? [360, 1280] : [360]) await noFaults(file, width, {}, `${width} px`);
       await noFaults(file, papers.A4, { media: 'print' }, 'A4');
       await noViolation(file, 'light');
     });
