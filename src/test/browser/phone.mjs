@@ -18,8 +18,8 @@ export async function freePort() {
 }
 
 /** Opens the page of a garden and gives its link, and ways to stop it. */
-export async function serve(folder, port = 0) {
-  const walking = spawn(program, ['walk', '--garden', folder, '--port', String(port), '--today', today], { stdio: ['ignore', 'pipe', 'inherit'] });
+export async function serve(folder, port = 0, day = today) {
+  const walking = spawn(program, ['walk', '--garden', folder, '--port', String(port), '--today', day], { stdio: ['ignore', 'pipe', 'inherit'] });
   const ended = once(walking, 'exit');
   let printed = '';
   const link = await new Promise((found, failed) => {
