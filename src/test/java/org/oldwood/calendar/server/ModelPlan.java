@@ -65,7 +65,11 @@ final class ModelPlan {
         }
     }
 
-    void wasPublished() { isForgotten = false; }
+    /** What came back is known again only then: withdrawn once more before, it may stay. */
+    void wasPublished() {
+        isForgotten = false;
+        forgotten.removeAll(items.keySet());
+    }
 
     void done(String task, LocalDate day) {
         done.add(task);
@@ -87,10 +91,7 @@ final class ModelPlan {
     String change(String task) {
         Item item = items.get(task);
         if (item == null) {
-            if (!done.contains(task)) {
-                items.put(task, fresh(task));
-                forgotten.remove(task);
-            }
+            if (!done.contains(task)) { items.put(task, fresh(task)); }
             return task + " back";
         }
         switch (random.nextInt(6)) {
