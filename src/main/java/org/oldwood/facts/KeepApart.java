@@ -59,8 +59,10 @@ public final class KeepApart {
 
     /** What was given on some beds. */
     public static KeepApart read(Documents documents, Collection<BedState> beds) {
+        // a file of one's own that cannot be read is told by whoever reads the garden's data
         KeepApart apart = new KeepApart(
-                documents.made("keep-apart.json", Known.class, pairs -> Known.read(pairs, documents)).orElseThrow());
+                documents.made("keep-apart.json", Known.class, pairs -> Known.read(pairs, documents))
+                        .orElseGet(() -> new Known(List.of(), Map.of())));
         beds.forEach(apart::readBed);
         return apart;
     }
