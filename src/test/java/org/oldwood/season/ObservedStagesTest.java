@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -171,16 +172,19 @@ class ObservedStagesTest {
                         row.fitted ? "yes" : "no", row.reason));
             }
         }
-        text.append("\nWithin %d days: %s.\n".formatted(NEAR, errors(row -> !row.site && Math.abs(row.error) <= NEAR)));
-        text.append("\nSites of Norway (`norway-sites.csv`): ").append(errors(row -> row.site)).append(".\n");
+        text.append("\nThe other %d rows lie within %d days.\n"
+                .formatted(ROWS.stream().filter(row -> !row.site && Math.abs(row.error) <= NEAR).count(), NEAR));
+        text.append("\nSites of Norway (`norway-sites.csv`), errors: ").append(sites()).append(".\n");
         return text.toString();
     }
 
-    private static String errors(Predicate<Row> which) {
-        Map<String, List<String>> found = new TreeMap<>();
-        ROWS.stream().filter(which).forEach(
-                row -> found.computeIfAbsent(row.what(), key -> new ArrayList<>()).add("%+d".formatted(row.error)));
-        return found.entrySet().stream().map(each -> each.getKey() + " " + String.join(" ", each.getValue()))
+    private static String sites() {
+        Map<String, List<Integer>> found = new TreeMap<>();
+        ROWS.stream().filter(Row::site)
+                .forEach(row -> found.computeIfAbsent(row.what(), key -> new ArrayList<>()).add(row.error));
+        return found
+                .entrySet().stream().map(each -> "%s %+d to %+d".formatted(each.getKey(),
+                        Collections.min(each.getValue()), Collections.max(each.getValue())))
                 .collect(Collectors.joining("; "));
     }
 
