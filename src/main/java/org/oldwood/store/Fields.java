@@ -205,6 +205,11 @@ public final class Fields {
         return raw(key).map(this::inner);
     }
 
+    /** The object under a key that must be there. */
+    public Fields part(String key) {
+        return object(key).orElseGet(() -> missing(key, "an object {…}", none()));
+    }
+
     private Fields inner(Json value) {
         Fields fields = of(value, problems);
         ok &= fields.ok;

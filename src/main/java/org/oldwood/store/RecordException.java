@@ -1,5 +1,6 @@
 package org.oldwood.store;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -11,6 +12,12 @@ public final class RecordException extends RuntimeException {
     public RecordException(List<Problem> problems) {
         super(problems.stream().map(Problem::inWords).collect(Collectors.joining("\n")));
         this.problems = List.copyOf(problems);
+    }
+
+    /** That a document of data has nothing of that name, for which another asks. */
+    public static RecordException lacks(String document, String what, String name, Collection<String> known) {
+        return new RecordException(
+                Problem.of("lacks-name", Place.of(document), what, name, Nearest.hint(name, known)));
     }
 
     public RecordException(Problem problem) { this(List.of(problem)); }

@@ -1,5 +1,6 @@
 package org.oldwood.cli.command;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,12 +50,21 @@ public final class Measured {
 
     /** Those that the command line names, which is not read yet; else the garden's. */
     private static Units units(GardenCommand command, List<String> args) {
-        command.gardenDir = valueOf("--garden", args).map(Path::of);
+        command.gardenDir = valueOf("--garden", args).flatMap(Measured::path);
         command.givenUnits = valueOf("--units", args);
         command.quiet = args.contains("--quiet");
         Units units = command.units();
         command.quiet = false;
         return units;
+    }
+
+    /** A name that the system does not take is told when the line is read. */
+    private static Optional<Path> path(String named) {
+        try {
+            return Optional.of(Path.of(named));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<String> valueOf(String option, List<String> args) {

@@ -25,6 +25,7 @@ import org.oldwood.crop.Crops;
 import org.oldwood.crop.Sources;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.record.AllCrafts;
+import org.oldwood.facts.record.Unlikely;
 import org.oldwood.garden.RecordFiles;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.RuleNames;
@@ -41,6 +42,7 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
 
 /**
  * Reads the data of a garden's own folder as the crafts read it, so that a wrong crop, rule or material is told by
@@ -50,7 +52,8 @@ final class OwnData {
     private static final List<String> SECTIONS = List.of("crop", "pruning", "yield", "cuttings", "feeding", "water",
             "stages");
     private static final List<String> TABLES = List.of("acidifying.json", "cautions.json", "feeding.json",
-            "keep-apart.json", "liming.json", "mulching.json", "soils.json", "surfaces.json", "water.json");
+            "keep-apart.json", "liming.json", "mulching.json", "soils.json", "surfaces.json", "unlikely.json",
+            "water.json");
     private static final List<String> MATERIALS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
     private static final String JSON = ".json";
     private static final String CROPS = "crops/";
@@ -144,7 +147,7 @@ final class OwnData {
         tried(name + "/pruning.json", () -> Pruning.read(crop));
         tried(name + "/yield.json", () -> Yield.read(crop));
         tried(name + "/cuttings.json", () -> Propagation.of(crop));
-        tried(name + "/feeding.json", () -> FeedingProfile.of(crop));
+        tried(name + "/feeding.json", () -> FeedingProfile.of(crop).ifPresent(FeedingTables.read(documents)::check));
         tried(name + "/water.json", () -> CropWater.of(crop, WaterFigures.read(documents)));
         tried(name + "/stages.json", () -> CropStages.of(crop));
         tried(name + "/stages.json", () -> CalendarStages.check(crop));
@@ -160,6 +163,7 @@ final class OwnData {
         tried("feeding.json", () -> FeedingTables.read(documents));
         tried("soils.json", () -> Soils.read(documents));
         tried("surfaces.json", () -> Surfaces.read(documents));
+        tried("unlikely.json", () -> Unlikely.figures(documents));
         tried("water.json", () -> WaterFigures.read(documents));
         tried("season", () -> SeasonMethods.read(documents));
         tried("season", () -> ChillModels.read(documents));
@@ -223,7 +227,8 @@ final class OwnData {
             reading.read();
         } catch (RuntimeException e) {
             if (problems.count() == before) {
-                problems.tell("unreadable-data", Place.of(name), String.valueOf(e.getMessage()));
+                problems.tell(e instanceof RecordException ? "lacks-data" : "unreadable-data", Place.of(name),
+                        String.valueOf(e.getMessage()));
             }
         }
     }

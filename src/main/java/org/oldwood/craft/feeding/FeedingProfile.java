@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
@@ -65,6 +67,13 @@ public record FeedingProfile(Figure targetPh, boolean acidSoil, Optional<Figure>
             fields.optionalText(nutrient.symbol()).ifPresent(id -> tables.put(nutrient, id));
         }
         return tables;
+    }
+
+    /** The tables that it names. */
+    Stream<String> tableIds() {
+        return Stream.of(schools.stream().flatMap(school -> school.tables().values().stream()),
+                planting.values().stream(), cultivars.stream().map(Cultivars::nitrogenTable))
+                .flatMap(Function.identity());
     }
 
     public Optional<School> school(String id) {

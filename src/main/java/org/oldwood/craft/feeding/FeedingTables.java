@@ -8,6 +8,7 @@ import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
+import org.oldwood.store.RecordException;
 
 /**
  * The published tables and limits of feeding that are not of one crop: {@code feeding.json}.
@@ -93,15 +94,25 @@ public record FeedingTables(@Key("soilClasses") SoilClasses soils, SoilIndex ind
     /** Seasons for which a plant counts as young, and the factor of the nitrogen need while it does. */
     public record Young(@Key(least = 0, most = 10) int seasons, @Key(least = 0, most = 1) double times) {}
 
+    /**
+     * Asks for all that a crop's profile names.
+     *
+     * @throws RecordException where one of these is not here
+     */
+    public void check(FeedingProfile profile) {
+        timing(profile.timing());
+        profile.tableIds().forEach(this::table);
+    }
+
     /** The timing of a known id. */
     public Timing timing(String id) {
         return Optional.ofNullable(timings.get(id))
-                .orElseThrow(() -> new IllegalStateException("feeding.json has no timing " + id));
+                .orElseThrow(() -> RecordException.lacks("feeding.json", "timing", id, timings.keySet()));
     }
 
     /** The table of a known id. */
     NeedTable table(String id) {
         return Optional.ofNullable(tables.get(id))
-                .orElseThrow(() -> new IllegalStateException("feeding.json has no table " + id));
+                .orElseThrow(() -> RecordException.lacks("feeding.json", "table", id, tables.keySet()));
     }
 }

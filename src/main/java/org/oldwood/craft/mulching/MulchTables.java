@@ -11,6 +11,7 @@ import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
+import org.oldwood.store.RecordException;
 
 /** The figures of mulching ({@code mulching.json}) and the materials for it. */
 public final class MulchTables {
@@ -84,7 +85,7 @@ public final class MulchTables {
     /** The bare ring to leave round a stem, cm, by botanical group. */
     public Figure collarGap(String group) {
         Figure gap = gaps.getOrDefault(group, gaps.get(ANY_GROUP));
-        if (gap == null) { throw new IllegalStateException("mulching.json has no collarGap for " + group); }
+        if (gap == null) { throw RecordException.lacks("mulching.json", "collarGap", group, gaps.keySet()); }
         return gap;
     }
 

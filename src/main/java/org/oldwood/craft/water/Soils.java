@@ -9,6 +9,7 @@ import org.oldwood.crop.Notes;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
+import org.oldwood.store.RecordException;
 
 /** The textures, and how soils of each kind feel in the hand; from {@code soils.json}. */
 public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGuide> guideOf, NotKnown whenNotKnown) {
@@ -50,13 +51,13 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
     /** The texture that is taken where none is recorded. */
     public Soil notKnown() {
         return find(whenNotKnown.texture())
-                .orElseThrow(() -> new IllegalStateException("soils.json has no texture " + whenNotKnown.texture()));
+                .orElseThrow(() -> RecordException.lacks("soils.json", "texture", whenNotKnown.texture(), textures.keySet()));
     }
 
     /** How a soil of this texture feels. */
     public FeelGuide guide(Soil soil) {
         return Optional.ofNullable(guideOf.get(soil.feel()))
-                .orElseThrow(() -> new IllegalStateException("soils.json has no feel guide " + soil.feel()));
+                .orElseThrow(() -> RecordException.lacks("soils.json", "guide", soil.feel(), guideOf.keySet()));
     }
 
     /** All guides, coarse soils first. */

@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Yield;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 import org.oldwood.words.Words;
 
 /**
@@ -23,13 +23,26 @@ import org.oldwood.words.Words;
 public final class Unlikely {
     private final GardenState state;
     private final Crops crops;
-    private final Fields figures;
+    private final Figures figures;
 
     /** @param state the garden with what was noted before */
     public Unlikely(GardenState state, Crops crops, Documents documents) {
         this.state = state;
         this.crops = crops;
-        this.figures = documents.fields("unlikely.json").object("figures").orElseThrow();
+        this.figures = figures(documents);
+    }
+
+    /**
+     * From where on something is asked about.
+     *
+     * @param pickedTimesMost times the most that print tells of a plant
+     * @param wateredMost l/m² at once
+     * @param oldestPlant years
+     */
+    public record Figures(Figure pickedTimesMost, Figure wateredMost, Figure oldestPlant) {}
+
+    public static Figures figures(Documents documents) {
+        return RecordReader.read(documents.fields("unlikely.json").part("figures"), Figures.class);
     }
 
     /** True where an entry of this kind can be asked about; asking costs little. */
@@ -57,7 +70,7 @@ public final class Unlikely {
             most += bears.get();
         }
         double kg = entry.number("kg").orElse(0);
-        Figure times = Figure.read(figures, "pickedTimesMost");
+        Figure times = figures.pickedTimesMost();
         return most > 0 && kg > times.is() * most
                 ? Optional.of("%s kg from %s: print tells of %s kg a season at most. Is it the right weight?"
                         .formatted(Words.amount(kg), Words.count(plants.size(), "plant", "plants"), Words.amount(most)))
@@ -92,14 +105,14 @@ public final class Unlikely {
         Optional<Double> areaM2 = entry.text("bed")
                 .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().bed()))
                 .flatMap(state::bed).map(bed -> bed.bed().areaM2());
-        Figure most = Figure.read(figures, "wateredMost");
+        Figure most = figures.wateredMost();
         return areaM2.filter(area -> litres / area > most.is())
                 .map(area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure?"
                         .formatted(Words.amount(litres), Words.amount(area), Words.amount(litres / area)));
     }
 
     private Optional<String> old(Entry entry, LocalDate today) {
-        long years = (long) Figure.read(figures, "oldestPlant").is();
+        long years = (long) figures.oldestPlant().is();
         return entry.date().isBefore(today.minusYears(years))
                 ? Optional.of("%s would be more than %s years old. Is %s the right day?"
                         .formatted(entry.needed("plant"), years, entry.date()))

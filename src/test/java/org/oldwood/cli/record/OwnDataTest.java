@@ -71,6 +71,11 @@ class OwnDataTest {
                     + " known|Did you mean \"eyes\"?",
             "materials/feeds.json|\"feeds\"|\"feedz\"|feedz is not a key|Did you mean \"feeds\"?",
             "climates/oxford.json|\"meanMaxC\"|\"meanMax\"|meanMax is not a key|Did you mean \"meanMaxC\"?",
+            "crops/blackcurrant/feeding.json|\"timing\": \"|\"timing\": \"x-|asks for what is not there: feeding.json: has no timing|for which other data ask",
+            "crops/blackcurrant/feeding.json|\"K2O\": \"|\"K2O\": \"x-|has no table|Did you mean",
+            "liming.json|\"gardenTable\"|\"gardentable\"|gardenTable is missing|it must be an object",
+            "acidifying.json|\"perUnit\"|\"perunit\"|perUnit is missing|it must be an object",
+            "unlikely.json|\"figures\"|\"figure\"|figures is missing|it must be an object",
             "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
                     + " it to a file in sources/"})
     void a_fault_is_told_with_place_and_remedy(String file, String from, String to, String message, String remedy)

@@ -64,8 +64,8 @@ public record Liming(Map<String, Double> factors, List<String> factorSources, Li
 
     public static Liming read(Documents documents) {
         Fields fields = documents.fields("liming.json");
-        Fields factor = part(fields, "factors");
-        Fields garden = part(fields, "gardenTable");
+        Fields factor = fields.part("factors");
+        Fields garden = fields.part("gardenTable");
         Map<String, Double> factors = new LinkedHashMap<>();
         CLASSES.forEach(each -> factors.put(each, factor.number(each, 0, 50)));
         Map<String, List<Double>> table = new LinkedHashMap<>();
@@ -73,12 +73,8 @@ public record Liming(Map<String, Double> factors, List<String> factorSources, Li
         Map<String, Figure> figures = new LinkedHashMap<>();
         FIGURES.forEach(each -> figures.put(each, Figure.read(fields, each)));
         return new Liming(factors, factor.texts("source"), garden.numbers("startPh"), table,
-                garden.number("target", 4, 8), PerUnit.read(part(fields, "southAfrica")), figures,
-                part(fields, "usual").text("lime"), part(fields, "usual").text("acidifier"));
-    }
-
-    private static Fields part(Fields fields, String key) {
-        return fields.object(key).orElseThrow(() -> new IllegalStateException("liming.json has no " + key));
+                garden.number("target", 4, 8), PerUnit.read(fields.part("southAfrica")), figures,
+                fields.part("usual").text("lime"), fields.part("usual").text("acidifier"));
     }
 
     /** A single figure by its name in the document. */

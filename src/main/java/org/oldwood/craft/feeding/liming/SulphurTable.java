@@ -33,8 +33,7 @@ public record SulphurTable(double target, List<Double> startPh, Map<String, List
 
     public static SulphurTable read(Documents documents) {
         Fields fields = documents.fields("acidifying.json");
-        Fields table = fields.object("table")
-                .orElseThrow(() -> new IllegalStateException("acidifying.json has no table"));
+        Fields table = fields.part("table");
         double target = table.number("target", 3, 7);
         Map<String, List<Double>> columns = new LinkedHashMap<>();
         CLASSES.forEach(each -> columns.put(each, startingAt(0, table.numbers(each))));
@@ -46,8 +45,7 @@ public record SulphurTable(double target, List<Double> startPh, Map<String, List
     }
 
     private static Map<String, Double> perUnit(Fields fields) {
-        Fields inner = fields.object("perUnit")
-                .orElseThrow(() -> new IllegalStateException("acidifying.json has no perUnit"));
+        Fields inner = fields.part("perUnit");
         return Map.of("sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
     }
 
