@@ -47,6 +47,11 @@ public record Amount(double value, String unit, double worth, double due, String
                 lacks, noted);
     }
 
+    public Amount withArithmetic(List<String> now) {
+        return new Amount(value, unit, worth, due, words, lines, now, sources, cautions, tags, minutes, buys, lacks,
+                noted);
+    }
+
     public Amount withLines(List<String> now) {
         return new Amount(value, unit, worth, due, words, now, arithmetic, sources, cautions, tags, minutes, buys,
                 lacks, noted);

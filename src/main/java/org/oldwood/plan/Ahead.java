@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,6 +32,8 @@ final class Ahead {
             EntryKind.ACIDIFIED);
 
     private static final Place PLACE = Place.of("plan");
+
+    private static final Json PLANNED = new Json.Bool(PLACE.at("planned"), true);
 
     private final LeafFalls falls;
     private final Map<String, List<Entry>> ofPlants = new HashMap<>();
@@ -81,13 +82,13 @@ final class Ahead {
     }
 
     private static Entry entry(String id, LocalDate day, Amount.Noted noted) {
-        Map<String, Json> values = new LinkedHashMap<>();
+        Map<String, Json> values = new HashMap<>();
         for (EntryField field : noted.kind().fields()) {
             String text = noted.says().get(field.key());
             if (text != null) { values.put(field.key(), EntryText.value(field, text, PLACE)); }
         }
-        values.put("planned", new Json.Bool(PLACE.at("planned"), true));
-        return new Entry(id, day, noted.kind(), values, "", PLACE);
+        values.put("planned", PLANNED);
+        return new Entry(id, day, noted.kind(), Map.copyOf(values), "", PLACE);
     }
 
     /** Whether it holds anything of the subject, or of the bed that it stands in. */

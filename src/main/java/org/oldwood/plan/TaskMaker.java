@@ -16,14 +16,15 @@ import org.oldwood.plan.settle.Settled;
 
 /**
  * Makes a task of an answer that is due. What many tasks of a plan have alike (the rule's own reason, warnings, source
- * keys) they share: a plantation's plan holds hundreds of thousands.
+ * keys, sums) they share: a plantation's plan holds hundreds of thousands.
  */
 final class TaskMaker {
     private final Situation.World world;
     private final Cautions cautions;
     private final IdentityHashMap<Rule, Reason> ownReasons = new IdentityHashMap<>();
     private final Map<Warned, List<Cautions.Caution>> warnings = new HashMap<>();
-    private final Map<List<String>, List<String>> sources = new HashMap<>();
+    private final Map<List<String>, List<String>> texts = new HashMap<>();
+    private final Map<List<Reason>, List<Reason>> reasons = new HashMap<>();
 
     /** What a task's warnings hang on. */
     private record Warned(String rule, List<String> crops, Set<String> tags, Set<String> named, LocalDate first,
@@ -45,9 +46,9 @@ final class TaskMaker {
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
         return new Task(id, rule, situation.subject(), situation.season(), ordinal, title(rule, situation, settled),
-                window, settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()), amount,
-                reasons(verdict, id, settled), warnings(rule, amount, situation, window),
-                sources(rule, verdict.reasons(), amount), settled);
+                window, settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
+                amount.map(it -> it.withArithmetic(alike(it.arithmetic(), texts))), reasons(verdict, id, settled),
+                warnings(rule, amount, situation, window), sources(rule, verdict.reasons(), amount), settled);
     }
 
     private static String title(Rule rule, Situation situation, Settled settled) {
@@ -66,7 +67,7 @@ final class TaskMaker {
         reasons.addAll(verdict.reasons());
         if (settled.open()) { Begun.of(id, world.state()).ifPresent(reasons::add); }
         if (settled.partly()) { reasons.add(Left.sofar(settled)); }
-        return List.copyOf(reasons);
+        return alike(List.copyOf(reasons), this.reasons);
     }
 
     private Reason ownReason(Rule rule) {
@@ -81,7 +82,11 @@ final class TaskMaker {
             addNew(reason.sources(), keys);
         }
         if (amount.isPresent()) { addNew(amount.get().sources(), keys); }
-        return sources.computeIfAbsent(List.copyOf(keys), known -> known);
+        return alike(List.copyOf(keys), texts);
+    }
+
+    private static <T> List<T> alike(List<T> made, Map<List<T>, List<T>> known) {
+        return known.computeIfAbsent(made, one -> one);
     }
 
     private static void addNew(List<String> more, List<String> keys) {

@@ -116,7 +116,7 @@ public final class JsonReader {
     }
 
     private Json object(Place place) throws IOException {
-        Map<String, Json> members = new LinkedHashMap<>();
+        Map<String, Json> members = new LinkedHashMap<>(4);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             parser.nextToken();

@@ -16,8 +16,7 @@ public final class RecordException extends RuntimeException {
 
     /** That a document of data has nothing of that name, for which another asks. */
     public static RecordException lacks(String document, String what, String name, Collection<String> known) {
-        return new RecordException(
-                Problem.of("lacks-name", Place.of(document), what, name, Nearest.hint(name, known)));
+        return new RecordException(Problem.of("lacks-name", Place.of(document), what, name, Nearest.hint(name, known)));
     }
 
     public RecordException(Problem problem) { this(List.of(problem)); }

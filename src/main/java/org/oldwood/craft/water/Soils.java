@@ -50,8 +50,8 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
 
     /** The texture that is taken where none is recorded. */
     public Soil notKnown() {
-        return find(whenNotKnown.texture())
-                .orElseThrow(() -> RecordException.lacks("soils.json", "texture", whenNotKnown.texture(), textures.keySet()));
+        return find(whenNotKnown.texture()).orElseThrow(
+                () -> RecordException.lacks("soils.json", "texture", whenNotKnown.texture(), textures.keySet()));
     }
 
     /** How a soil of this texture feels. */
