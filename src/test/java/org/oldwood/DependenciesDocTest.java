@@ -49,24 +49,17 @@ class DependenciesDocTest {
 
     private static String tables() throws Exception {
         Map<String, Library> all = all();
-        List<Library> running = running(all);
         StringBuilder text = new StringBuilder("\n## Run with the program\n\n");
-        table(text, running);
-        text.append("\n## In tests alone\n\n");
-        List<Library> testing = new ArrayList<>(all.values());
-        testing.removeAll(running);
-        table(text, testing);
+        table(text, running(all));
         return text.toString();
     }
 
     private static void table(StringBuilder text, List<Library> libraries) throws Exception {
         Map<String, List<String>> byLicence = new TreeMap<>();
         for (Library one : libraries) {
-            byLicence.computeIfAbsent(licence(one), key -> new ArrayList<>()).add(one.name() + " " + one.version());
+            byLicence.computeIfAbsent(licence(one), key -> new ArrayList<>()).add(one.name() + ":" + one.version());
         }
-        text.append("| licence, as the library names it | libraries |\n|---|---|\n");
-        byLicence
-                .forEach((licence, names) -> text.append("| %s | %s |\n".formatted(licence, String.join(", ", names))));
+        byLicence.forEach((licence, names) -> text.append("- %s: %s\n".formatted(licence, String.join(", ", names))));
     }
 
     /** Every library on the class path, by name. */

@@ -56,22 +56,22 @@ class ValidationPageTest {
         }
         StringBuilder page = new StringBuilder(MARK);
         page.append(
-                "| calculators of | published rows | of them computed | largest misses, and what is not covered |\n");
-        page.append("|---|---|---|---|\n");
+                "| calculators of: largest misses, and what is not covered | published rows | of them computed |\n");
+        page.append("|---|---|---|\n");
         for (Path beside : files(Path.of("docs"), "validation-.*\\.md")) {
             long[] rows = rows(Files.readString(beside));
             if (rows[0] > 0) {
                 String name = beside.getFileName().toString();
-                page.append("| %s | %d | %d | [%s](%s) |\n".formatted(name.replaceAll("validation-|\\.md", ""), rows[0],
-                        rows[1], "its page", name));
+                page.append("| [%s](%s) | %d | %d |\n".formatted(name.replaceAll("validation-|\\.md", ""), name,
+                        rows[0], rows[1]));
             }
         }
         page.append("\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one):\n\n");
-        page.append("| figures | what hangs on them | read | worked out | practice | from memory | ours | looked for in"
-                + " vain |\n");
-        page.append("|---|---|---|---|---|---|---|---|\n");
+        page.append(
+                "| figures | what hangs on them | read/worked out/practice/from memory/ours | looked for in vain |\n");
+        page.append("|---|---|---|---|\n");
         for (Weighty one : WEIGHTY) {
-            page.append("| %s | %s | %d | %d | %d | %d | %d | %s |\n".formatted(one.what, one.hangs,
+            page.append("| %s | %s | %d/%d/%d/%d/%d | %s |\n".formatted(one.what, one.hangs,
                     count(figures, one, "read|quoted"), count(figures, one, "computed"),
                     count(figures, one, "common-practice"), count(figures, one, "memory"),
                     count(figures, one, "assumed"), one.sought));

@@ -59,21 +59,6 @@ class ReadmeTest {
     }
 
     @Test
-    void every_page_it_links_to_is_there() throws IOException {
-        for (String page : List.of("README.md", "DEVELOPERS.md", "docs/method.md", "docs/validation.md",
-                "docs/benchmarks.md")) {
-            Path parent = Path.of(page).toAbsolutePath().getParent();
-            String text = Files.readString(Path.of(page));
-            for (int at = text.indexOf("]("); at >= 0; at = text.indexOf("](", at + 1)) {
-                String target = text.substring(at + 2, text.indexOf(')', at));
-                if (!target.contains("://")) {
-                    assertThat(parent.resolve(target)).as(page + " links to " + target).exists();
-                }
-            }
-        }
-    }
-
-    @Test
     void every_place_that_the_contributors_guide_names_is_there() throws IOException {
         List<String> named = Pattern.compile("`([\\w./-]+[./][\\w./-]+)`")
                 .matcher(Files.readString(Path.of("DEVELOPERS.md"))).results().map(match -> match.group(1))

@@ -63,13 +63,13 @@ class RecordDocTest {
     }
 
     private static String table() {
-        StringBuilder table = new StringBuilder("\n| entry | what happened | what it says |\n|---|---|---|\n");
+        StringBuilder table = new StringBuilder("\n");
         for (EntryKind kind : EntryKind.values()) {
             String keys = kind.fields().stream().filter(field -> !BOOKED.contains(field.key()))
                     .map(field -> "`%s`%s".formatted(field.key(), field.required() ? "\\*" : ""))
                     .collect(Collectors.joining(" "));
             String one = kind.oneNeeded().isEmpty() ? "" : "; one of " + String.join(", ", kind.oneNeeded());
-            table.append("| `%s` | %s | %s%s |\n".formatted(kind.key(), kind.meaning(), keys, one));
+            table.append("- `%s`, %s: %s%s\n".formatted(kind.key(), kind.meaning(), keys, one));
         }
         return table.toString();
     }

@@ -147,20 +147,27 @@ class RulesDocTest {
     private static String tables() throws IOException {
         StringBuilder text = new StringBuilder();
         for (String place : List.of("rule", "window end", "condition", "missed", "doneWhen")) {
-            text.append("\n## %s\n\n| key | type | where absent | meaning | example |\n|---|---|---|---|---|\n"
-                    .formatted(HEADS.get(place)));
+            text.append("\n## %s\n\n".formatted(HEADS.get(place)));
             for (Key key : keys()) {
                 if (key.place().equals(place)) {
                     Call call = calls(place.equals("doneWhen") ? "rule" : place).stream()
                             .filter(one -> one.place().equals(place) && one.key().equals(key.name())).findFirst()
                             .orElseThrow();
-                    text.append("| `%s` | %s | %s | %s | `%s` |\n".formatted(key.name(), call.type(), call.otherwise(),
+                    text.append("- `%s`: %s%s. %s `%s`\n".formatted(key.name(), call.type(), absent(call.otherwise()),
                             key.meaning(), key.example()));
                 }
             }
         }
         Advisor crafts = AllCrafts.advisors();
         return text + "\n## Facts\n\n" + named(crafts.factNames()) + "\n## Amounts\n\n" + named(crafts.amountNames());
+    }
+
+    private static String absent(String otherwise) {
+        return switch (otherwise) {
+            case "none", "empty" -> "";
+            case "required" -> ", required";
+            default -> ", else " + otherwise;
+        };
     }
 
     private static String named(Iterable<String> names) {

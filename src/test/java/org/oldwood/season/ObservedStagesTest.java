@@ -163,13 +163,12 @@ class ObservedStagesTest {
             text.append(summary(stage.words(), row -> row.stage == stage));
         }
         text.append(summary("all", row -> true));
-        text.append("\n| Stage, crop | Seen | Day | Modelled | Error, d | Set from it | If it misses |\n")
-                .append("|---|---|---|---|---|---|---|\n");
+        text.append("\nFarther off than %d days (seen, modelled, error; * set from it):\n\n".formatted(NEAR));
         for (Row row : ROWS) {
             if (!row.site && Math.abs(row.error) > NEAR) {
-                text.append("| %s | %s | %s | %s ± %d | %+d | %s | %s |\n".formatted(row.what(), row.seen, row.day,
+                text.append("- %s, %s: %s, %s ± %d, %+d%s%s\n".formatted(row.what(), row.seen, row.day,
                         row.model.date().toString().substring(5), row.model.plusMinusDays(), row.error,
-                        row.fitted ? "yes" : "no", row.reason));
+                        row.fitted ? "\\*" : "", row.reason.isEmpty() ? "" : "; " + row.reason));
             }
         }
         text.append("\nThe other %d rows lie within %d days.\n"
@@ -179,12 +178,15 @@ class ObservedStagesTest {
     }
 
     private static String sites() {
-        Map<String, List<Integer>> found = new TreeMap<>();
-        ROWS.stream().filter(Row::site)
-                .forEach(row -> found.computeIfAbsent(row.what(), key -> new ArrayList<>()).add(row.error));
-        return found
-                .entrySet().stream().map(each -> "%s %+d to %+d".formatted(each.getKey(),
-                        Collections.min(each.getValue()), Collections.max(each.getValue())))
+        Map<String, Map<String, List<Integer>>> found = new TreeMap<>();
+        ROWS.stream().filter(Row::site).forEach(row -> found.computeIfAbsent(row.stage.words(), key -> new TreeMap<>())
+                .computeIfAbsent(row.crop, key -> new ArrayList<>()).add(row.error));
+        return found.entrySet().stream()
+                .map(stage -> stage.getKey() + ": "
+                        + stage.getValue().entrySet().stream()
+                                .map(crop -> "%s %+d to %+d".formatted(crop.getKey(), Collections.min(crop.getValue()),
+                                        Collections.max(crop.getValue())))
+                                .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
     }
 
