@@ -122,10 +122,12 @@ final class CropSeason {
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
         double autumnC = model.autumnC();
         boolean seen = autumnC <= season.autumn().unseenAbove().is() && !season.isSouth();
-        String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s%s"
+        double held = model.heldAutumnC();
+        String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here%s, lies above %s °C%s%s"
                 .formatted(monthDay(season.days().on(rule.north())), Words.fixed(rule.perC().is(), 1),
                         monthDay(season.days().on(season.autumn().from())),
                         monthDay(season.days().on(season.autumn().to())), Words.one(autumnC),
+                        held == autumnC ? "" : " but held at %s".formatted(Words.one(held)),
                         Words.fixed(rule.atC().is(), 1), rule.perC().seen().beside(),
                         seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());

@@ -86,8 +86,12 @@ final class StageModel {
 
     /** Leaf fall: its day, slid by the mean of the autumn. */
     LocalDate leafFall(StageRule.LeafFall rule) {
-        double autumnC = Math.max(methods.leafFall().least().is(), Math.min(methods.leafFall().most().is(), autumnC()));
-        return days.on(rule.north()).plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
+        return days.on(rule.north()).plusDays(Math.round(rule.perC().is() * (heldAutumnC() - rule.atC().is())));
+    }
+
+    /** The same mean within the bounds where rows were seen: what leaf fall goes by. */
+    double heldAutumnC() {
+        return Math.max(methods.leafFall().least().is(), Math.min(methods.leafFall().most().is(), autumnC()));
     }
 
     /** Mean of the autumn, °C, measured days in place of normal ones. */

@@ -39,6 +39,19 @@ class ModelledStagesTest {
                 within(tolerance));
     }
 
+    /** Hobart's March and April are warmer than any autumn with rows; what the date goes by is said, not only what is. */
+    @Test
+    void an_autumn_beyond_the_rows_says_at_what_it_is_held() {
+        assertThat(leafFall("hobart", -42.89)).contains("14.", "°C here but held at 13.0, lies above");
+        assertThat(leafFall("warsaw", 52.2)).doesNotContain("held");
+    }
+
+    private static String leafFall(String climate, double latitude) {
+        return stages(climate, latitude, Weather.none(), Sightings.none())
+                .date(CROPS.get("redcurrant"), new Season(2027, Hemisphere.of(latitude)), Stage.LEAF_FALL_BEGINS)
+                .words();
+    }
+
     /** First flower alone gives petal fall ± 4 days; full flower noted as well takes nothing from that. */
     @Test
     void seeing_more_never_makes_a_stage_less_sure() {
