@@ -14,7 +14,7 @@ DATA = "src/main/resources"
 ROOT = DATA + "/org/oldwood/"
 OWN = ["src/test/resources"]
 FIGURES = ["org.oldwood.FiguresTest", "org.oldwood.PrintedFiguresTest", "org.oldwood.SafetyFiguresTest",
-           "org.oldwood.DataTest"]
+           "org.oldwood.RelationsTest", "org.oldwood.DataTest"]
 REACH = ["org.oldwood.plan.CautionsTest"]
 WINDOWS = ["org.oldwood.plan.RuleWindowsTest"]
 GOLDEN = "(DemoCalendars|Readme|DependenciesDoc|RecordDoc|Schema|ObservedStages|Errors|Kill|Fuzz|FullDisk).*"

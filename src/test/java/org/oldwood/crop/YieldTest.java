@@ -56,7 +56,6 @@ class YieldTest {
 
         assertThat(redcurrant.series("stool").orElseThrow().share(4)).isEqualTo(0.9);
         assertThat(redcurrant.series("leg").orElseThrow().share(4)).isEqualTo(0.65);
-        assertThat(redcurrant.series("leg", "stool")).isEmpty();
         assertThat(redcurrant.expected("hedge", 4)).isEmpty();
     }
 
