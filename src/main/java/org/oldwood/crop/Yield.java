@@ -52,11 +52,6 @@ public record Yield(Map<String, Figure> mature, List<Series> series, Optional<Wo
         return series.stream().filter(one -> one.suits(form)).findFirst();
     }
 
-    /** The series of that id, if it suits the form. */
-    public Optional<Series> series(String form, String id) {
-        return series.stream().filter(one -> one.suits(form) && one.id().equals(id)).findFirst();
-    }
-
     /**
      * Kilograms to expect of one plant, or of one metre of row, in its {@code year}-th growing season in place (1 is
      * the season of planting), by the default series. Empty where the form has no figures.

@@ -58,11 +58,6 @@ public record Cut(StageOfLife life, Stems before, List<Taken> taken, Stems after
     /** How many stems come out for a reason. */
     public int of(Why why) { return sum(one -> one.why() == why); }
 
-    /** Sound stems of two years and more that come out: those that a limit of a season counts. */
-    public int older() {
-        return sum(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK);
-    }
-
     private int sum(Predicate<Taken> which) { return taken.stream().filter(which).mapToInt(Taken::number).sum(); }
 
     /**

@@ -43,11 +43,6 @@ public final class RootZone {
         return Math.max(0, (totalAvailableMm - depletionMm) / ((1 - fraction) * totalAvailableMm));
     }
 
-    /** Depletion that a measured water content means (87); may lie outside 0 to the total. */
-    public static double depletion(double fieldCapacity, double waterContent, double depthM) {
-        return 1000 * (fieldCapacity - waterContent) * depthM;
-    }
-
     /** Water that runs through below the roots: what comes beyond field capacity (88). */
     public static double drainage(double gainMm, double usedMm, double depletionMm) {
         return Math.max(0, gainMm - usedMm - depletionMm);

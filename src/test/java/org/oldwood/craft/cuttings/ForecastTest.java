@@ -59,7 +59,8 @@ class ForecastTest {
             assertThat(many.plants().quantile(share)).isGreaterThanOrEqualTo(few.plants().quantile(share));
         }
         for (int wanted = 0; wanted <= struck; wanted += 3) {
-            assertThat(many.plants().atLeast(wanted)).isGreaterThanOrEqualTo(few.plants().atLeast(wanted) - 1e-12);
+            assertThat(Urn.atLeast(many.plants(), wanted))
+                    .isGreaterThanOrEqualTo(Urn.atLeast(few.plants(), wanted) - 1e-12);
         }
     }
 

@@ -38,9 +38,9 @@ class StrikePlanTest {
 
         int number = plan.number().orElseThrow();
         Forecast forward = forward(number, plan);
-        assertThat(forward.plants().atLeast(wanted)).isGreaterThanOrEqualTo(sure - 1e-12);
-        assertThat(forward.plants().atLeast(wanted)).isCloseTo(plan.chance(), within(1e-9));
-        assertThat(SURVIVAL.whole().from(number - 1).atLeast(wanted)).isLessThan(sure + 1e-12);
+        assertThat(Urn.atLeast(forward.plants(), wanted)).isGreaterThanOrEqualTo(sure - 1e-12);
+        assertThat(Urn.atLeast(forward.plants(), wanted)).isCloseTo(plan.chance(), within(1e-9));
+        assertThat(Urn.atLeast(SURVIVAL.whole().from(number - 1), wanted)).isLessThan(sure + 1e-12);
         assertThat(forward.line().firstPick()).isLessThanOrEqualTo(Crafted.north(2030));
     }
 

@@ -2,6 +2,8 @@ package org.oldwood.craft.cuttings;
 
 import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.oldwood.craft.cuttings.survival.Spread;
 
 /**
  * The beta-binomial worked out another way, for tests: every path of Pólya's urn is walked, in exact fractions. Draws
@@ -76,5 +78,10 @@ public final class Urn {
             now = after;
         }
         return now;
+    }
+
+    /** The chance of {@code number} or more. */
+    public static double atLeast(Spread spread, int number) {
+        return IntStream.rangeClosed(number, spread.most()).mapToDouble(spread::chance).sum();
     }
 }

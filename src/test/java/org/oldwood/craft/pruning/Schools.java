@@ -54,4 +54,10 @@ public final class Schools {
         }
         return all;
     }
+
+    /** Sound stems of two years and more that come out: those that a limit of a season counts. */
+    static int older(Cut cut) {
+        return cut.taken().stream().filter(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK)
+                .mapToInt(Cut.Taken::number).sum();
+    }
 }

@@ -118,8 +118,8 @@ class SpurCutTest {
         int tooMany = Math.max(0, frame - 10);
         boolean crowded = tooMany >= red.staged().orElseThrow().from().is();
         assertThat(cut.staged().isPresent()).isEqualTo(crowded);
-        assertThat(cut.older()).isLessThanOrEqualTo(crowded ? (tooMany + 2) / 3 : limit);
-        assertThat(cut.after().at(1)).isLessThanOrEqualTo(Math.max(1, 10 - frame + cut.older() + limit));
+        assertThat(Schools.older(cut)).isLessThanOrEqualTo(crowded ? (tooMany + 2) / 3 : limit);
+        assertThat(cut.after().at(1)).isLessThanOrEqualTo(Math.max(1, 10 - frame + Schools.older(cut) + limit));
         if (frame > 0) { assertThat(cut.after().from(2)).isPositive(); }
     }
 

@@ -12,8 +12,7 @@ class PublishedSoilWaterTest {
     void root_zone(ArgumentsAccessor row) {
         Published.check(row, Map.of("total", in -> RootZone.totalAvailable(in[0], in[1], in[2]), "ready",
                 in -> RootZone.readilyAvailable(in[0], in[1]), "fraction", in -> RootZone.fraction(in[0], in[1]),
-                "stress", in -> RootZone.stress(in[0], in[1], in[2]), "depletion",
-                in -> RootZone.depletion(in[0], in[1], in[2]), "litres", in -> RootZone.litres(in[0], in[1])));
+                "stress", in -> RootZone.stress(in[0], in[1], in[2]), "litres", in -> RootZone.litres(in[0], in[1])));
     }
 
     @ParameterizedTest(name = "{0}")

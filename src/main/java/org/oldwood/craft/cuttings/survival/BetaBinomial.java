@@ -13,17 +13,12 @@ import org.apache.commons.numbers.gamma.LogBeta;
 final class BetaBinomial {
     private BetaBinomial() {}
 
-    /** The chances of 0, 1, … {@code n} alive. They add up to 1. */
-    static double[] chances(int n, UncertainRate rate) {
-        return chances(n, rate, rate.isCertain() ? 0 : logBeta(rate));
-    }
-
     /** The logarithm of B(a, b), the same for any number of plants. */
     static double logBeta(UncertainRate rate) {
         return LogBeta.value(rate.lived(), rate.died());
     }
 
-    /** The same with {@link #logBeta} of the rate, for many numbers of plants. */
+    /** The chances of 0, 1, … {@code n} alive, by {@link #logBeta} of the rate. They add up to 1. */
     static double[] chances(int n, UncertainRate rate, double logBeta) {
         double[] chances = new double[n + 1];
         if (rate.isCertain() || n == 0) {

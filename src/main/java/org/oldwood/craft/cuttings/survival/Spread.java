@@ -23,15 +23,6 @@ public final class Spread {
         return Math.min(sum, most());
     }
 
-    /** The chance of {@code number} or more. */
-    public double atLeast(int number) {
-        double sum = 0;
-        for (int k = most(); k >= Math.max(0, number); k--) {
-            sum += chances[k];
-        }
-        return Math.min(1, sum);
-    }
-
     /** The least number that is not exceeded with a chance of {@code share} or more. */
     public int quantile(double share) {
         double sum = 0;

@@ -6,9 +6,8 @@ package org.oldwood.craft.cuttings.survival;
  *
  * <p>Two facts of the beta distribution carry the whole craft. A binomial count adds to it plainly ({@link #after}).
  * And if X is Beta(a, b) and Y, independent of it, is Beta(a + b, c), then XY is Beta(a, b + c): so the rate of a whole
- * phase splits into one for its first part and one for the rest ({@link #early}, {@link #late}), and a count in the
- * middle can be used without changing what the whole phase promised. Both are textbook results, checked by enumeration
- * in the tests.
+ * phase splits into one for its first part and one for the rest ({@link #late}), and a count in the middle can be used
+ * without changing what the whole phase promised. Both are textbook results, checked by enumeration in the tests.
  *
  * @param lived plants that lived, above 0; need not be whole
  * @param died plants that died, at least 0; 0 means a sure rate of 1
@@ -51,18 +50,8 @@ public record UncertainRate(double lived, double died) {
         return isCertain() ? this : new UncertainRate(lived + alive, died + outOf - alive);
     }
 
-    /**
-     * The rate over the first {@code fraction}, from 0 to 1, of the phase; with {@link #late} it multiplies to this
-     * rate.
-     */
-    public UncertainRate early(double fraction) { return part(lived + died * (1 - fraction), died * fraction); }
-
     /** The rate over what is left of the phase after its first {@code fraction}. */
     public UncertainRate late(double fraction) {
-        return part(lived, died * (1 - fraction));
-    }
-
-    private static UncertainRate part(double lived, double died) {
-        return died <= 0 ? CERTAIN : new UncertainRate(lived, died);
+        return died * (1 - fraction) <= 0 ? CERTAIN : new UncertainRate(lived, died * (1 - fraction));
     }
 }

@@ -133,7 +133,6 @@ class CuttingsEdgesTest {
         assertThat(even.after(4, 4)).isEqualTo(new UncertainRate(6, 3));
         assertThatThrownBy(() -> even.after(4.1, 4)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> even.after(-0.1, 4)).isInstanceOf(IllegalArgumentException.class);
-        assertThat(even.early(0)).isEqualTo(UncertainRate.CERTAIN);
         assertThat(even.late(1)).isEqualTo(UncertainRate.CERTAIN);
     }
 

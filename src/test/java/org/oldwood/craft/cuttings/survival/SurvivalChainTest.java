@@ -40,7 +40,8 @@ class SurvivalChainTest {
             @ForAll @DoubleRange(min = 0.02, max = 0.98) double fraction, @ForAll @IntRange(min = 1, max = 40) int n) {
         UncertainRate whole = UncertainRate.of(mean, weight);
 
-        Spread twice = new SurvivalChain(List.of(whole.early(fraction), whole.late(fraction))).from(n);
+        UncertainRate early = new UncertainRate(whole.lived() + whole.died() * (1 - fraction), whole.died() * fraction);
+        Spread twice = new SurvivalChain(List.of(early, whole.late(fraction))).from(n);
 
         Spread once = new SurvivalChain(List.of(whole)).from(n);
         for (int k = 0; k <= n; k++) {
@@ -57,7 +58,7 @@ class SurvivalChainTest {
 
         Spread spread = chain.from(n);
 
-        assertThat(spread.atLeast(0)).isCloseTo(1, within(1e-9));
+        assertThat(Urn.atLeast(spread, 0)).isCloseTo(1, within(1e-9));
         assertThat(spread.mean()).isCloseTo(n * chain.mean(), within(1e-7)).isBetween(0.0, (double) n);
         assertThat(spread.quantile(0.1)).isBetween(0, n);
         assertThat(spread.quantile(0.1)).isLessThanOrEqualTo(spread.quantile(0.5));
@@ -73,10 +74,10 @@ class SurvivalChainTest {
         int fewest = chain.fewest(k -> k >= wanted ? 1 : 0, sure, 3000).orElse(-1);
 
         if (fewest == -1) {
-            assertThat(chain.from(3000).atLeast(wanted)).isLessThan(sure);
+            assertThat(Urn.atLeast(chain.from(3000), wanted)).isLessThan(sure);
         } else {
-            assertThat(chain.from(fewest).atLeast(wanted)).isGreaterThanOrEqualTo(sure - 1e-12);
-            assertThat(chain.from(fewest - 1).atLeast(wanted)).isLessThan(sure + 1e-12);
+            assertThat(Urn.atLeast(chain.from(fewest), wanted)).isGreaterThanOrEqualTo(sure - 1e-12);
+            assertThat(Urn.atLeast(chain.from(fewest - 1), wanted)).isLessThan(sure + 1e-12);
         }
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.craft.cuttings.Crafted;
 import org.oldwood.craft.cuttings.PastLot;
+import org.oldwood.craft.cuttings.Urn;
 
 class SurvivalTest {
     private static final Survival SOURCES = Crafted.survival(Crafted.course("blackcurrant", "stool", "hardwood"));
@@ -67,9 +68,12 @@ class SurvivalTest {
         Survival survival = Crafted.propagation(crop).method(method, Crafted.CROPS.get(crop).form()).orElseThrow()
                 .survival();
 
-        Spread spread = new Spread(BetaBinomial.chances(outOf, survival.rate(Phase.ROOTING)));
+        UncertainRate rate = survival.rate(Phase.ROOTING);
+        Spread spread = new Spread(BetaBinomial.chances(outOf, rate, BetaBinomial.logBeta(rate)));
 
-        assertThat(spread.atLeast(rooted)).as(source).isGreaterThan(tail);
-        if (!printed.equals("words")) { assertThat(1 - spread.atLeast(rooted + 1)).as(source).isGreaterThan(tail); }
+        assertThat(Urn.atLeast(spread, rooted)).as(source).isGreaterThan(tail);
+        if (!printed.equals("words")) {
+            assertThat(1 - Urn.atLeast(spread, rooted + 1)).as(source).isGreaterThan(tail);
+        }
     }
 }
