@@ -1,6 +1,5 @@
 package org.oldwood.crop;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,28 +11,13 @@ import org.oldwood.store.Fields;
 public final class Sources {
     private static final String FOLDER = "sources";
 
-    /** The bundled sources that were not read in print stand together, so that few are read. */
-    private static final String NOT_READ = "not-read";
-
     private final Map<String, Source> byKey;
 
     private Sources(Map<String, Source> byKey) { this.byKey = byKey; }
 
-    public static Sources read(Documents documents) { return read(documents, documents.names(FOLDER)); }
-
-    /** How the figures of sources came into the data, by key, where they were not read in print. */
-    public static Map<String, Seen> notRead(Documents documents) {
-        List<String> names = documents.hasOwn(FOLDER) ? documents.names(FOLDER) : List.of(NOT_READ);
-        Map<String, Seen> notRead = new HashMap<>();
-        for (Source source : read(documents, names).byKey.values()) {
-            if (source.seen() != Seen.READ) { notRead.put(source.key(), source.seen()); }
-        }
-        return notRead;
-    }
-
-    private static Sources read(Documents documents, List<String> names) {
+    public static Sources read(Documents documents) {
         Map<String, Source> byKey = new TreeMap<>();
-        for (String name : names) {
+        for (String name : documents.names(FOLDER)) {
             String file = FOLDER + "/" + name + ".json";
             for (Fields fields : documents.fields(file).objects("sources")) {
                 Source source = RecordReader.read(fields, Source.class);

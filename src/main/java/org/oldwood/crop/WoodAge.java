@@ -24,19 +24,13 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
         return true;
     }
 
-    /** What a stem of that age bears; ages from 1. */
-    public Range of(int age) {
-        int at = at(age);
-        return new Range(least.get(at), weights.get(at), most.get(at));
+    /** What a stem of that age is expected to bear; ages from 1. */
+    public double expected(int age) {
+        return weights.get(at(age));
     }
 
-    /** The expected value of {@link #of}, alone. */
-    public double expected(int age) { return weights.get(at(age)); }
-
-    /** The low end of {@link #of}, alone. */
     public double low(int age) { return least.get(at(age)); }
 
-    /** The high end of {@link #of}, alone. */
     public double high(int age) { return most.get(at(age)); }
 
     private int at(int age) { return Math.min(age, weights.size()) - 1; }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A file of lines that only grows. A line counts once its line end is on the disk: {@link #append} returns after that
+ * A file of lines that only grows. A line counts once its line end is on the disk: {@link Writing#append} returns after that
  * and not before. What a crash left of an unfinished last line is set aside in a file of its own, never swallowed and
  * never fatal. Two writers are kept apart by a lock on a file beside the journal.
  */
@@ -62,18 +62,6 @@ public final class Journal {
     private static void add(List<Line> lines, Line line) { if (!line.text.isBlank()) { lines.add(line); } }
 
     /**
-     * Adds lines at the end and makes sure that they are on the disk. All of them are added or none.
-     *
-     * @param lines without line ends
-     * @throws RecordException where another program holds the lock for more than five seconds
-     */
-    public void append(List<String> lines) throws IOException {
-        try (Writing writing = begin()) {
-            writing.append(lines);
-        }
-    }
-
-    /**
      * Takes the lock, for one who reads first and then adds: what was read stays true until the lock is given back.
      *
      * @throws RecordException where another program holds the lock for more than five seconds
@@ -99,10 +87,12 @@ public final class Journal {
             this.held = held;
         }
 
-        /** Adds all the lines or none, and makes sure that they are on the disk. */
-        public void append(List<String> lines) throws IOException {
-            if (!lines.isEmpty()) { appendLocked(lines); }
-        }
+        /**
+         * Adds all the lines or none, and makes sure that they are on the disk.
+         *
+         * @param lines without line ends
+         */
+        public void append(List<String> lines) throws IOException { if (!lines.isEmpty()) { appendLocked(lines); } }
 
         @Override
         public void close() throws IOException {

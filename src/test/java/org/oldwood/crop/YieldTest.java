@@ -85,8 +85,10 @@ class YieldTest {
     void old_wood_bears_less_than_the_best_and_the_last_number_goes_on() {
         WoodAge wood = Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
 
-        assertThat(wood.of(4).is()).isLessThan(wood.of(3).is());
-        assertThat(wood.of(9)).isEqualTo(wood.of(5));
+        assertThat(wood.expected(4)).isLessThan(wood.expected(3));
+        assertThat(wood.expected(9)).isEqualTo(wood.expected(5));
+        assertThat(wood.low(9)).isEqualTo(wood.low(5));
+        assertThat(wood.high(9)).isEqualTo(wood.high(5));
     }
 
     private Yield.Series series(String crop, String id) {

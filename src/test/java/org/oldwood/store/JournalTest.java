@@ -18,11 +18,17 @@ class JournalTest {
 
     private Path file() { return folder.resolve("journal.jsonl"); }
 
+    private static void append(Journal journal, String... lines) throws IOException {
+        try (Journal.Writing writing = journal.begin()) {
+            writing.append(List.of(lines));
+        }
+    }
+
     @Test
     void what_was_appended_is_read_back_in_order() throws IOException {
         Journal journal = new Journal(file());
-        journal.append(List.of("{\"a\":1}", "{\"a\":2}"));
-        journal.append(List.of("{\"a\":3}"));
+        append(journal, "{\"a\":1}", "{\"a\":2}");
+        append(journal, "{\"a\":3}");
 
         assertThat(journal.read().lines()).extracting(Journal.Line::text).containsExactly("{\"a\":1}", "{\"a\":2}",
                 "{\"a\":3}");
@@ -38,7 +44,7 @@ class JournalTest {
             boolean torn = cut < bytes.length - 1 && cut > 8;
             assertThat(journal.read().torn().isPresent()).as("cut at " + cut).isEqualTo(torn);
 
-            journal.append(List.of("{\"c\":3}"));
+            append(journal, "{\"c\":3}");
 
             assertThat(journal.read().lines()).as("cut at " + cut).extracting(Journal.Line::text)
                     .containsExactly("{\"a\":1}", "{\"c\":3}");
@@ -53,7 +59,7 @@ class JournalTest {
     void a_whole_last_line_without_its_end_counts() throws IOException {
         Files.writeString(file(), "{\"a\":1}");
         Journal journal = new Journal(file());
-        journal.append(List.of("{\"b\":2}"));
+        append(journal, "{\"b\":2}");
 
         assertThat(Files.readString(file())).isEqualTo("{\"a\":1}\n{\"b\":2}\n");
     }
@@ -64,7 +70,7 @@ class JournalTest {
         try (FileChannel other = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             other.lock();
 
-            assertThatThrownBy(() -> new Journal(file()).append(List.of("{}"))).isInstanceOf(RecordException.class)
+            assertThatThrownBy(() -> append(new Journal(file()), "{}")).isInstanceOf(RecordException.class)
                     .hasMessageContaining("being written by another program");
         }
         assertThat(file()).doesNotExist();

@@ -1,10 +1,13 @@
 package org.oldwood.craft.water;
 
 import java.time.LocalDate;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
+import org.oldwood.craft.water.evapotranspiration.Humidity;
+import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -44,7 +47,7 @@ public class WaterKernels {
             rain[i] = random.nextInt(3) == 0 ? -4.5 * Math.log(1 - random.nextDouble()) : 0;
             coefficient[i] = i % 365 > 90 && i % 365 < 300 ? 1 : 0.3;
         }
-        weather = WeatherSeries.measured(FIRST, evapotranspiration(), rain);
+        weather = new WeatherSeries(FIRST, evapotranspiration(), rain, rain);
     }
 
     /** Penman-Monteith from temperatures, day for day. */
@@ -52,7 +55,8 @@ public class WaterKernels {
     public double[] evapotranspiration() {
         double[] mm = new double[DAYS];
         for (int i = 0; i < DAYS; i++) {
-            DayWeather day = DayWeather.ofTemperatures(least[i], most[i]);
+            DayWeather day = new DayWeather(least[i], most[i], Humidity.unknown(), OptionalDouble.empty(),
+                    Sunshine.unknown());
             mm[i] = EvapotranspirationDay.of(52.2, 20, i % 365 + 1, day, 0).penmanMonteith();
         }
         return mm;

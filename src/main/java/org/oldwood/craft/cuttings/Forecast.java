@@ -45,10 +45,6 @@ public record Forecast(Timeline line, int alive, Position position, Spread roote
     }
 
     /** The crop of a season: the full crop's figures times that season's share. */
-    public SeasonCrop crop(Season season) {
-        return crop(season, fullCrop());
-    }
-
     private SeasonCrop crop(Season season, SeasonCrop full) {
         double share = course.share(line.seasonInPlace(season));
         return new SeasonCrop(season, share, full.expectedKg() * share, full.lowKg() * share, full.middleKg() * share,

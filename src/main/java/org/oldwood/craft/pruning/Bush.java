@@ -33,11 +33,7 @@ public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int
         return new Bush(stems, Stems.NONE, Stems.NONE, OptionalInt.empty(), 1, 1);
     }
 
-    Bush with(Stems other) { return new Bush(other, sick, weak, seasons, renovationWinter, metres); }
-
-    public Bush after(int completedSeasons) {
-        return new Bush(stems, sick, weak, OptionalInt.of(completedSeasons), renovationWinter, metres);
-    }
+    public Bush with(Stems other) { return new Bush(other, sick, weak, seasons, renovationWinter, metres); }
 
     public Bush withFaults(Stems sickStems, Stems weakStems) {
         return new Bush(stems, sickStems, weakStems, seasons, renovationWinter, metres);

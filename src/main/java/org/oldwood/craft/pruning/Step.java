@@ -31,8 +31,6 @@ public record Step(@Key(words = {
 
     public List<String> sources() { return figure.map(Figure::sources).orElse(ownSources); }
 
-    public Seen seen() { return figure.map(Figure::seen).or(() -> ownSeen).orElse(Seen.ASSUMED); }
-
     boolean suits(String time, StageOfLife life) {
         return at.equals(time) && (lives.isEmpty() || lives.contains(life.words()));
     }

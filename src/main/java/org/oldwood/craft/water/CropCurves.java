@@ -40,15 +40,6 @@ public final class CropCurves {
         }
     }
 
-    /**
-     * Curves in the wind for which the tables hold.
-     *
-     * @see #CropCurves(WeatherSeries, Hemisphere, Stages, double)
-     */
-    public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages) {
-        this(weather, hemisphere, stages, CropCoefficient.TABLE_WIND);
-    }
-
     /** Curves in a wind, m/s at 2 m, to which the coefficients are moved (FAO-56, equations 62, 65 and 70). */
     public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages, double windMs) {
         this.weather = weather;

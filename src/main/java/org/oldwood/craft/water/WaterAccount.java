@@ -8,16 +8,12 @@ package org.oldwood.craft.water;
  * the use of the day, but a day's use is never more than the ground held in the morning, so that more rain can never
  * leave less water. Checked against {@code reference/account-*.csv}.
  *
- * <p>Works on arrays and makes nothing per day. Not for two threads at once.
+ * <p>Works on arrays and makes nothing per day.
  */
 public final class WaterAccount {
     private final BedWater bed;
     private final Convention convention;
     private final double roofMmPerMm;
-    private double gained;
-    private double used;
-    private double drained;
-    private double evening;
 
     public WaterAccount(BedWater bed) { this(bed, Convention.FAO_56); }
 
@@ -40,20 +36,13 @@ public final class WaterAccount {
         double depletion = startMm;
         for (int i = 0; i < weather.days(); i++) {
             double demand = coefficient[i] * weather.et0(i);
-            day(depletion, gain(weather, i) + events.wateredMm(i), demand);
-            days.set(i, gained, demand, used, drained, evening);
+            double gain = gain(weather, i) + events.wateredMm(i);
+            double used = convention == Convention.FAO_56 ? used(depletion, demand) : demand / (1 - bed.competing());
+            double drained = RootZone.drainage(gain, used, depletion);
+            days.set(i, gain, demand, drained, within(depletion - gain + used + drained));
             depletion = corrected(days, events, i);
         }
-        if (convention == Convention.FULL_DEMAND) { days.stressFromEvening(bed.fraction()); }
         return days;
-    }
-
-    /** Leaves what came of the day in the fields. */
-    private void day(double morning, double gain, double demand) {
-        gained = gain;
-        used = convention == Convention.FAO_56 ? used(morning, demand) : demand / (1 - bed.competing());
-        drained = RootZone.drainage(gain, used, morning);
-        evening = within(morning - gain + used + drained);
     }
 
     private double gain(WeatherSeries weather, int day) {

@@ -8,13 +8,10 @@ import java.util.List;
 public final class WaterDays {
     private final BedWater bed;
     private final WeatherSeries weather;
-    private final double startMm;
     private final double[] gain;
     private final double[] demand;
-    private final double[] used;
     private final double[] drained;
     private final double[] depletion;
-    private final double[] stress;
     private final List<Correction> corrections = new ArrayList<>();
 
     /**
@@ -41,23 +38,17 @@ public final class WaterDays {
         }
         this.bed = bed;
         this.weather = weather;
-        this.startMm = startMm;
         gain = new double[weather.days()];
         demand = new double[weather.days()];
-        used = new double[weather.days()];
         drained = new double[weather.days()];
         depletion = new double[weather.days()];
-        stress = new double[weather.days()];
     }
 
-    void set(int day, double gained, double wanted, double taken, double lost, double evening) {
+    void set(int day, double gained, double wanted, double lost, double evening) {
         gain[day] = gained;
         demand[day] = wanted;
-        used[day] = taken;
         drained[day] = lost;
         depletion[day] = evening;
-        double full = wanted / (1 - bed.competing());
-        stress[day] = full == 0 ? 1 : taken / full;
     }
 
     double correct(int day, MoistureNote note) {
@@ -68,12 +59,6 @@ public final class WaterDays {
         return depletion[day];
     }
 
-    void stressFromEvening(double fraction) {
-        for (int i = 0; i < stress.length; i++) {
-            stress[i] = RootZone.stress(depletion[i], bed.totalAvailableMm(), fraction);
-        }
-    }
-
     public BedWater bed() { return bed; }
 
     public int days() { return depletion.length; }
@@ -81,9 +66,6 @@ public final class WaterDays {
     public LocalDate date(int day) { return weather.first().plusDays(day); }
 
     public int index(LocalDate date) { return weather.index(date); }
-
-    /** Depletion in the morning. */
-    public double morning(int day) { return day == 0 ? startMm : depletion[day - 1]; }
 
     /** Depletion in the evening, after any note. */
     public double depletion(int day) { return depletion[day]; }
@@ -101,14 +83,8 @@ public final class WaterDays {
         return demand[day];
     }
 
-    /** What plants, soil and neighbours' roots took. */
-    public double used(int day) { return used[day]; }
-
     /** What ran through below the roots. */
     public double drained(int day) { return drained[day]; }
-
-    /** Share of their demand that the plants got, 0 to 1. */
-    public double stress(int day) { return stress[day]; }
 
     /** Whether the bed was short in the evening: more drawn than the plants can without stress. */
     public boolean isShort(int day) {

@@ -33,15 +33,6 @@ public final class WeatherSeries {
         this.soaked = soaked;
     }
 
-    /** Measured days: a rain of less than a fifth of the evapotranspiration counts as none. */
-    public static WeatherSeries measured(LocalDate first, double[] et0, double[] rain) {
-        double[] soaked = new double[rain.length];
-        for (int i = 0; i < rain.length; i++) {
-            soaked[i] = EffectiveRain.daily(rain[i], et0[i]);
-        }
-        return new WeatherSeries(first, et0, rain, soaked);
-    }
-
     /** The same days with the rain times a factor on some of them, 0 for none. */
     public WeatherSeries withRainTimes(double factor, IntPredicate days) {
         double[] fell = rain.clone();

@@ -111,7 +111,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     }
 
     private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
-        return new Bush(stems, faults.sick(), faults.weak(), blank.seasons(), blank.renovationWinter(), blank.metres());
+        return blank.with(stems).withFaults(faults.sick(), faults.weak());
     }
 
     /** Canes as last counted, if that was since the summer before; else none. */

@@ -3,6 +3,8 @@ package org.oldwood.craft.cuttings;
 import java.time.LocalDate;
 import java.util.Arrays;
 import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.craft.cuttings.survival.SurvivalChain;
+import org.oldwood.craft.cuttings.survival.UncertainRate;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.season.CalendarStages;
@@ -17,6 +19,16 @@ public final class Crafted {
     private static final CalendarStages CALENDAR = new CalendarStages();
 
     private Crafted() {}
+
+    /** The crop of a season from the first in place to the first full one. */
+    public static Forecast.SeasonCrop crop(Forecast forecast, Season season) {
+        return forecast.crops().stream().filter(crop -> crop.season().equals(season)).findFirst().orElseThrow();
+    }
+
+    /** The expected share that lives through every phase. */
+    static double share(SurvivalChain chain) {
+        return chain.rates().stream().mapToDouble(UncertainRate::mean).reduce(1, (one, next) -> one * next);
+    }
 
     public static Propagation propagation(String crop) { return Propagation.of(CROPS.get(crop)).orElseThrow(); }
 

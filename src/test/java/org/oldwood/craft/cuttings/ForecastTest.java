@@ -29,11 +29,11 @@ class ForecastTest {
         // 12 x 0.77 x 0.90 x 0.95, the printed rates and the two remembered ones
         assertThat(forecast.plants().mean()).isCloseTo(12 * 0.77 * 0.9 * 0.95, within(1e-9));
         assertThat(forecast.rooted().mean()).isCloseTo(12 * 0.77, within(1e-9));
-        assertThat(forecast.crop(Crafted.north(2028)).expectedKg()).isZero();
+        assertThat(Crafted.crop(forecast, Crafted.north(2028)).expectedKg()).isZero();
         // 10 % of 3.5 kg in the second season, 50 % in the third, all in the fourth
-        assertThat(forecast.crop(Crafted.north(2029)).expectedKg()).isCloseTo(forecast.plants().mean() * 0.35,
+        assertThat(Crafted.crop(forecast, Crafted.north(2029)).expectedKg()).isCloseTo(forecast.plants().mean() * 0.35,
                 within(1e-9));
-        assertThat(forecast.crop(Crafted.north(2031)).expectedKg()).isCloseTo(forecast.plants().mean() * 3.5,
+        assertThat(Crafted.crop(forecast, Crafted.north(2031)).expectedKg()).isCloseTo(forecast.plants().mean() * 3.5,
                 within(1e-9));
     }
 
@@ -76,8 +76,8 @@ class ForecastTest {
         Forecast after = forecast(lot);
 
         double before = forecast(Crafted.lot(struck, STRUCK)).plants().mean();
-        double expected = struck * SURVIVAL.whole().mean()
-                / SURVIVAL.from(after.position().phase(), after.position().fraction()).mean();
+        double expected = struck * Crafted.share(SURVIVAL.whole())
+                / Crafted.share(SURVIVAL.from(after.position().phase(), after.position().fraction()));
         if (alive > expected + 1e-9) {
             assertThat(after.plants().mean()).isGreaterThan(before);
         } else if (alive < expected - 1e-9) {

@@ -59,7 +59,8 @@ class CaneCutTest {
 
     @Test
     void a_row_just_planted_is_left_alone() {
-        Cut cut = Schools.school("autumn-raspberry", "cane-row", "all-down").winter(Bush.of(Stems.of(9)).after(0));
+        Cut cut = Schools.school("autumn-raspberry", "cane-row", "all-down")
+                .winter(Bushes.after(0, Bush.of(Stems.of(9))));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);

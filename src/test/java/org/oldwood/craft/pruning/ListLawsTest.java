@@ -49,7 +49,7 @@ class ListLawsTest {
         }
         Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak)).along(0.5 + random.nextInt(6));
         bush = random.nextInt(4) == 0 ? bush.inRenovationWinter(1 + random.nextInt(4)) : bush;
-        return random.nextBoolean() ? bush : bush.after(random.nextInt(13));
+        return random.nextBoolean() ? bush : Bushes.after(random.nextInt(13), bush);
     }
 
     @ParameterizedTest(name = "{0}")

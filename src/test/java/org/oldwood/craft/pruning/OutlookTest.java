@@ -21,7 +21,7 @@ class OutlookTest {
 
     @Test
     void a_bush_at_target_stays_there_and_bears_the_full_crop() {
-        Outlook outlook = plan(Bush.of(Stems.of(8, 3, 3, 3)).after(8));
+        Outlook outlook = plan(Bushes.after(8, Bush.of(Stems.of(8, 3, 3, 3))));
 
         assertThat(outlook.winters()).hasSize(6);
         for (Outlook.Winter winter : outlook.winters()) {
@@ -35,7 +35,7 @@ class OutlookTest {
 
     @Test
     void a_young_bush_follows_the_printed_build_up_and_crop() {
-        Outlook outlook = plan(Bush.of(Stems.of(8)).after(1));
+        Outlook outlook = plan(Bushes.after(1, Bush.of(Stems.of(8))));
 
         assertThat(outlook.winters().get(0).cut().after()).isEqualTo(Stems.of(7));
         // the second season: a tenth of the full crop (informed-farmers-blackcurrants)
@@ -66,8 +66,8 @@ class OutlookTest {
     void a_bush_cut_down_has_no_crop_for_a_year_and_is_then_built_anew() {
         // allotments4all-73529: one year without crop, a good crop two years later
         School down = stool.school("cut-down").orElseThrow();
-        Outlook outlook = Outlook.of(Bush.of(Stems.of(1, 0, 0, 12)).after(15), Habit.plan(down, stool.school()), basis,
-                4);
+        Outlook outlook = Outlook.of(Bushes.after(15, Bush.of(Stems.of(1, 0, 0, 12))), Habit.plan(down, stool.school()),
+                basis, 4);
 
         assertThat(outlook.winters().get(0).kg().orElseThrow().is()).isZero();
         assertThat(outlook.winters().get(1).cut().after().total()).isEqualTo(9);
@@ -79,7 +79,7 @@ class OutlookTest {
         FormPruning row = Schools.form("summer-raspberry", "cane-row");
         Outlook.Basis rows = new Outlook.Basis(row.school(), row, Yield.read(Schools.CROPS.get("summer-raspberry")),
                 row.newShoots().orElseThrow());
-        Bush bush = Bush.of(Stems.of(60, 30)).along(4).after(5);
+        Bush bush = Bushes.after(5, Bush.of(Stems.of(60, 30)).along(4));
 
         Outlook outlook = Outlook.of(bush, Habit.plan(row.school(), row.school()), rows, 3);
 
@@ -99,7 +99,7 @@ class OutlookTest {
 
     @Test
     void the_crop_does_not_follow_the_name_of_the_way() {
-        Bush uncut = Bush.of(Stems.of(8, 5, 4, 4)).after(9);
+        Bush uncut = Bushes.after(9, Bush.of(Stems.of(8, 5, 4, 4)));
         double first = firstOf(uncut, stool.school());
 
         for (School way : stool.schools()) {
@@ -118,7 +118,8 @@ class OutlookTest {
         FormPruning blue = Schools.form("blueberry", "stool");
         Yield yield = Yield.read(Schools.CROPS.get("blueberry")).orElseThrow();
         Outlook.Basis of = new Outlook.Basis(blue.school(), blue, Optional.of(yield), blue.newShoots().orElseThrow());
-        Outlook plan = Outlook.of(Bush.of(Stems.of(3)).after(1), Habit.plan(blue.school(), blue.school()), of, 7);
+        Outlook plan = Outlook.of(Bushes.after(1, Bush.of(Stems.of(3))), Habit.plan(blue.school(), blue.school()), of,
+                7);
 
         for (int winter = 0; winter < 7; winter++) {
             double printed = yield.expected("stool", winter + 2).orElseThrow().is();
@@ -143,12 +144,12 @@ class OutlookTest {
     }
 
     private static double kg(Stems canes, Outlook.Basis of) {
-        return Outlook.of(Bush.of(canes).after(6), Habit.NONE, of, 1).winters().get(0).kg().orElseThrow().is();
+        return Outlook.of(Bushes.after(6, Bush.of(canes)), Habit.NONE, of, 1).winters().get(0).kg().orElseThrow().is();
     }
 
     @Test
     void a_bush_without_a_sound_stem_bears_nothing_and_a_cordon_bears_whatever_its_age() {
-        Bush sick = Bush.of(Stems.of(3, 3)).withFaults(Stems.of(3, 3), Stems.NONE).after(8);
+        Bush sick = Bushes.after(8, Bush.of(Stems.of(3, 3)).withFaults(Stems.of(3, 3), Stems.NONE));
         FormPruning cordon = Schools.form("redcurrant", "cordon");
         Yield red = Yield.read(Schools.CROPS.get("redcurrant")).orElseThrow();
 
@@ -184,7 +185,7 @@ class OutlookTest {
         FormPruning blue = Schools.form("blueberry", "stool");
         Outlook.Basis of = new Outlook.Basis(blue.school(), blue, Yield.read(Schools.CROPS.get("blueberry")),
                 blue.newShoots().orElseThrow());
-        Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).after(10);
+        Bush bush = Bushes.after(10, Bush.of(Stems.of(2, 2, 2, 2, 2, 2)));
         List<Outlook.Winter> none = Outlook.of(bush, Habit.NONE, of, 6).winters();
 
         assertThat(none.get(0).berry().orElseThrow().weight()).isEqualTo(new Range(0.73, 0.77, 0.81));
@@ -218,7 +219,7 @@ class OutlookTest {
 
     @Test
     void winters_before_the_first_pruning_do_not_count_as_left_alone() {
-        Bush young = Bush.of(Stems.of(2, 2, 2)).after(1);
+        Bush young = Bushes.after(1, Bush.of(Stems.of(2, 2, 2)));
 
         // seasons 1 and 2 are before the first pruning: handley-blueberry
         assertThat(unpruned(young, 6, 0) / 3.5).isCloseTo(1 - 0.18, within(1e-9));

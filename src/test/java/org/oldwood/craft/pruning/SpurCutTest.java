@@ -40,7 +40,7 @@ class SpurCutTest {
 
     @Test
     void a_frame_in_order_loses_nothing() {
-        Cut cut = red.winter(Bush.of(Stems.of(2, 2, 2, 2, 2)).after(6));
+        Cut cut = red.winter(Bushes.after(6, Bush.of(Stems.of(2, 2, 2, 2, 2))));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.BEARING);
@@ -103,9 +103,9 @@ class SpurCutTest {
 
     @Test
     void the_frame_is_young_until_it_stands() {
-        assertThat(red.winter(Bush.of(Stems.of(5)).after(0)).life()).isEqualTo(StageOfLife.FIRST_YEAR);
-        assertThat(red.winter(Bush.of(Stems.of(5, 2)).after(3)).life()).isEqualTo(StageOfLife.YOUNG);
-        assertThat(red.winter(Bush.of(Stems.of(0, 8)).after(4)).life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(red.winter(Bushes.after(0, Bush.of(Stems.of(5)))).life()).isEqualTo(StageOfLife.FIRST_YEAR);
+        assertThat(red.winter(Bushes.after(3, Bush.of(Stems.of(5, 2)))).life()).isEqualTo(StageOfLife.YOUNG);
+        assertThat(red.winter(Bushes.after(4, Bush.of(Stems.of(0, 8)))).life()).isEqualTo(StageOfLife.BEARING);
     }
 
     @Property
@@ -181,8 +181,8 @@ class SpurCutTest {
         Bush first = Bush.of(Stems.of(1, 3)).withFaults(Stems.of(0, 1), Stems.NONE);
         School cordon = Schools.school("redcurrant", "cordon", "cordon");
 
-        assertThat(red.winter(first.after(0)).taken()).isEmpty();
-        assertThat(red.winter(first.after(1)).of(Why.SICK)).isEqualTo(1);
+        assertThat(red.winter(Bushes.after(0, first)).taken()).isEmpty();
+        assertThat(red.winter(Bushes.after(1, first)).of(Why.SICK)).isEqualTo(1);
         int[] old = new int[Stems.OLDEST_CLASS];
         old[Stems.OLDEST_CLASS - 1] = 1;
         assertThat(cordon.winter(Bush.of(Stems.of(old))).taken()).isEmpty();

@@ -16,14 +16,14 @@ class StoolRenewalBoundsTest {
 
     @Test
     void a_bush_too_young_for_pruning_keeps_all_its_shoots_and_says_so() {
-        Cut young = sixAges.winter(Bush.of(Stems.of(7, 5)).after(2));
+        Cut young = sixAges.winter(Bushes.after(2, Bush.of(Stems.of(7, 5))));
 
         assertThat(young.taken()).isEmpty();
         assertThat(young.life()).isEqualTo(StageOfLife.YOUNG);
         assertThat(young.remarks()).containsExactly(Cut.Remark.TOO_YOUNG);
         assertThat(young.youngToLeave()).isEqualTo(7);
         assertThat(young.heldBack()).isZero();
-        assertThat(sixAges.winter(Bush.of(Stems.of(7, 5)).after(3)).taken()).isNotEmpty();
+        assertThat(sixAges.winter(Bushes.after(3, Bush.of(Stems.of(7, 5)))).taken()).isNotEmpty();
     }
 
     @Test
@@ -137,7 +137,7 @@ class StoolRenewalBoundsTest {
     @Test
     void damaged_wood_goes_from_a_bush_too_young_for_pruning() {
         // "only dead, damaged and diseased wood goes", as its step says
-        Bush bush = Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)).after(2);
+        Bush bush = Bushes.after(2, Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)));
 
         assertThat(sixAges.winter(bush).taken()).containsExactly(new Cut.Taken(1, 1, Why.SICK),
                 new Cut.Taken(2, 2, Why.WEAK));
@@ -215,7 +215,7 @@ class StoolRenewalBoundsTest {
         assertThat(cut(sixAges, "1=14").after().at(1)).isBetween(8, 10);
         assertThat(cut(sixAges, "1=12").after().at(1)).isEqualTo(8);
         // fruit-handbook-blueberry: only the two strongest from the first year on
-        assertThat(twoOldest.winter(Bush.of(Stems.of(14)).after(1)).after().at(1)).isEqualTo(2);
+        assertThat(twoOldest.winter(Bushes.after(1, Bush.of(Stems.of(14)))).after().at(1)).isEqualTo(2);
     }
 
     @Test
@@ -265,8 +265,8 @@ class StoolRenewalBoundsTest {
         assertThat(row.bearing(Stems.of(8, 3))).isEqualTo(8);
         assertThat(down.bearing(Stems.of(8, 3))).isEqualTo(11);
         assertThat(frame.bearing(Stems.of(2, 3, 4))).isEqualTo(7);
-        assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(0))).isTrue();
-        assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(1))).isFalse();
+        assertThat(row.isTooYoung(Bushes.after(0, Bush.of(Stems.of(8))))).isTrue();
+        assertThat(row.isTooYoung(Bushes.after(1, Bush.of(Stems.of(8))))).isFalse();
         assertThat(Pruning.read(Schools.CROPS.get("blackcurrant")).orElseThrow().looks("spent"))
                 .extracting(Pruning.WoodLook::of).containsOnly("spent");
     }

@@ -45,7 +45,7 @@ class StoolRenewalLawsTest {
                 weak[i] = Math.min(faults[sick.length + i], stems.at(i + 1) - sick[i]);
             }
             Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak));
-            return season < 0 ? bush : bush.after(season);
+            return season < 0 ? bush : Bushes.after(season, bush);
         });
     }
 

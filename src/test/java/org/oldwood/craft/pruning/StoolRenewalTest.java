@@ -15,7 +15,7 @@ class StoolRenewalTest {
     void cuts_as_its_source_says(String id, String crop, String school, Integer season, String counted, String out,
             String stay, String total, String source) {
         Stems stems = Stems.parse(counted);
-        Bush bush = season == null ? Bush.of(stems) : Bush.of(stems).after(season);
+        Bush bush = season == null ? Bush.of(stems) : Bushes.after(season, Bush.of(stems));
 
         Cut cut = Schools.stool(crop, school).winter(bush);
 
@@ -49,7 +49,7 @@ class StoolRenewalTest {
         RenewalSchool way = Schools.stool(crop, school);
         Stems stems = Stems.of(9);
         for (int season = 1; season <= 14; season++) {
-            stems = way.winter(Bush.of(stems).after(season)).after();
+            stems = way.winter(Bushes.after(season, Bush.of(stems))).after();
             if (season < 14) { stems = stems.aged(9, way.fold()); }
         }
 
@@ -164,7 +164,7 @@ class StoolRenewalTest {
 
     @Test
     void a_bush_in_its_first_season_is_only_cut_as_at_planting() {
-        Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(20)).after(0));
+        Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bushes.after(0, Bush.of(Stems.of(20))));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);
@@ -174,10 +174,11 @@ class StoolRenewalTest {
     void the_stage_of_life_follows_season_and_wood() {
         RenewalSchool school = Schools.stool("blackcurrant", "half-young");
 
-        assertThat(school.winter(Bush.of(Stems.of(8, 6, 5)).after(3)).life()).isEqualTo(StageOfLife.YOUNG);
-        assertThat(school.winter(Bush.of(Stems.of(8, 3, 3, 3)).after(4)).life()).isEqualTo(StageOfLife.BEARING);
-        assertThat(school.winter(Bush.of(Stems.of(8, 3, 0, 4)).after(9)).life()).isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(school.winter(Bushes.after(3, Bush.of(Stems.of(8, 6, 5)))).life()).isEqualTo(StageOfLife.YOUNG);
+        assertThat(school.winter(Bushes.after(4, Bush.of(Stems.of(8, 3, 3, 3)))).life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(school.winter(Bushes.after(9, Bush.of(Stems.of(8, 3, 0, 4)))).life())
+                .isEqualTo(StageOfLife.NEGLECTED);
         // three old stems beside two that bear are soon put right
-        assertThat(school.winter(Bush.of(Stems.of(8, 2, 0, 3)).after(9)).life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(school.winter(Bushes.after(9, Bush.of(Stems.of(8, 2, 0, 3)))).life()).isEqualTo(StageOfLife.BEARING);
     }
 }

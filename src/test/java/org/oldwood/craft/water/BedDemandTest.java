@@ -86,7 +86,8 @@ class BedDemandTest {
 
     private static double[] series(Hemisphere hemisphere, LocalDate first, int planted, List<BedDemand.Laid> laid) {
         double[] none = new double[400];
-        CropCurves curves = new CropCurves(WeatherSeries.measured(first, none, none), hemisphere, STAGES);
+        CropCurves curves = new CropCurves(Days.measured(first, none, none), hemisphere, STAGES,
+                CropCoefficient.TABLE_WIND);
         List<BedDemand.Planting> plantings = List.of(new BedDemand.Planting(CROP, WATER, 1, planted));
         return BedDemand.series(curves, plantings, MULCH, laid, 1);
     }
@@ -94,8 +95,8 @@ class BedDemandTest {
     @Test
     void seasons_are_told_apart_in_both_hemispheres() {
         double[] none = new double[800];
-        CropCurves south = new CropCurves(WeatherSeries.measured(LocalDate.of(2026, 4, 29), none, none),
-                Hemisphere.SOUTH, STAGES);
+        CropCurves south = new CropCurves(Days.measured(LocalDate.of(2026, 4, 29), none, none), Hemisphere.SOUTH,
+                STAGES, CropCoefficient.TABLE_WIND);
 
         assertThat(south.seasonYear(1)).isEqualTo(2026);
         assertThat(south.seasonYear(2)).isEqualTo(2027);

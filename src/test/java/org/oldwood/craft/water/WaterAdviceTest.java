@@ -104,7 +104,7 @@ class WaterAdviceTest {
         double[] wet = new double[60];
         Arrays.fill(demand, et0);
         Arrays.fill(wet, rain);
-        return WeatherSeries.measured(FIRST, demand, wet);
+        return Days.measured(FIRST, demand, wet);
     }
 
     @Test
@@ -122,8 +122,8 @@ class WaterAdviceTest {
     void a_big_roof_on_slow_soil_lets_water_stand_for_more_than_a_day() {
         BedWater clay = new BedWater(45, 0.5, 4, new RoofWater(60, 0.8, 0), 0);
         double[] rain = {0, 30, 0};
-        WaterDays days = new WaterAccount(clay).run(WeatherSeries.measured(FIRST, new double[3], rain),
-                WaterAccountTest.ones(3), new BedEvents(), 0);
+        WaterDays days = new WaterAccount(clay).run(Days.measured(FIRST, new double[3], rain), WaterAccountTest.ones(3),
+                new BedEvents(), 0);
 
         // 30 mm of rain and 30 × 12 of roof water on full ground, 24 mm a day sink away
         assertThat(days.standing(1, 3, 1)).isCloseTo(390.0 / 24, within(1e-9));

@@ -14,11 +14,6 @@ import java.util.function.IntToDoubleFunction;
 public record SurvivalChain(List<UncertainRate> rates) {
     private static final double NEGLIGIBLE = 1e-18;
 
-    /** The expected share that lives through every phase. */
-    public double mean() {
-        return rates.stream().mapToDouble(UncertainRate::mean).reduce(1, (a, b) -> a * b);
-    }
-
     /** How many are left of {@code n}. */
     public Spread from(int n) {
         double[] now = new double[n + 1];

@@ -27,11 +27,6 @@ public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDo
         }
     }
 
-    /** A day of which only the temperatures are known. */
-    public static DayWeather ofTemperatures(double tmin, double tmax) {
-        return new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknown());
-    }
-
     /** Mean of the two extremes, °C (FAO-56, equation 9). */
     public double tmean() { return (tmin + tmax) / 2; }
 

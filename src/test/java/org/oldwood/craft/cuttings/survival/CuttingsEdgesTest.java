@@ -112,7 +112,7 @@ class CuttingsEdgesTest {
         Forecast.SeasonCrop full = forecast.fullCrop();
         Season second = Crafted.north(2029);
 
-        Forecast.SeasonCrop tenth = forecast.crop(second);
+        Forecast.SeasonCrop tenth = Crafted.crop(forecast, second);
 
         assertThat(tenth.expectedKg()).isCloseTo(full.expectedKg() / 10, within(1e-12));
         assertThat(tenth.lowKg()).isCloseTo(full.lowKg() / 10, within(1e-12));

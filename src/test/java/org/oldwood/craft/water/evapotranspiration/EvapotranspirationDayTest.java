@@ -20,7 +20,7 @@ class EvapotranspirationDayTest {
 
     @Test
     void says_every_guess() {
-        assertThat(day(DayWeather.ofTemperatures(12.3, 21.5)).basis()).allMatch(words -> words.contains("not given"))
+        assertThat(day(Temperatures.only(12.3, 21.5)).basis()).allMatch(words -> words.contains("not given"))
                 .anyMatch(words -> words.contains("eq. 48")).anyMatch(words -> words.contains("2 m/s"))
                 .anyMatch(words -> words.contains("eq. 50, inland"));
     }
@@ -30,12 +30,12 @@ class EvapotranspirationDayTest {
         DayWeather coast = new DayWeather(12.3, 18, Humidity.unknown(), OptionalDouble.empty(),
                 new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
 
-        assertThat(day(coast).solar()).isGreaterThan(day(DayWeather.ofTemperatures(12.3, 18)).solar());
+        assertThat(day(coast).solar()).isGreaterThan(day(Temperatures.only(12.3, 18)).solar());
     }
 
     @Test
     void the_parts_add_up() {
-        EvapotranspirationDay day = day(DayWeather.ofTemperatures(12.3, 21.5));
+        EvapotranspirationDay day = day(Temperatures.only(12.3, 21.5));
 
         assertThat(day.fromRadiation() + day.fromAir()).isCloseTo(day.penmanMonteith(), within(1e-12));
         assertThat(day.netRadiation()).isCloseTo(day.netSolar() - day.netLongwave(), within(1e-12));
@@ -43,8 +43,7 @@ class EvapotranspirationDayTest {
 
     @Test
     void a_wrong_day_is_refused_in_words() {
-        assertThatThrownBy(() -> DayWeather.ofTemperatures(20, 10))
-                .hasMessageContaining("the lowest not above the highest");
+        assertThatThrownBy(() -> Temperatures.only(20, 10)).hasMessageContaining("the lowest not above the highest");
         assertThatThrownBy(() -> Humidity.of(OptionalDouble.of(80), OptionalDouble.of(60)))
                 .hasMessageContaining("is above the highest");
         assertThatThrownBy(() -> Humidity.of(OptionalDouble.empty(), OptionalDouble.of(101)))

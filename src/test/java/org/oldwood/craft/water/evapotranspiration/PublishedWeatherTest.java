@@ -74,7 +74,7 @@ class PublishedWeatherTest {
             entry("example-20-clear", in -> monthInLyon(in).clearSky()),
             entry("example-20-net", in -> monthInLyon(in).netRadiation()),
             entry("temperatures-only", in -> EvapotranspirationDay
-                    .of(in[0], in[1], (int) in[2], DayWeather.ofTemperatures(in[3], in[4]), 0).penmanMonteith()));
+                    .of(in[0], in[1], (int) in[2], Temperatures.only(in[3], in[4]), 0).penmanMonteith()));
 
     private static EvapotranspirationDay coastAtBangkok(double[] in) {
         DayWeather weather = new DayWeather(in[3], in[4], new Humidity((tmin, tmax) -> in[5], "as given"),
