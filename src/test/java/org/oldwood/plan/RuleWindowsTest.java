@@ -3,18 +3,23 @@ package org.oldwood.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.crop.Stage;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.Subjects;
@@ -22,6 +27,7 @@ import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.CalendarStages;
+import org.oldwood.season.Season;
 import org.oldwood.store.Documents;
 
 /**
@@ -38,6 +44,7 @@ class RuleWindowsTest {
     private static Map<String, Window> north = Map.of();
     private static Map<String, Window> south = Map.of();
     private static Rules rules = Rules.read(Documents.bundled());
+    private static final Crops CROPS = new Crops(Documents.bundled());
 
     @BeforeAll
     static void find_all_windows() throws IOException {
@@ -89,6 +96,48 @@ class RuleWindowsTest {
         assertThat(edge(rule.opens())).as(source).isEqualTo(opens);
         assertThat(edge(rule.closes())).as(source).isEqualTo(closes);
         assertThat(rule.noLaterThan().map(RuleWindowsTest::edge)).as(source).isEqualTo(Optional.ofNullable(latest));
+    }
+
+    /** The day within the window, where print or the order of the work tells it. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvFileSource(resources = "/rules/days.csv", numLinesToSkip = 2)
+    void its_task_stands_on_the_day_that_its_reason_has(String rule, String crop, String from, String to,
+            String reason) {
+        assertThat(day(rule, crop)).as(reason).isBetween(told(from, crop), told(to, crop));
+    }
+
+    private static LocalDate told(String when, String crop) {
+        if (when.matches("\\d\\d-\\d\\d")) {
+            return LocalDate.parse((when.compareTo("11") < 0 ? "2026-" : "2025-") + when);
+        }
+        String[] parts = when.split(" ");
+        LocalDate day = Stage.find(parts[0])
+                .map(stage -> new CalendarStages().date(CROPS.get(crop.equals("-") ? "gooseberry" : crop),
+                        new Season(2026, Hemisphere.NORTH), stage).date())
+                .orElseGet(() -> day(parts[0], crop));
+        return parts.length == 1 ? day : day.plusDays(Integer.parseInt(parts[1]));
+    }
+
+    private static LocalDate day(String rule, String crop) {
+        Window window = Optional.ofNullable(north.get(rule + " " + (crop.equals("-") ? "gooseberry" : crop)))
+                .orElseThrow();
+        return window.first().plusDays(Math.round((window.days() - 1) * rules.find(rule).orElseThrow().best()));
+    }
+
+    /** What missing it costs, judged from the work's reason. */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/rules/missed.txt", delimiter = '|', numLinesToSkip = 1)
+    void to_miss_it_harms_as_much_as_its_reason_has_it(String ids, String costs, String reason) {
+        int harm = Map.of("nothing", 0, "little", 1, "season", 2, "spreads", 3, "kills", 3).get(costs);
+        assertThat(Stream.of(ids.split(" ")).filter(id -> rules.find(id).orElseThrow().ifMissed().harm() != harm))
+                .as(reason).isEmpty();
+    }
+
+    @Test
+    void what_it_costs_to_miss_it_is_told_of_every_rule() throws IOException {
+        String rows = Files.readString(Path.of("src/test/resources/rules/missed.txt"));
+        assertThat(rows.lines().skip(1).flatMap(row -> Stream.of(row.split("\\|")[0].split(" "))))
+                .containsExactlyInAnyOrderElementsOf(rules.ids());
     }
 
     private static String edge(WindowEnd anchor) {

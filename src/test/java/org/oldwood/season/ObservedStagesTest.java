@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.gamma.Erf;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,6 +93,7 @@ class ObservedStagesTest {
     }
 
     @Test
+    @DisabledIfSystemProperty(named = "golden", matches = "no")
     void the_page_shows_the_present_errors() throws IOException {
         String page = Files.readString(PAGE);
         String wanted = page.substring(0, page.indexOf(BEGIN)) + tables();
@@ -144,6 +146,23 @@ class ObservedStagesTest {
         double half = z * Math.sqrt(share * (1 - share) / n + z * z / (4 * n * n));
         double all = 1 + z * z / n;
         return new double[]{100 * (middle - half) / all, 100 * (middle + half) / all};
+    }
+
+    /**
+     * What a sum was set from it meets in the mean to within three days, unless its rows disagree (gooseberries of
+     * England and Guernsey), or are of a place that is warmer than what was seen (Leningrad), or one of farms whose kinds
+     * are not known (Maryland). Red currants take a day more, and leaf fall is one for all crops.
+     */
+    @Test
+    void a_model_meets_the_mean_of_the_rows_that_it_was_set_from() {
+        Map<String, List<Row>> models = ROWS.stream().filter(Row::fitted)
+                .filter(row -> row.stage.ordinal() < Stage.LEAF_FALL_BEGINS.ordinal())
+                .collect(Collectors.groupingBy(Row::what, TreeMap::new, Collectors.toList()));
+        models.keySet().removeAll(List.of("first flower, gooseberry", "bud burst, blackcurrant",
+                "ripe for picking, blueberry"));
+        models.forEach((model, rows) -> assertThat(rows.stream().mapToInt(Row::error).average().orElseThrow()).as(model)
+                .isBetween(model.equals("ripe for picking, redcurrant") ? -4.0 : -3.0, 3.0));
+        assertThat(models).hasSize(15);
     }
 
     private static double meanError(List<Row> rows) {
