@@ -18,7 +18,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
-import org.oldwood.season.Hemisphere;
 import org.oldwood.crop.Stage;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -27,6 +26,7 @@ import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.CalendarStages;
+import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 import org.oldwood.store.Documents;
 
@@ -111,10 +111,9 @@ class RuleWindowsTest {
             return LocalDate.parse((when.compareTo("11") < 0 ? "2026-" : "2025-") + when);
         }
         String[] parts = when.split(" ");
-        LocalDate day = Stage.find(parts[0])
-                .map(stage -> new CalendarStages().date(CROPS.get(crop.equals("-") ? "gooseberry" : crop),
-                        new Season(2026, Hemisphere.NORTH), stage).date())
-                .orElseGet(() -> day(parts[0], crop));
+        LocalDate day = Stage.find(parts[0]).map(stage -> new CalendarStages()
+                .date(CROPS.get(crop.equals("-") ? "gooseberry" : crop), new Season(2026, Hemisphere.NORTH), stage)
+                .date()).orElseGet(() -> day(parts[0], crop));
         return parts.length == 1 ? day : day.plusDays(Integer.parseInt(parts[1]));
     }
 

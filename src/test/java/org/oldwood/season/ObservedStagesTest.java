@@ -158,8 +158,8 @@ class ObservedStagesTest {
         Map<String, List<Row>> models = ROWS.stream().filter(Row::fitted)
                 .filter(row -> row.stage.ordinal() < Stage.LEAF_FALL_BEGINS.ordinal())
                 .collect(Collectors.groupingBy(Row::what, TreeMap::new, Collectors.toList()));
-        models.keySet().removeAll(List.of("first flower, gooseberry", "bud burst, blackcurrant",
-                "ripe for picking, blueberry"));
+        models.keySet().removeAll(
+                List.of("first flower, gooseberry", "bud burst, blackcurrant", "ripe for picking, blueberry"));
         models.forEach((model, rows) -> assertThat(rows.stream().mapToInt(Row::error).average().orElseThrow()).as(model)
                 .isBetween(model.equals("ripe for picking, redcurrant") ? -4.0 : -3.0, 3.0));
         assertThat(models).hasSize(15);
