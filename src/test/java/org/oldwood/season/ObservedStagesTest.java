@@ -162,7 +162,7 @@ class ObservedStagesTest {
                 List.of("first flower, gooseberry", "bud burst, blackcurrant", "ripe for picking, blueberry"));
         models.forEach((model, rows) -> assertThat(rows.stream().mapToInt(Row::error).average().orElseThrow()).as(model)
                 .isBetween(model.equals("ripe for picking, redcurrant") ? -4.0 : -3.0, 3.0));
-        assertThat(models).hasSize(15);
+        assertThat(models.size()).isEqualTo(17);
     }
 
     private static double meanError(List<Row> rows) {
