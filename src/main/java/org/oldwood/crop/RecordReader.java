@@ -22,7 +22,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
-import org.oldwood.store.Json;
 
 /**
  * Reads a record from an object of the data: each component from the key of its name ({@code sources} from
@@ -158,7 +157,7 @@ public final class RecordReader {
                 return monthDay(fields, key);
             } else if (type.isEnum()) { return constant(type); }
             return said.key.equals(Key.HERE) ? part(fields, type.asSubclass(Record.class), Map.of())
-                    : object(must(fields, key), type);
+                    : object(fields.part(key), type);
         }
 
         private String text() {
@@ -173,9 +172,7 @@ public final class RecordReader {
 
         private int whole() {
             double number = number();
-            if (number != Math.rint(number)) {
-                fields.wrong(key, "not-whole", "must be a whole number but is " + number, "");
-            }
+            fields.tellIf(number != Math.rint(number), key, "not-whole", number);
             return (int) Math.rint(number);
         }
 
@@ -235,21 +232,13 @@ public final class RecordReader {
         return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** The object under a key; a problem and an empty object where there is none. */
-    public static Fields must(Fields parent, String key) {
-        return parent.object(key).orElseGet(() -> {
-            parent.wrong(key, "missing-key", "is missing; it must be an object {…}", "");
-            return Fields.of(new Json.Obj(parent.place(), Map.of()), parent.problems());
-        });
-    }
-
     /** A day of any year, {@code 11-20}. */
     public static MonthDay monthDay(Fields fields, String key) {
         String text = fields.text(key);
         try {
             return IsoDate.monthDay(text);
         } catch (DateTimeException e) {
-            fields.wrong(key, "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
+            fields.tell(key, "not-a-month-day", text);
             return MonthDay.of(1, 1);
         }
     }

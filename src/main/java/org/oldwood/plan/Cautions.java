@@ -1,7 +1,6 @@
 package org.oldwood.plan;
 
 import java.time.Period;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
@@ -12,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Hemisphere;
@@ -40,22 +41,15 @@ public final class Cautions {
      * @param tags the tools and materials, one of which must be in hand
      * @param crops the crops that it concerns, beside those of {@code groups}
      * @param countries ISO 3166 codes, {@code EU}, or parts of a country
-     * @param months the first and last month of the north in which it holds, both included
+     * @param months the months of the north in which it holds
      */
-    public record Caution(String id, int gravity, int place, String line, List<String> tasks, List<String> tags,
-            List<String> crops, List<String> groups, List<String> countries, List<Integer> months) {
+    public record Caution(String id, @Key(least = 1, most = 3, otherwise = 2) int gravity, int place, String line,
+            List<String> tasks, List<String> tags, List<String> crops, List<String> groups, List<String> countries,
+            Optional<Months> months) {
 
         private static Caution read(Fields fields, int place) {
-            boolean remembered = fields.text("seen", "").equals(Seen.MEMORY.key());
-            List<Integer> months = new ArrayList<>();
-            fields.object("months").ifPresent(span -> {
-                months.add(span.count("from", 1, MONTHS));
-                months.add(span.count("to", 1, MONTHS));
-            });
-            return new Caution(fields.text("id"), fields.count("gravity", 1, 3, 2), place,
-                    fields.text("line") + (remembered ? " (From memory.)" : ""), fields.texts("tasks"),
-                    fields.texts("tags"), fields.texts("crops"), fields.texts("groups"), fields.texts("countries"),
-                    List.copyOf(months));
+            String seen = fields.text("seen", "").equals(Seen.MEMORY.key()) ? " (From memory.)" : "";
+            return RecordReader.read(fields, Caution.class, Map.of("place", place, "line", fields.text("line") + seen));
         }
 
         private boolean isFor(Job job) {
@@ -76,9 +70,15 @@ public final class Cautions {
         private boolean isIn(int month, Hemisphere hemisphere) {
             int shift = hemisphere == Hemisphere.NORTH ? 0 : MONTHS / 2;
             int northern = (month - 1 + shift) % MONTHS + 1;
-            return northern >= months.get(0) && northern <= months.get(1);
+            return northern >= months.orElseThrow().from() && northern <= months.orElseThrow().to();
         }
     }
+
+    /** The first and the last of some months, both included. */
+    public record Months(@Key(least = 1, most = MONTHS) int from, @Key(least = 1, most = MONTHS) int to) {}
+
+    /** The time zones of each country. */
+    private record Countries(Map<String, List<String>> zones) {}
 
     /**
      * What is done, as far as cautions hang on it.
@@ -105,9 +105,9 @@ public final class Cautions {
             Caution caution = Caution.read(fields, cautions.byId.size());
             cautions.byId.put(caution.id(), caution);
         }
-        documents.fields("countries.json").object("zones")
-                .ifPresent(zones -> zones.keys().forEach(country -> zones.texts(country).forEach(
-                        zone -> cautions.countries.computeIfAbsent(zone, any -> new HashSet<>()).add(country))));
+        RecordReader.document(documents.fields("countries.json"), Countries.class).zones
+                .forEach((country, zones) -> zones.forEach(
+                        zone -> cautions.countries.computeIfAbsent(zone, any -> new HashSet<>()).add(country)));
         return cautions;
     }
 

@@ -39,9 +39,7 @@ public record Rule(String id, String craft, String title, String subject, List<S
                 fields.texts("tags"), fields.text("reason"), fields.text("text", ""), fields.texts("work"),
                 fields.texts("tools"), fields.texts("cautions"), fields.texts("source"),
                 Seen.parse(fields.oneOf("seen", Seen.keys())));
-        if (rule.sources.isEmpty()) {
-            fields.wrong("source", "missing-source", "is missing; every rule names its source", "");
-        }
+        fields.tellIf(rule.sources.isEmpty(), "source", "missing-source of-rule");
         fields.optionalText("like");
         fields.optionalText("note");
         fields.done();
@@ -51,8 +49,8 @@ public record Rule(String id, String craft, String title, String subject, List<S
     private static DoneBy doneBy(Fields fields) {
         List<EntryKind> kinds = new ArrayList<>();
         for (String kind : fields.texts("doneBy")) {
-            EntryKind.find(kind).ifPresentOrElse(kinds::add, () -> fields.wrong("doneBy", "unknown-entry",
-                    "is no kind of entry: \"" + kind + "\"", Nearest.hint(kind, EntryKind.keys())));
+            EntryKind.find(kind).ifPresentOrElse(kinds::add,
+                    () -> fields.tell("doneBy", "unknown-entry of-rule", kind, Nearest.hint(kind, EntryKind.keys())));
         }
         Map<String, String> wanted = new HashMap<>();
         fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));

@@ -59,6 +59,17 @@ public final class RuleNames {
         }
     }
 
+    /** Checks the kinds of rounds: each rule that they gather is there, and gathered once. */
+    public void checkRounds(Fields file) {
+        Set<String> gathered = new TreeSet<>();
+        for (Fields job : file.objects("kinds").stream().flatMap(kind -> kind.objects("jobs").stream()).toList()) {
+            for (String rule : job.texts("rules")) {
+                known(job, "rules", "rule", rule, rules.ids());
+                job.tellIf(!gathered.add(rule), "rules", "rule-in-two-rounds", rule);
+            }
+        }
+    }
+
     private static void title(Fields rule, String title) {
         Matcher placeholder = PLACEHOLDER.matcher(title);
         while (placeholder.find()) {
@@ -69,9 +80,7 @@ public final class RuleNames {
     private void after(Fields rule) {
         rule.texts("after").forEach(before -> known(rule, "after", "rule", before, rules.ids()));
         rule.optionalText("id").filter(this::comesBeforeItself)
-                .ifPresent(id -> rule.wrong("after", "ring-of-rules",
-                        "makes a ring: %s waits in the end for itself".formatted(id),
-                        "Take the rule out of one \"after\" of the ring."));
+                .ifPresent(id -> rule.tell("after", "ring-of-rules", id));
     }
 
     /** Whether the rules that it waits for wait, in the end, for it. */

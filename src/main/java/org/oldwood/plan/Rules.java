@@ -23,9 +23,7 @@ public final class Rules {
         for (Fields file : documents.all("rules")) {
             for (Fields fields : file.objects("rules")) {
                 String id = fields.optionalText("id").orElse("");
-                if (written.put(id, fields) != null) {
-                    fields.wrong("id", "duplicate-rule", "is used by two rules: " + id, "Give each rule its own id.");
-                }
+                fields.tellIf(written.put(id, fields) != null, "id", "duplicate-rule", id);
             }
         }
         written.forEach((id, fields) -> rules.byId.put(id, Rule.read(whole(fields, written))));
@@ -38,9 +36,8 @@ public final class Rules {
         if (like.isEmpty()) { return rule; }
         Fields other = written.get(like.get());
         if (other == null || other.has("like")) {
-            rule.wrong("like", "unknown-rule", "names no rule that is written out: \"" + like.get() + "\"",
-                    Nearest.hint(like.get(), written.entrySet().stream().filter(one -> !one.getValue().has("like"))
-                            .map(Map.Entry::getKey).toList()));
+            rule.tell("like", "unknown-rule like", like.get(), Nearest.hint(like.get(), written.entrySet().stream()
+                    .filter(one -> !one.getValue().has("like")).map(Map.Entry::getKey).toList()));
             return rule;
         }
         return rule.orOf(other, OWN);

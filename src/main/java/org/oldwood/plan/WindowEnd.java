@@ -35,8 +35,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     static WindowEnd read(Fields rule, String key) {
         Optional<Fields> found = rule.object(key);
         if (found.isEmpty()) {
-            rule.wrong(key, "missing-key", "is missing; it must say when the window " + key,
-                    "Write for example: \"" + key + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
+            rule.tell(key, "missing-key window", key, key);
             return new WindowEnd("day", "01-01", Optional.empty(), 0);
         }
         Fields fields = found.get();
@@ -56,7 +55,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
             case "entry" -> EntryKind.find(name).isPresent();
             default -> true;
         };
-        if (!right) { fields.wrong(by, "unknown-anchor", "names no " + by + ": \"" + name + "\"", ""); }
+        fields.tellIf(!right, by, "unknown-anchor", by, name);
     }
 
     private static Optional<MonthDay> monthDay(String text) {

@@ -51,12 +51,12 @@ public final class Fields {
         problems.add(name, at(key), message, remedy);
     }
 
-    /** The same in the words of {@code words/problems.txt}, where it holds. */
+    /** Says that something about this object is wrong, where it holds. */
     public void tellIf(boolean holds, String key, String words, Object... said) {
         if (holds) { tell(key, words, said); }
     }
 
-    /** The same in the words of {@code words/problems.txt}. */
+    /** Says that something about this object is wrong, in the words of {@code words/problems.txt}. */
     public void tell(String key, String words, Object... said) {
         tell(at(key), words, said);
     }

@@ -30,6 +30,7 @@ import org.oldwood.garden.RecordFiles;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.RuleNames;
 import org.oldwood.plan.Rules;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.CalendarStages;
 import org.oldwood.season.Climate;
 import org.oldwood.season.CropStages;
@@ -51,9 +52,9 @@ import org.oldwood.store.RecordException;
 final class OwnData {
     private static final List<String> SECTIONS = List.of("crop", "pruning", "yield", "cuttings", "feeding", "water",
             "stages");
-    private static final List<String> TABLES = List.of("acidifying.json", "cautions.json", "feeding.json",
-            "keep-apart.json", "liming.json", "mulching.json", "soils.json", "surfaces.json", "unlikely.json",
-            "water.json");
+    private static final List<String> TABLES = List.of("acidifying.json", "cautions.json", "countries.json",
+            "feeding.json", "keep-apart.json", "liming.json", "mulching.json", "rounds.json", "soils.json",
+            "surfaces.json", "unlikely.json", "water.json");
     private static final List<String> MATERIALS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
     private static final String JSON = ".json";
     private static final String CROPS = "crops/";
@@ -191,6 +192,8 @@ final class OwnData {
         RuleNames names = new RuleNames(all, crops, cautions, AllCrafts.advisors());
         files.stream().filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
+        Rounds.read(documents);
+        names.checkRounds(documents.fields("rounds.json"));
     }
 
     private void checkSources(List<String> files) {

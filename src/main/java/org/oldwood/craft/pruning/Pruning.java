@@ -20,8 +20,8 @@ public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
 
     private static Pruning of(Fields fields) {
         Map<String, FormPruning> forms = new LinkedHashMap<>();
-        fields.object("forms").ifPresent(all -> all.keys()
-                .forEach(form -> forms.put(form, FormPruning.read(form, RecordReader.must(all, form)))));
+        fields.object("forms")
+                .ifPresent(all -> all.keys().forEach(form -> forms.put(form, FormPruning.read(form, all.part(form)))));
         fields.count("format", 1, 1);
         return RecordReader.read(fields, Pruning.class, Map.of("forms", forms));
     }

@@ -34,9 +34,8 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
         Fields root = documents.fields("soils.json");
         root.count("format", 1, 1);
         Map<String, Soil> textures = new LinkedHashMap<>();
-        Fields all = RecordReader.must(root, "textures");
-        all.keys().forEach(
-                id -> textures.put(id, RecordReader.read(RecordReader.must(all, id), Soil.class, Map.of("id", id))));
+        Fields all = root.part("textures");
+        all.keys().forEach(id -> textures.put(id, RecordReader.read(all.part(id), Soil.class, Map.of("id", id))));
         return RecordReader.read(root, Soils.class, Map.of("textures", textures));
     }
 

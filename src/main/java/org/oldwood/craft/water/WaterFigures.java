@@ -18,7 +18,7 @@ public final class WaterFigures {
     private WaterFigures(Fields root) {
         this.root = root;
         root.count("format", 1, 1);
-        coefficients = RecordReader.must(root, "coefficients");
+        coefficients = root.part("coefficients");
     }
 
     /** Opens the document. Problems go to the documents'. */
@@ -49,8 +49,8 @@ public final class WaterFigures {
             Figure depletion, Figure cautiousDepletion, Figure rootDepth, List<String> sources) {}
 
     public Group group(String id) {
-        Fields group = RecordReader.must(coefficients, id);
-        List<String> sources = RecordReader.must(group, "single").texts("source");
+        Fields group = coefficients.part(id);
+        List<String> sources = group.part("single").texts("source");
         return RecordReader.read(group, Group.class, Map.of("sources", sources));
     }
 }

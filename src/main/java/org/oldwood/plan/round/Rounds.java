@@ -17,7 +17,6 @@ import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
 /**
  * Gathers the tasks of a plan into rounds: each task is in exactly one. Which one hangs on nothing that changes while
@@ -29,13 +28,14 @@ public final class Rounds {
 
     private final Documents documents;
 
+    private record Kinds(List<RoundKind> kinds) {}
+
     private Rounds(Documents documents) { this.documents = documents; }
 
     /** The kinds of rounds in {@code rounds.json}. */
     public static Rounds read(Documents documents) {
         Rounds rounds = new Rounds(documents);
-        for (Fields fields : documents.fields("rounds.json").objects("kinds")) {
-            RoundKind kind = RecordReader.read(fields, RoundKind.class);
+        for (RoundKind kind : RecordReader.read(documents.fields("rounds.json"), Kinds.class).kinds) {
             kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind)));
         }
         return rounds;

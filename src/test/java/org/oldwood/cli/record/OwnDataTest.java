@@ -75,6 +75,14 @@ class OwnDataTest {
             "crops/blackcurrant/feeding.json|\"K2O\": \"|\"K2O\": \"x-|has no table|Did you mean",
             "liming.json|\"gardenTable\"|\"gardentable\"|gardenTable is missing|it must be an object",
             "acidifying.json|\"perUnit\"|\"perunit\"|perUnit is missing|it must be an object",
+            "rounds.json|\"kinds\"|\"kind\"|kind is not a key|Did you mean \"kinds\"?",
+            "rounds.json|\"by\": \"crop\"|\"by\": \"crops\"|must be one of season, crop, group, bed, week|Did you mean \"crop\"?",
+            "rounds.json|[\"clean-tools\"]|[\"clean-tool\"]|names no rule that is known: \"clean-tool\"|Did you mean \"clean-tools\"?",
+            "rounds.json|[\"clean-tools\"]|[\"winter-cut\"]|gathers a rule that stands in this file before: \"winter-cut\"|Leave it",
+            "countries.json|\"zones\"|\"zonez\"|zonez is not a key|Did you mean \"zones\"?",
+            "countries.json|[\"Europe/Andorra\"]|7|must be a list|[",
+            "cautions.json|\"tasks\"|\"task\"|task is not a key|Did you mean \"tasks\"?",
+            "cautions.json|\"gravity\": 3|\"gravity\": 4|gravity must be a number from 1 to 3|Write for example",
             "unlikely.json|\"figures\"|\"figure\"|figures is missing|it must be an object",
             "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
                     + " it to a file in sources/"})
