@@ -22,6 +22,9 @@ class PrintedFiguresTest {
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:/\\d+)?");
 
+    /** What was worked out from print, one step after the other. */
+    private static final Pattern SUM = Pattern.compile("\\[([^]]+)]");
+
     private static final Pattern SHARE = Pattern.compile("of (\\d+) % (N|P2O5)");
 
     /** Inch, foot (cm and m), lb/acre, lb/100 ft², lb/1000 ft², lb/yd³, ounce, pound (g and kg), kg/ha, %, week, month. */
@@ -34,7 +37,7 @@ class PrintedFiguresTest {
     @MethodSource("files")
     void the_data_hold_what_was_printed(Path file) { assertThat(FiguresTest.others(file)).isEmpty(); }
 
-    /** As it stands, after a change of unit, as the middle of two, or the nutrient in a weight of fertilizer. */
+    /** As it stands, after a change of unit, as the middle of two, a sum in brackets, or the nutrient in a fertilizer. */
     @ParameterizedTest
     @MethodSource("files")
     void each_number_follows_from_what_print_says(Path file) {
@@ -50,6 +53,21 @@ class PrintedFiguresTest {
     private static Stream<Double> values(String numbers) {
         return Pattern.compile("(?<![\\w-])-?\\d+(?:\\.\\d+)?(?![\\d-])").matcher(numbers).results()
                 .map(MatchResult::group).map(Double::valueOf);
+    }
+
+    private static double sum(String... steps) {
+        double sum = Double.parseDouble(steps[0]);
+        for (int i = 1; i < steps.length; i += 2) {
+            double next = Double.parseDouble(steps[i + 1]);
+            sum = switch (steps[i]) {
+                case "+" -> sum + next;
+                case "-" -> sum - next;
+                case "*" -> sum * next;
+                case "/" -> sum / next;
+                default -> throw new IllegalArgumentException(String.join(" ", steps));
+            };
+        }
+        return sum;
     }
 
     private static List<Double> printed(String text) {
@@ -68,6 +86,7 @@ class PrintedFiguresTest {
             all.add((told.get(i) - 32) / 1.8);
             if (i > 0) { all.add((told.get(i) + told.get(i - 1)) / 2); }
         }
+        SUM.matcher(text).results().map(sum -> sum.group(1).split(" ")).forEach(steps -> all.add(sum(steps)));
         List<Double> nutrient = SHARE.matcher(text).results().map(share -> Double.parseDouble(share.group(1)) / 100)
                 .flatMap(share -> all.stream().map(each -> each * share)).toList();
         all.addAll(nutrient);
