@@ -60,6 +60,7 @@ final class CropSeason {
 
     private Optional<LocalDate> findDay(Stage stage) {
         StageRule rule = stages.rules().get(stage);
+        if (isUnsuited(stage)) { return Optional.empty(); }
         if (rule instanceof StageRule.Heat heat) { return model.heat(heat); }
         if (rule instanceof StageRule.Days after) {
             return Optional.of(day(after.of()).plusDays((long) after.days().is()));
@@ -73,7 +74,9 @@ final class CropSeason {
 
     private Modelled byRule(Stage stage) {
         StageRule rule = stages.rules().get(stage);
-        if (rule instanceof StageRule.Heat heat) { return dated(stage, heat, heatWords(heat), heat.sum()); }
+        if (rule instanceof StageRule.Heat heat) {
+            return dated(stage, heat, heatWords(heat) + model.held(heat, day(stage)), heat.sum());
+        }
         if (rule instanceof StageRule.Days days) { return byDays(stage, days); }
         if (rule instanceof StageRule.HeatAfter after) { return byHeatAfter(stage, after); }
         if (rule instanceof StageRule.MeanRises rises) {
@@ -108,7 +111,7 @@ final class CropSeason {
         }
         String words = "warmth above %s °C from %s adds up to %s °C·d%s%s".formatted(Words.fixed(rule.baseC(), 1),
                 rule.of().words(), Words.fixed(rule.sum().is(), 1), rule.sum().seen().beside(),
-                kinds > 0 ? "; early and late cultivars differ" : "");
+                kinds > 0 ? "; early and late cultivars differ" : "") + model.held(rule, of.date(), day(stage));
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 
@@ -138,12 +141,9 @@ final class CropSeason {
     }
 
     private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {
+        if (isUnsuited(stage)) { return byCalendar(stage, "; it will not suit here" + shortness(stage)); }
         if (modelDay(stage).isEmpty()) { return byCalendar(stage, "; here it never comes that " + words); }
-        Optional<ChillNeed> need = isSpring(stage) ? stages.chill() : Optional.empty();
-        if (need.isPresent() && season.unsuited(need.get())) {
-            return byCalendar(stage, "; it will not suit here" + shortness(stage));
-        }
-        double mild = need.map(season::mildPlusMinus).orElse(0.0);
+        double mild = isSpring(stage) ? stages.chill().map(season::mildPlusMinus).orElse(0.0) : 0;
         double own = rule.plusMinus().is();
         if (rule instanceof StageRule.Heat && model.isMeasured()) {
             own = season.leadDays(model.toCome(day(stage)), own);
@@ -154,6 +154,13 @@ final class CropSeason {
     private Modelled modelled(Stage stage, double plusMinus, String words, Figure figure) {
         return new Modelled(modelDay(stage).orElseThrow(), plusMinus, plusMinus, Basis.MODELLED,
                 words(stage, words, Basis.MODELLED) + shortness(stage), figure.sources());
+    }
+
+    /** Whether a winter without chill leaves a spring stage that warmth brings to the calendar. */
+    private boolean isUnsuited(Stage stage) {
+        StageRule rule = stages.rules().get(stage);
+        return isSpring(stage) && (rule instanceof StageRule.Heat || rule instanceof StageRule.MeanRises)
+                && stages.chill().filter(season::unsuited).isPresent();
     }
 
     private static boolean isSpring(Stage stage) { return stage.compareTo(Stage.RIPE) < 0; }

@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.oldwood.crop.Figure;
 
 /**
@@ -31,9 +32,7 @@ final class StageModel {
         if (rule.warmSummer().isPresent() && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
             return Optional.of(days.on(rule.warmSummer().get().then()));
         }
-        Optional<LocalDate> met = reaches(
-                rule.dayLength() ? day -> days.heatByDayLength(day, rule.baseC()) : day -> days.heat(day, rule.baseC()),
-                heatFrom, need(rule), LONGEST_SUM);
+        Optional<LocalDate> met = reaches(heat(rule.baseC(), rule.dayLength()), heatFrom, need(rule), LONGEST_SUM);
         if (rule.window().isEmpty()) { return met; }
         LocalDate least = days.on(rule.window().get().notBefore());
         LocalDate most = days.on(rule.window().get().notAfter());
@@ -44,12 +43,32 @@ final class StageModel {
     Optional<String> progress(StageRule.Heat rule) {
         Optional<LocalDate> last = days.lastMeasured(heatFrom);
         if (last.isEmpty() || rule.warmSummer().isPresent()) { return Optional.empty(); }
-        double sum = 0;
-        for (int day = days.index(heatFrom); day <= days.index(last.get()); day++) {
-            sum += rule.dayLength() ? days.heatByDayLength(day, rule.baseC()) : days.heat(day, rule.baseC());
-        }
+        double sum = sum(heat(rule.baseC(), rule.dayLength()), heatFrom, last.get());
         long need = Math.round(need(rule));
         return Optional.of("%s of %s by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
+    }
+
+    /** What is said where a stage's bounds put it to a day by which its sum is not full. */
+    String held(StageRule.Heat rule, LocalDate day) {
+        return rule.window().filter(each -> days.on(each.notAfter()).equals(day))
+                .map(each -> held(need(rule), heat(rule.baseC(), rule.dayLength()), heatFrom, day)).orElse("");
+    }
+
+    String held(StageRule.HeatAfter rule, LocalDate from, LocalDate day) {
+        return held(rule.sum().is(), heat(rule.baseC(), false), from, day);
+    }
+
+    private String held(double need, IntToDoubleFunction heat, LocalDate from, LocalDate day) {
+        double sum = sum(heat, from, day);
+        return sum >= need ? "" : "; only %s are in by this latest day, so it may not ripen".formatted(Math.round(sum));
+    }
+
+    private IntToDoubleFunction heat(double baseC, boolean dayLength) {
+        return dayLength ? day -> days.heatByDayLength(day, baseC) : day -> days.heat(day, baseC);
+    }
+
+    private double sum(IntToDoubleFunction heat, LocalDate from, LocalDate to) {
+        return IntStream.rangeClosed(days.index(from), days.index(to)).mapToDouble(heat::applyAsDouble).sum();
     }
 
     private double need(StageRule.Heat rule) { return rule.sum().is() * heatFactor; }
@@ -72,7 +91,7 @@ final class StageModel {
 
     LocalDate heatAfter(StageRule.HeatAfter rule, Figure sum, LocalDate from) {
         int most = (int) rule.days().high();
-        return within(reaches(day -> days.heat(day, rule.baseC()), from, sum.is(), most).orElse(from.plusDays(most)),
+        return within(reaches(heat(rule.baseC(), false), from, sum.is(), most).orElse(from.plusDays(most)),
                 from.plusDays((long) rule.days().low()), from.plusDays(most));
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.CalendarStages;
 import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Hemisphere;
@@ -60,12 +61,12 @@ class LeafFallTest {
         assertThat(south.words()).contains("1 Mar to 30 Apr", "rows are from cooler northern autumns");
     }
 
-    /** Warmer winters by half a degree at a time, at Oxford: no step by more than two days. */
+    /** Warmer winters by half a degree at a time, at Oxford, up to where blackcurrant will not suit (5.5 °C warmer). */
     @Test
     void a_milder_winter_never_throws_a_date_by_a_week() {
         long before = 0;
         long redBefore = 0;
-        for (int half = 0; half <= 12; half++) {
+        for (int half = 0; half <= 10; half++) {
             ModelledStages stages = stages(51.76, warmer(Climate.bundled("oxford", DOCUMENTS), half / 2.0));
             long black = day(stages, "blackcurrant", Stage.FIRST_FLOWER);
             long red = day(stages, "redcurrant", Stage.FIRST_FLOWER);
@@ -80,11 +81,25 @@ class LeafFallTest {
 
     @Test
     void without_any_winter_it_says_that_the_crop_will_not_suit() {
+        Season season = new Season(2027, Hemisphere.NORTH);
         StageDate flower = stages(35, warmer(Climate.bundled("oxford", DOCUMENTS), 16)).date(CROPS.get("blackcurrant"),
-                new Season(2027, Hemisphere.NORTH), Stage.FIRST_FLOWER);
+                season, Stage.FIRST_FLOWER);
 
         assertThat(flower.basis().words()).isEqualTo("calendar");
         assertThat(flower.words()).contains("will not suit");
+        assertThat(flower.date())
+                .isEqualTo(new CalendarStages().date(CROPS.get("blackcurrant"), season, Stage.FIRST_FLOWER).date());
+    }
+
+    /** By the Bering Sea too little warmth comes between flower and autumn; the latest day of the bounds is no forecast. */
+    @Test
+    void fruit_that_too_little_warmth_ripens_is_told() {
+        for (String crop : new String[]{"blueberry", "autumn-raspberry"}) {
+            Season season = new Season(2027, Hemisphere.NORTH);
+            assertThat(stages(66.2, -179.5, 0).date(CROPS.get(crop), season, Stage.RIPE).words())
+                    .contains("so it may not ripen");
+            assertThat(stages(52, -2, 50).date(CROPS.get(crop), season, Stage.RIPE).words()).doesNotContain("may not");
+        }
     }
 
     private static Climate warmer(Climate climate, double byC) {
