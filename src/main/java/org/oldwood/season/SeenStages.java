@@ -105,7 +105,8 @@ final class SeenStages {
         Optional<Stage> before = lastSeenBefore(stage);
         double plusMinus = model.plusMinus() * narrowed(past);
         if (before.isPresent()) {
-            plusMinus = followsSeen(stage) ? Math.min(plusMinus, model.own()) : plusMinus;
+            plusMinus = Math.min(plusMinus, seen.keySet().stream().filter(each -> each.compareTo(stage) < 0)
+                    .mapToDouble(each -> Math.sqrt(variance(stage, each))).min().orElse(plusMinus));
             words.append("; moved by ").append(before.get().words()).append(", seen on ");
             words.append(seenOn(before.get()));
         }
@@ -142,16 +143,24 @@ final class SeenStages {
         return last;
     }
 
-    /** Whether the stage's own rule starts from any stage seen before it; a later sighting takes nothing from that. */
-    private boolean followsSeen(Stage stage) {
-        return seen.keySet().stream().anyMatch(each -> each.compareTo(stage) < 0 && follows(stage, each));
+    /** What the rules that lead from one stage to another leave open between the two, days²; infinite where none do. */
+    private double variance(Stage one, Stage other) {
+        if (one == other) { return 0; }
+        double up = start(one).map(each -> own(one) + variance(each, other)).orElse(Double.POSITIVE_INFINITY);
+        double down = start(other).map(each -> own(other) + variance(one, each)).orElse(Double.POSITIVE_INFINITY);
+        return Math.min(up, down);
     }
 
-    /** Whether the stage's own rule starts from that other stage. */
-    private boolean follows(Stage stage, Stage before) {
+    private double own(Stage stage) {
+        double own = stages.modelled(crop, season, stage).own();
+        return own * own;
+    }
+
+    /** The stage that the stage's own rule starts from. */
+    private Optional<Stage> start(Stage stage) {
         StageRule rule = stages.of(crop).rules().get(stage);
-        return (rule instanceof StageRule.Days days && days.of() == before)
-                || (rule instanceof StageRule.HeatAfter after && after.of() == before);
+        if (rule instanceof StageRule.Days days) { return Optional.of(days.of()); }
+        return rule instanceof StageRule.HeatAfter after ? Optional.of(after.of()) : Optional.empty();
     }
 
     private LocalDate afterSeen(Stage stage, Stage before, LocalDate corrected) {

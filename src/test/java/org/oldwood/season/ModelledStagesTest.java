@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,11 +63,33 @@ class ModelledStagesTest {
         Sighting flower = Sighting.on(LocalDate.of(2027, 4, 20), "blackcurrant", Stage.FIRST_FLOWER, season);
         Sighting full = Sighting.on(LocalDate.of(2027, 4, 27), "blackcurrant", Stage.FULL_FLOWER, season);
 
-        for (Stage stage : Stage.values()) {
-            int one = plusMinus(stage, season, List.of(flower));
-            assertThat(plusMinus(stage, season, List.of(flower, full))).as(stage.key()).isLessThanOrEqualTo(one);
-        }
         assertThat(plusMinus(Stage.PETAL_FALL, season, List.of(flower, full))).isEqualTo(4);
+        assertThat(plusMinus(Stage.PETAL_FALL, season, List.of(full))).as("√(2² + 4²)").isEqualTo(5);
+    }
+
+    /** Any of the stages from bud swell to petal fall seen, in all 64 ways, against one of them fewer. */
+    @Test
+    void no_further_sighting_makes_a_stage_less_sure() {
+        Season season = new Season(2027, Hemisphere.NORTH);
+        Stages model = stages("oxford", 51.76, Weather.none(), Sightings.none());
+        List<Sighting> all = Arrays.stream(Stage.values()).filter(each -> each != Stage.DORMANT)
+                .filter(each -> each.compareTo(Stage.RIPE) < 0).map(each -> new Sighting("blackcurrant", each, season,
+                        model.date(CROPS.get("blackcurrant"), season, each).date().minusDays(3)))
+                .toList();
+        for (Stage stage : Stage.values()) {
+            int[] plusMinus = IntStream.range(0, 1 << all.size())
+                    .map(some -> plusMinus(stage, season, some(all, some))).toArray();
+            for (int some = 0; some < plusMinus.length; some++) {
+                for (int one = 1; one < plusMinus.length; one <<= 1) {
+                    assertThat(plusMinus[some | one]).as("%s, %s and %s", stage, some, one)
+                            .isLessThanOrEqualTo(plusMinus[some]);
+                }
+            }
+        }
+    }
+
+    private static List<Sighting> some(List<Sighting> all, int bits) {
+        return IntStream.range(0, all.size()).filter(at -> (bits & 1 << at) != 0).mapToObj(all::get).toList();
     }
 
     private static int plusMinus(Stage stage, Season season, List<Sighting> seen) {
