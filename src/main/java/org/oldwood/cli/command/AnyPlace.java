@@ -62,7 +62,7 @@ public final class AnyPlace {
         }
         return around(command)
                 .map(place -> "Days are modelled from the climate of %s. %s"
-                        .formatted(place.climate().name(), place.heightWarning().orElse("")).strip())
+                        .formatted(place.climate().name(), place.warning().orElse("")).strip())
                 .orElseGet(() -> "Days are by the calendar, for any place in this half of the earth. "
                         + PlaceClimate.whyNot(spot(at.orElse(""), command), Documents.bundled()));
     }
@@ -83,7 +83,7 @@ public final class AnyPlace {
         double longitude = parts.length > 1 ? number(parts[1], 180) : Double.NaN;
         double heightM = parts.length > 2 ? number(parts[2], 6000) : 0;
         if (parts.length > 3 || Double.isNaN(latitude + longitude + heightM)) {
-            boolean turned = parts.length > 1 && !Double.isNaN(number(parts[0], 180) + number(parts[1], 90));
+            boolean turned = Double.isNaN(latitude) && !Double.isNaN(longitude + number(parts[0], 180));
             throw command.usage(
                     "--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a comma and the height in metres, but is \"%s\". %s"
                             .formatted(text, turned ? "Are latitude and longitude swapped?"

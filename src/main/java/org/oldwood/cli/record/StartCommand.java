@@ -112,7 +112,7 @@ public final class StartCommand extends GardenCommand {
         tell(place.map(each -> "Climate of %s.".formatted(each.climate().name()))
                 .orElseGet(() -> PlaceClimate.whyNot(GardenStages.spot(site), documents)
                         + " Dates are lowland Britain's until garden.json has a \"climate\"."));
-        place.flatMap(PlaceClimate::heightWarning).ifPresent(this::tell);
+        place.flatMap(PlaceClimate::warning).ifPresent(this::tell);
     }
 
     private String zoneName() {

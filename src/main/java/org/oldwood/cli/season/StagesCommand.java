@@ -59,7 +59,7 @@ public final class StagesCommand extends GardenCommand {
             out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
             if (climate.get().climate().errorC() > 0) {
                 GardenStages.shortWeather(climate.get().weather(), documents).ifPresent(why -> out().paragraph(0, why));
-                GardenStages.ofPlace(site, documents).flatMap(PlaceClimate::heightWarning)
+                GardenStages.ofPlace(site, documents).flatMap(PlaceClimate::warning)
                         .ifPresent(warning -> out().paragraph(0, warning));
             }
             out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), state.season())));

@@ -77,7 +77,7 @@ public final class SuitsCommand extends GardenCommand {
         GardenClimate climate = new GardenClimate(spot.latitude(), found.climate(), Weather.none(), documents);
         Season season = Season.containing(today(), Hemisphere.of(spot.latitude()));
         ModelledStages stages = new ModelledStages(climate, Sightings.none(), documents);
-        String from = "By the climate of %s. %s %s".formatted(found.climate().name(), found.heightWarning().orElse(""),
+        String from = "By the climate of %s. %s %s".formatted(found.climate().name(), found.warning().orElse(""),
                 FrostLines.ofPlace(new FrostYear(climate, season))).replace("  ", " ");
         List<CropThere> crops = chosen.stream().map(crop -> of(crop, season, stages)).toList();
         return new There(text, from, found.errorC(), months(found), crops);

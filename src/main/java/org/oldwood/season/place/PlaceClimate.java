@@ -176,15 +176,21 @@ public final class PlaceClimate {
         return "%s %.0f km%s".formatted(each.station().name(), each.km(), height);
     }
 
-    /** What to say where the place is taken to lie at the sea's level and the stations around lie high. */
-    public Optional<String> heightWarning() {
+    /** What to say where the stations tell little, and where the place is taken to lie at the sea's level among hills. */
+    public Optional<String> warning() {
+        boolean far = near.get(0).apart() > methods.farNearest().is()
+                || near.get(near.size() - 1).apart() > methods.farLast().is();
+        String guess = far ? "This climate is a guess: the stations lie far off, or much higher or lower." : "";
         List<Near> nearest = near(Station.Column.MAXIMUM, 0);
         double[] weights = shares(nearest);
         double around = IntStream.range(0, weights.length)
                 .mapToDouble(i -> weights[i] * nearest.get(i).station().heightM()).sum();
-        if (spot.heightM() != 0 || around < methods.highAround().is()) { return Optional.empty(); }
-        return Optional.of(("The height is taken as 0 m, but the stations around lie at %.0f m. Give site.heightM"
-                + " in garden.json: 100 m make about half a degree, and some days.").formatted(around));
+        boolean high = spot.heightM() == 0 && around >= methods.highAround().is();
+        String height = high
+                ? "The height is taken as 0 m, but the stations around lie at %.0f m. Give site.heightM in garden.json, or --at LAT,LON,M: 100 m make about half a degree, and some days."
+                        .formatted(around)
+                : "";
+        return Optional.of((guess + " " + height).strip()).filter(words -> !words.isEmpty());
     }
 
     /** The same as a garden's climate. */

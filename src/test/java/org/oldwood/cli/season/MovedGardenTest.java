@@ -40,6 +40,8 @@ class MovedGardenTest {
 
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.err()).contains("swapped?");
+        assertThat(Cli.in(folder).run("suits", "blackcurrant", "--at=46,8,8000").err())
+                .contains("--at must be", "for example").doesNotContain("swapped");
     }
 
     private void at(double latitude, double longitude)

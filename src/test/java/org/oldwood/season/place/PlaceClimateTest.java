@@ -141,11 +141,19 @@ class PlaceClimateTest {
     void the_stations_are_named_with_distance_and_height_and_a_lacking_height_is_asked_for() {
         PlaceClimate low = PlaceClimate.at(new Spot(44.9, -93.2, 0), DOCUMENTS).orElseThrow();
 
-        assertThat(low.heightWarning()).hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
+        assertThat(low.warning()).hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
         assertThat(low.climate().name()).contains(" km, ").contains("m higher").contains("2003-2021");
-        assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS).orElseThrow().heightWarning()).isEmpty();
+        assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS).orElseThrow().warning()).isEmpty();
         // in the hills, where those that stand most like a place at 0 m are on the coast
-        assertThat(PlaceClimate.at(new Spot(-36.9, 149.2, 0), DOCUMENTS).orElseThrow().heightWarning()).isPresent();
+        assertThat(PlaceClimate.at(new Spot(-36.9, 149.2, 0), DOCUMENTS).orElseThrow().warning()).isPresent();
+    }
+
+    /** The recipe's own limits: nearest more than 350 km apart, or the sixth more than 700, a metre of height as 0.3 km. */
+    @Test
+    void a_climate_from_far_stations_is_told_as_a_guess() {
+        assertThat(PlaceClimate.at(new Spot(27.2, 88.5, 2200), DOCUMENTS).orElseThrow().warning())
+                .hasValueSatisfying(text -> assertThat(text).contains("is a guess").doesNotContain("heightM"));
+        assertThat(PlaceClimate.at(new Spot(52.1, -2.3, 0), DOCUMENTS).orElseThrow().warning()).isEmpty();
     }
 
     private static String why(Spot spot) {
