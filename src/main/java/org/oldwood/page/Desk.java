@@ -25,7 +25,7 @@ public interface Desk {
     Reply takeBack(String key, String entry) throws IOException;
 
     /**
-     * What came of it.
+     * What came of it; of a note that was accepted, what is asked or warned of.
      *
      * @param accepted whether it stands in the journal now
      */

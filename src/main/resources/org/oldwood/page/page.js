@@ -87,7 +87,7 @@ async function send() {
       // what the program refused stays here with its words, and is not sent again
       const good = answer.status === 200;
       keep(kept().flatMap((it) => (it.key !== first.key ? [it] : good ? [] : [{ ...it, refused: answer.body.said.join(' ') }])));
-      said.push(good ? `Noted: ${first.words}.` : `Not noted (${first.words}): ${answer.body.said.join(' ')}`);
+      said.push(good ? [`Noted: ${first.words}.`, ...answer.body.said].join(' ') : `Not noted (${first.words}): ${answer.body.said.join(' ')}`);
     }
     if (said.length > 0) await look();
   } catch {

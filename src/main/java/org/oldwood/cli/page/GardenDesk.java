@@ -25,6 +25,8 @@ import org.oldwood.words.Wording;
  * as one from the terminal is, and a command on the terminal at the same time is waited for.
  */
 final class GardenDesk implements Desk {
+    private static final String RECEIPT = "([0-9]+ entries )?noted (in|already).*|nothing new.*";
+
     private final GardenCommand command;
     private final List<String> common;
     private Object shown = "";
@@ -80,7 +82,7 @@ final class GardenDesk implements Desk {
     @Override
     public Reply note(String key, List<Map<String, String>> rows) throws IOException {
         Ran ran = run(Csv.text(rows, false), List.of("note", "--csv", "-", "--yes", "--once", key));
-        return new Reply(ran.code == 0, ran.said);
+        return new Reply(ran.code == 0, ran.code == 0 ? ran.asked : ran.said);
     }
 
     @Override
@@ -89,7 +91,8 @@ final class GardenDesk implements Desk {
         return new Reply(ran.code == 0, ran.said);
     }
 
-    private record Ran(int code, List<String> said) {}
+    /** @param asked what was asked or warned of, without the receipt that ends it */
+    private record Ran(int code, List<String> said, List<String> asked) {}
 
     private Ran run(String in, List<String> words) {
         List<String> args = new ArrayList<>(words);
@@ -101,7 +104,8 @@ final class GardenDesk implements Desk {
                 new ByteArrayInputStream(in.getBytes(UTF_8)), out, err, Surroundings.Hidden.NOBODY));
         List<String> said = new ArrayList<>();
         (out.toString(UTF_8) + err.toString(UTF_8)).lines().filter(line -> !line.isBlank()).forEach(said::add);
-        return new Ran(code, said);
+        List<String> asked = err.toString(UTF_8).lines().takeWhile(line -> !line.matches(RECEIPT)).toList();
+        return new Ran(code, said, asked);
     }
 
     /** Reads the garden anew for one look of the page: what others noted meanwhile is in it. */

@@ -70,6 +70,20 @@ class GardenDeskTest {
         assertThat(lines()).isEqualTo(before);
     }
 
+    /** It is kept, since one tap takes it back; what is asked about it reaches the phone, and nothing else does. */
+    @Test
+    void a_stage_that_cannot_be_is_asked_about() throws IOException {
+        Desk.Reply reply = desk.note("k1",
+                List.of(Map.of("date", "2026-12-05", "entry", "seen", "plant", "blackcurrant-1", "stage", "ripe")));
+        Desk.Reply plain = desk.note("k2",
+                List.of(Map.of("date", "2026-12-05", "entry", "picked", "plant", "blackcurrant-1", "kg", "1")));
+
+        assertThat(reply.accepted()).isTrue();
+        assertThat(String.join(" ", reply.said())).startsWith("ripe for picking of blackcurrants cannot well be seen")
+                .endsWith("moves no date.");
+        assertThat(plain.said()).isEmpty();
+    }
+
     @Test
     void what_was_noted_can_be_taken_back() throws IOException {
         desk.note("k1",
