@@ -89,7 +89,7 @@ abstract class SumCommand extends GardenCommand {
         List<Measure> measures = measures(documents);
         double at = latitude(folder);
         Weather weather = weather(folder);
-        Optional<GardenClimate> climate = folder.flatMap(each -> climate(each, weather));
+        Optional<GardenClimate> climate = here(folder).flatMap(each -> climate(each, weather));
         SeasonMethods methods = SeasonMethods.read(documents);
         List<Stretch> stretches = stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
         List<Line> lines = new ArrayList<>();
@@ -135,6 +135,11 @@ abstract class SumCommand extends GardenCommand {
             out().line(label + filled);
             totals.forEach(total -> out().line("  " + total));
         }
+    }
+
+    /** The garden whose climate is the record's; a file with a latitude of its own is from elsewhere. */
+    private Optional<GardenFolder> here(Optional<GardenFolder> folder) {
+        return folder.filter(each -> file.isEmpty() || latitude.isEmpty());
     }
 
     private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {
@@ -185,7 +190,7 @@ abstract class SumCommand extends GardenCommand {
     private Weather weather(Optional<GardenFolder> folder) throws IOException {
         if (file.isEmpty()) { return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today()); }
         Problems problems = new Problems();
-        return how.read(file.get(), this, problems).orElseThrow(() -> new RecordException(problems.list())).weather();
+        return how.read(file.get(), here(folder), this, problems).orElseThrow(() -> new RecordException(problems.list())).weather();
     }
 
     private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {

@@ -6,14 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Planning;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherFile;
 import org.oldwood.season.weather.WeatherImport;
 import org.oldwood.season.weather.WeatherImport.Gap;
-import org.oldwood.season.weather.WeatherUnits;
-import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import org.oldwood.words.Words;
@@ -45,8 +42,7 @@ public final class WeatherCommand extends GardenCommand {
         GardenFolder folder = folder();
         stopOnProblems(folder);
         Problems problems = new Problems();
-        Optional<WeatherImport> read = how.read(file, this, problems);
-        read.ifPresent(each -> askUnits(folder, each, problems));
+        Optional<WeatherImport> read = how.read(file, Optional.of(folder), this, problems);
         Weather old = WeatherFile.read(folder.path(), today(), problems);
         Weather added = read.map(WeatherImport::weather).orElse(Weather.none());
         Weather all = WeatherFile.together(old, added, replace, problems);
@@ -59,13 +55,6 @@ public final class WeatherCommand extends GardenCommand {
         }
         tell("Wrote " + folder.path().resolve(WeatherFile.NAME));
         return 0;
-    }
-
-    private void askUnits(GardenFolder folder, WeatherImport read, Problems problems) {
-        if (how.units.isPresent() || read.weather().isEmpty()) { return; }
-        Planning.climate(folder, folder.on(today()))
-                .flatMap(place -> WeatherUnits.mayBeFahrenheit(read.weather(), place.climate().meanC()))
-                .ifPresent(why -> problems.tell("wrong-units maybe", Place.of(file.toString()), why));
     }
 
     private record Answer(String format, int days, Optional<LocalDate> first, Optional<LocalDate> last, int notMeasured,

@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.weather.WeatherHints;
 import org.oldwood.season.weather.WeatherImport;
 import org.oldwood.season.weather.WeatherReader;
 import org.oldwood.season.weather.WeatherUnits;
+import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Option;
 
@@ -26,11 +29,22 @@ final class WeatherOptions {
     @Option(names = "--dates", paramLabel = "ORDER")
     Optional<String> dates = Optional.empty();
 
-    /** What a file holds; without its days where {@code problems} tells of any. */
-    Optional<WeatherImport> read(Path file, GardenCommand command, Problems problems) throws IOException {
+    /**
+     * What a file holds; empty, or without its days, where {@code problems} tells of any.
+     *
+     * @param here the garden where it was measured, beside whose climate its degrees are looked at
+     */
+    Optional<WeatherImport> read(Path file, Optional<GardenFolder> here, GardenCommand command, Problems problems)
+            throws IOException {
         Path path = command.path(file);
         if (!Files.isReadable(path)) { throw command.usage("cannot read " + file); }
-        return WeatherReader.read(Files.readAllBytes(path), file.toString(), command.today(), hints(command), problems);
+        Optional<WeatherImport> read = WeatherReader.read(Files.readAllBytes(path), file.toString(), command.today(),
+                hints(command), problems);
+        Optional<String> why = here.filter(garden -> units.isEmpty())
+                .flatMap(garden -> Planning.climate(garden, garden.on(command.today()))).flatMap(place -> read.flatMap(
+                        each -> WeatherUnits.mayBeFahrenheit(each.weather(), place.climate().meanC())));
+        why.ifPresent(words -> problems.tell("wrong-units maybe", Place.of(file.toString()), words));
+        return why.isPresent() ? Optional.empty() : read;
     }
 
     private WeatherHints hints(GardenCommand command) {

@@ -3,6 +3,7 @@ package org.oldwood.season.weather;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -107,16 +108,18 @@ public enum WeatherUnits {
     /**
      * The units of GHCN-Daily, which is handed out in three kinds without a word: decimals in a temperature are °C,
      * whole ones with decimals in the rain °F. Whole ones throughout are tenths where no thermometer could show them in
-     * °F, or rain is told in whole numbers.
+     * °F, or rain is told in whole numbers and none could show them in °C.
      *
      * @return nothing where it may be either
      */
     static Optional<WeatherUnits> ofGhcn(List<String> temperatures, List<String> rains) {
         if (temperatures.stream().anyMatch(each -> each.contains("."))) { return Optional.of(C); }
         if (rains.stream().anyMatch(each -> each.contains("."))) { return Optional.of(F); }
-        boolean beyond = temperatures.stream().filter(each -> each.matches("-?[0-9]{1,3}")).mapToInt(Integer::parseInt)
-                .anyMatch(each -> each > FAHRENHEIT_TO || each < -80);
+        IntSummaryStatistics whole = temperatures.stream().filter(each -> each.matches("-?[0-9]{1,3}"))
+                .mapToInt(Integer::parseInt).summaryStatistics();
+        boolean beyond = whole.getMax() > FAHRENHEIT_TO || whole.getMin() < -80;
+        boolean beyondC = whole.getMax() > 57 || whole.getMin() < -50;
         boolean wet = rains.stream().filter(each -> each.matches("[1-9][0-9]*")).count() > 2;
-        return beyond || wet ? Optional.of(TENTHS) : Optional.empty();
+        return beyond || (wet && beyondC) ? Optional.of(TENTHS) : Optional.empty();
     }
 }

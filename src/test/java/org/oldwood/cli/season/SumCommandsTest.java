@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -194,6 +195,28 @@ class SumCommandsTest {
                 "2026-01-01", "--to", "2026-01-04");
 
         assertThat(run.out()).contains("2 days not measured");
+    }
+
+    /** The garden lies in Tasmania: its January is no stopgap for one at 50° N. */
+    @Test
+    void a_file_from_elsewhere_takes_nothing_from_the_garden() throws IOException {
+        constant("2026-01-01", "2026-01-10", 6);
+        Files.writeString(folder.resolve("w.csv"), "2026-01-20,6,6,0\n", StandardOpenOption.APPEND);
+        String[] line = "chill --weather w.csv --latitude 50 --from 2026-01-01 --to 2026-01-20".split(" ");
+        String alone = run(line).out();
+
+        garden("\"climate\": \"hobart\",");
+
+        assertThat(run(line).out()).startsWith(alone.strip());
+    }
+
+    @Test
+    void degrees_that_do_not_fit_the_garden_are_asked_about() throws IOException {
+        constant("2026-07-01", "2026-07-20", 45);
+        garden("\"climate\": \"hobart\",");
+
+        assertThat(run("chill", "--weather", "w.csv", "--from", "2026-07-01", "--to", "2026-07-20").err())
+                .contains("--degrees f");
     }
 
     @Test

@@ -93,7 +93,7 @@ class WeatherReaderTest {
         assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of °C", "--degrees tenths");
         assertThat(bad(year("date,tmin,tmax", 14, 6))).contains("tmin and tmax are swapped");
         assertThat(bad(year("station,date,tmin,tmax", 50, 85))).contains("two-readings",
-                "--degrees tenths or --degrees f");
+                "--degrees tenths, --degrees f or --degrees c");
     }
 
     private static String year(String head, int min, int max) {

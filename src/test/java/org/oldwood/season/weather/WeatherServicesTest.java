@@ -89,11 +89,13 @@ class WeatherServicesTest {
         assertThat(problems.list().get(0).inWords()).contains("--columns");
     }
 
-    @Test
-    void a_short_winter_in_whole_degrees_without_a_unit_is_asked_about() {
-        StringBuilder text = new StringBuilder("STATION,DATE,TMAX,TMIN\n");
-        IntStream.rangeClosed(1, 28)
-                .forEach(day -> text.append("US1,2026-02-%02d,%d,%d%n".formatted(day, 40 + day, 20 + day)));
+    /** In °F, or a June in whole °C with its rain in mm. */
+    @ParameterizedTest
+    @CsvSource({"40,''", "14,3"})
+    void a_short_time_in_whole_degrees_without_a_unit_is_asked_about(int from, String rain) {
+        StringBuilder text = new StringBuilder("STATION,DATE,TMAX,TMIN,PRCP\n");
+        IntStream.rangeClosed(1, 28).forEach(
+                day -> text.append("US1,2026-06-%02d,%d,%d,%s%n".formatted(day, from + day / 2, from - 8, rain)));
         Problems problems = new Problems();
 
         assertThat(read(text.toString(), WeatherHints.NONE, problems)).isEmpty();
