@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
-import org.oldwood.season.CropStages.ChillNeed;
 import org.oldwood.words.Words;
 
 /** Works out a crop's models in one season, without anything that was seen. */

@@ -77,8 +77,8 @@ class ModelledStagesTest {
                         model.date(CROPS.get("blackcurrant"), season, each).date().minusDays(3)))
                 .toList();
         for (Stage stage : Stage.values()) {
-            int[] plusMinus = IntStream.range(0, 1 << all.size())
-                    .map(some -> plusMinus(stage, season, some(all, some))).toArray();
+            int[] plusMinus = IntStream.range(0, 1 << all.size()).map(some -> plusMinus(stage, season, some(all, some)))
+                    .toArray();
             for (int some = 0; some < plusMinus.length; some++) {
                 for (int one = 1; one < plusMinus.length; one <<= 1) {
                     assertThat(plusMinus[some | one]).as("%s, %s and %s", stage, some, one)

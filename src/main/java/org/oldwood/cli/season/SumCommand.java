@@ -190,7 +190,8 @@ abstract class SumCommand extends GardenCommand {
     private Weather weather(Optional<GardenFolder> folder) throws IOException {
         if (file.isEmpty()) { return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today()); }
         Problems problems = new Problems();
-        return how.read(file.get(), here(folder), this, problems).orElseThrow(() -> new RecordException(problems.list())).weather();
+        return how.read(file.get(), here(folder), this, problems)
+                .orElseThrow(() -> new RecordException(problems.list())).weather();
     }
 
     private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {

@@ -41,8 +41,8 @@ final class WeatherOptions {
         Optional<WeatherImport> read = WeatherReader.read(Files.readAllBytes(path), file.toString(), command.today(),
                 hints(command), problems);
         Optional<String> why = here.filter(garden -> units.isEmpty())
-                .flatMap(garden -> Planning.climate(garden, garden.on(command.today()))).flatMap(place -> read.flatMap(
-                        each -> WeatherUnits.mayBeFahrenheit(each.weather(), place.climate().meanC())));
+                .flatMap(garden -> Planning.climate(garden, garden.on(command.today()))).flatMap(place -> read
+                        .flatMap(each -> WeatherUnits.mayBeFahrenheit(each.weather(), place.climate().meanC())));
         why.ifPresent(words -> problems.tell("wrong-units maybe", Place.of(file.toString()), words));
         return why.isPresent() ? Optional.empty() : read;
     }

@@ -196,7 +196,8 @@ public final class WeatherReader {
                 : WeatherUnits.ofGhcn(cells(table, columns, List.of("tmin", "tmax")),
                         cells(table, columns, List.of("rain")));
         if (units.isEmpty()) {
-            problem("two-readings", table.rows().get(0).line(), "has temperatures that may be tenths of °C or whole °F or °C",
+            problem("two-readings", table.rows().get(0).line(),
+                    "has temperatures that may be tenths of °C or whole °F or °C",
                     "Give --degrees tenths, --degrees f or --degrees c.");
         }
         return units;
