@@ -43,6 +43,20 @@ class ModelledStagesTest {
                 within(tolerance));
     }
 
+    /** Two tables, one from print and one set from sites far away, tell one year of England: within three weeks. */
+    @Test
+    void the_calendar_and_the_models_agree_at_oxford() {
+        Stages models = stages("oxford", 51.76, Weather.none(), Sightings.none());
+        Season season = new Season(2027, Hemisphere.NORTH);
+        for (String id : CROPS.ids()) {
+            for (Stage stage : Stage.values()) {
+                long days = models.date(CROPS.get(id), season, stage).date().toEpochDay()
+                        - new CalendarStages().date(CROPS.get(id), season, stage).date().toEpochDay();
+                assertThat(days).as("%s %s", id, stage).isBetween(-21L, 21L);
+            }
+        }
+    }
+
     /** Hobart's March and April are warmer than any autumn with rows; what the date goes by is said, not only what is. */
     @Test
     void an_autumn_beyond_the_rows_says_at_what_it_is_held() {
