@@ -41,7 +41,7 @@ class RelationsTest {
                         .flatMap(crop -> Stream.of("crop", "stages", "cuttings", "water", "pruning", "yield")
                                 .map(name -> "crops/%s/%s.json".formatted(crop, name))),
                 names("rules/index.json/rules").stream().map("rules/%s.json"::formatted),
-                Stream.of("materials/limes.json", "materials/feeds.json", "materials/mulches.json", "soils.json"))
+                Stream.of("materials/limes.json", "materials/feeds.json", "materials/mulches.json", "soils.json", "entries.json"))
                 .flatMap(each -> each).filter(name -> Documents.bundled().read(name).isPresent())
                 .forEach(name -> leaves(name, SafetyFiguresTest.at(name)));
     }
