@@ -41,7 +41,8 @@ class RelationsTest {
                         .flatMap(crop -> Stream.of("crop", "stages", "cuttings", "water", "pruning", "yield")
                                 .map(name -> "crops/%s/%s.json".formatted(crop, name))),
                 names("rules/index.json/rules").stream().map("rules/%s.json"::formatted),
-                Stream.of("materials/limes.json", "materials/feeds.json", "materials/mulches.json", "soils.json", "entries.json"))
+                Stream.of("materials/limes.json", "materials/feeds.json", "materials/mulches.json", "soils.json",
+                        "entries.json"))
                 .flatMap(each -> each).filter(name -> Documents.bundled().read(name).isPresent())
                 .forEach(name -> leaves(name, SafetyFiguresTest.at(name)));
     }
@@ -81,8 +82,8 @@ class RelationsTest {
                     String rate = place.replace("weight", "rate/");
                     double is = number(rate + "is") / 100;
                     double wide = (number(rate + "high") - number(rate + "low")) / 100;
-                    assertThat(number(weight)).as(place)
-                            .isCloseTo(is * (1 - is) * Math.pow(2 * 1.645 / wide, 2) - 1, within(1.0));
+                    assertThat(number(weight)).as(place).isCloseTo(is * (1 - is) * Math.pow(2 * 1.645 / wide, 2) - 1,
+                            within(1.0));
                     held++;
                 }
             }
