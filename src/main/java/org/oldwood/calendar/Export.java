@@ -16,14 +16,13 @@ import org.oldwood.calendar.format.Hygiene;
 import org.oldwood.garden.Zone;
 import org.oldwood.store.Output;
 
-/** Writes a garden's plan as calendar files and remembers what was written. */
-public final class Export {
+/**
+ * Writes a garden's plan as calendar files and remembers what was written.
+ *
+ * @param replacing whether files that are not ours give way too; the record never does
+ */
+public record Export(Garden garden, Layout layout, LocalDate today, boolean replacing) {
     public static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
-
-    private final Garden garden;
-    private final Layout layout;
-    private final LocalDate today;
-    private final boolean replacing;
 
     /**
      * Whose calendars these are.
@@ -47,14 +46,6 @@ public final class Export {
 
     /** What is said once, at the head of a file (RFC 7986, 5). */
     private record Head(String uid, String name, boolean isFeed) {}
-
-    /** With {@code replacing}, over files that are not ours too, but never over the record. */
-    public Export(Garden garden, Layout layout, LocalDate today, boolean replacing) {
-        this.garden = garden;
-        this.layout = layout;
-        this.today = today;
-        this.replacing = replacing;
-    }
 
     /** Two files, or two for each bed or craft: events and to-dos. */
     public Result pairs(List<Item> plan, Path folder, Split split) throws IOException {

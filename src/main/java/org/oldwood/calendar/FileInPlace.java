@@ -11,28 +11,17 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
-/** A calendar file that stands where one is to be written. */
-final class FileInPlace {
+/**
+ * A calendar file that stands where one is to be written.
+ *
+ * @param adopted whether identities were taken over from other files, so that a calendar may have another UID
+ * @param replacing whether the person said that it may be any file
+ */
+record FileInPlace(Export.Garden garden, boolean adopted, boolean replacing) {
     /** The head of a file of ours ends long before. */
     private static final int HEAD_LINES = 10;
 
     private static final String UID = "UID:";
-
-    private final Export.Garden garden;
-    private final boolean adopted;
-    private final boolean replacing;
-
-    /**
-     * What may give way.
-     *
-     * @param adopted whether identities were taken over from other files, so that a calendar may have another UID
-     * @param replacing whether the person said that it may be any file
-     */
-    FileInPlace(Export.Garden garden, boolean adopted, boolean replacing) {
-        this.garden = garden;
-        this.adopted = adopted;
-        this.replacing = replacing;
-    }
 
     /**
      * Two gardens of one name would write over each other's calendars in one folder, and a slip of the hand over any

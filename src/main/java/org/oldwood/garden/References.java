@@ -8,18 +8,10 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /** Checks that what an entry names is there: plants, beds, lots, crops and other entries. */
-final class References {
-    private final Names names;
-    private final Problems problems;
-
+record References(Names names, Problems problems) {
     /** The names known so far; live views that grow while the journal is added up. */
     record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots,
             Collection<String> crops) {}
-
-    References(Names names, Problems problems) {
-        this.names = names;
-        this.problems = problems;
-    }
 
     /** Each id once, and nothing taken back that is not there. */
     void check(List<Entry> journal) {

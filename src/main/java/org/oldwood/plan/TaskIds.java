@@ -15,17 +15,7 @@ import org.oldwood.store.Nearest;
  * Tells ids of tasks that can be from those that cannot: the rule, the subject and the season must be known, whether or
  * not such a task is planned. One of a season long past is known.
  */
-public final class TaskIds {
-    private final Rules rules;
-    private final Subjects subjects;
-    private final GardenState state;
-
-    TaskIds(Rules rules, Subjects subjects, GardenState state) {
-        this.rules = rules;
-        this.subjects = subjects;
-        this.state = state;
-    }
-
+public record TaskIds(Rules rules, Subjects subjects, GardenState state) {
     /**
      * What is wrong with an id, and what may have been meant; empty where it can be a task's.
      *

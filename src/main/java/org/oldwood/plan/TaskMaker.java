@@ -12,6 +12,7 @@ import java.util.Set;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entry;
 import org.oldwood.plan.settle.Settled;
 
 /**
@@ -65,9 +66,17 @@ final class TaskMaker {
         Set<Reason> reasons = new LinkedHashSet<>();
         reasons.add(ownReason(verdict.rule()));
         reasons.addAll(verdict.reasons());
-        if (settled.open()) { Begun.of(id, world.state()).ifPresent(reasons::add); }
+        Optional.ofNullable(world.state().begun().get(id)).filter(any -> settled.open()).map(TaskMaker::begun)
+                .ifPresent(reasons::add);
         if (settled.partly()) { reasons.add(Left.sofar(settled)); }
         return alike(List.copyOf(reasons), this.reasons);
+    }
+
+    /** A task that was begun stays open, and says how far it has come. */
+    private static Reason begun(Entry entry) {
+        String how = entry.count("percent").isPresent() ? "; " + entry.count("percent").getAsInt() + " % of it is done"
+                : "";
+        return new Reason(true, "it was begun on " + entry.date() + how, List.of());
     }
 
     private Reason ownReason(Rule rule) {

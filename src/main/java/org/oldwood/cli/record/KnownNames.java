@@ -18,16 +18,8 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /** Whether entries and garden.json name materials, climate, textures, roof coverings and kinds of rounds that are known. */
-final class KnownNames {
+record KnownNames(Documents documents, Problems problems) {
     private static final String NOT = "is not a %s that is known";
-
-    private final Documents documents;
-    private final Problems problems;
-
-    KnownNames(Documents documents, Problems problems) {
-        this.documents = documents;
-        this.problems = problems;
-    }
 
     /** The ids of all materials, bundled and the garden's own. */
     Set<String> materials() {

@@ -16,20 +16,10 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
 
 /** Words the water of a bed: what it holds, the curve, what came and what to do. */
-final class WaterWords {
+record WaterWords(Out out, GardenState state, GardenWater water) {
     private static final int WEEKS_BACK = 4;
     private static final int WEEKS_AHEAD = 6;
     private static final int BAR = 30;
-
-    private final Out out;
-    private final GardenState state;
-    private final GardenWater water;
-
-    WaterWords(Out out, GardenState state, GardenWater water) {
-        this.out = out;
-        this.state = state;
-        this.water = water;
-    }
 
     /** What can be said without a climate: what the ground holds, and the common guide. */
     void cannotSay(Iterable<BedState> beds) {

@@ -9,21 +9,12 @@ import org.oldwood.words.Words;
  * How much of a feed a year's need allows, and how to say what therefore stays undone: a limit of the material, the
  * share of manures, the nitrogen of organic materials in a year, and a multiple of the need of what comes with the
  * nitrogen.
+ *
+ * @param given so much of each material was given in the season already, g/m²
  */
-final class FeedLimits {
+record FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
     /** A feed is no source of a nutrient that is less than this share of what it brings. */
     private static final double WORTH_NAMING = 0.1;
-
-    private final FeedingTables tables;
-    private final Need need;
-    private final Map<String, Double> given;
-
-    /** For a season in which so much of each material was given already, g/m². */
-    FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
-        this.tables = tables;
-        this.need = need;
-        this.given = given;
-    }
 
     private record Limit(double most, String why) {}
 

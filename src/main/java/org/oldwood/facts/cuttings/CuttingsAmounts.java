@@ -29,18 +29,9 @@ import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** How many cuttings to take, to expect, to lift; and how much water a lot needs. */
-final class CuttingsAmounts {
+record CuttingsAmounts(LotBook book, CuttingsAdvisor facts, PruningCases cases) {
     private static final double SURE = 0.9;
     private static final List<Integer> WANTED = List.of(1, 3, 10);
-    private final LotBook book;
-    private final CuttingsAdvisor facts;
-    private final PruningCases cases;
-
-    CuttingsAmounts(LotBook book, CuttingsAdvisor facts, PruningCases cases) {
-        this.book = book;
-        this.facts = facts;
-        this.cases = cases;
-    }
 
     Optional<Amount> expected(Situation s) { return lot(s, this::expected); }
 

@@ -25,20 +25,12 @@ import org.oldwood.words.Words;
  * What was given to a bed, or to plants in it, turned into nutrients per square metre: feeds, the magnesia of dolomitic
  * lime, and what a mulch of compost or manure brings in its first season.
  */
-public final class Applications {
+public record Applications(FeedingBooks books, Hemisphere hemisphere) {
     private static final double KG_TO_G = 1000;
     private static final double CM_PER_M = 100;
 
     private static final String LEFT = ", of whose nitrogen winter leaves about %s %% (assumed)";
     static final String AS_PLANNED = " (as planned, not measured)";
-
-    private final FeedingBooks books;
-    private final Hemisphere hemisphere;
-
-    public Applications(FeedingBooks books, Hemisphere hemisphere) {
-        this.books = books;
-        this.hemisphere = hemisphere;
-    }
 
     /**
      * One thing given.
