@@ -153,8 +153,7 @@ public final class Et0Command extends GardenCommand {
 
     private int table(Spot spot, String name) throws IOException {
         Problems problems = new Problems();
-        List<String> lines = text(name).lines().toList();
-        Et0Table table = Et0Table.read(lines, name, spot, coast, alsoTaken, problems);
+        Et0Table table = Et0Table.read(text(name), name, spot, coast, alsoTaken, problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         if (json) {
             out().json(table);

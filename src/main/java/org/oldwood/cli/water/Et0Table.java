@@ -3,13 +3,11 @@ package org.oldwood.cli.water;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
@@ -17,6 +15,7 @@ import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.season.place.Spot;
+import org.oldwood.store.Csv;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -33,18 +32,17 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
             "radiation", "rain");
 
     /**
-     * Reads the lines; every problem is added with its line.
+     * Reads the table; every problem is added with its line.
      *
      * @param coast whether radiation that was not measured is that of a coast
      * @param alsoTaken what was taken where the arguments leave something open
      */
-    static Et0Table read(List<String> lines, String file, Spot spot, boolean coast, List<String> alsoTaken,
+    static Et0Table read(String text, String file, Spot spot, boolean coast, List<String> alsoTaken,
             Problems problems) {
-        List<String> names = lines.isEmpty() ? List.of()
-                : cells(lines.get(0).replace("\uFEFF", "").toLowerCase(Locale.ROOT));
-        names.stream().filter(name -> !COLUMNS.contains(name))
+        Csv table = Csv.read(text.toLowerCase(Locale.ROOT), file, problems);
+        table.columns().stream().filter(name -> !COLUMNS.contains(name))
                 .forEach(name -> problems.tell("unknown-column", Place.of(file, 1), name, Nearest.hint(name, COLUMNS)));
-        if (!names.containsAll(NEEDED)) {
+        if (!table.columns().containsAll(NEEDED)) {
             problems.tell("missing-column", Place.of(file, 1), String.join(", ", NEEDED), String.join(",", COLUMNS));
             return new Et0Table(List.of(), 0, 0, List.of());
         }
@@ -52,50 +50,35 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
         TreeSet<String> basis = new TreeSet<>();
         int passedOver = 0;
         double sum = 0;
-        for (int i = 1; i < lines.size(); i++) {
-            Map<String, String> row = row(names, cells(lines.get(i)));
-            if (row.getOrDefault("tmin", "").isEmpty() && row.getOrDefault("tmax", "").isEmpty()) {
-                passedOver += lines.get(i).isBlank() ? 0 : 1;
+        for (Csv.Row row : table.rows()) {
+            if (row.cell("tmin").or(() -> row.cell("tmax")).isEmpty()) {
+                passedOver++;
                 continue;
             }
             try {
-                LocalDate date = LocalDate.parse(row.getOrDefault("date", ""));
+                LocalDate date = LocalDate.parse(row.cell("date").orElse(""));
                 EvapotranspirationDay day = EvapotranspirationDay.of(spot.latitude(), spot.heightM(),
-                        date.getDayOfYear(), weather(row, coast), 0);
+                        date.getDayOfYear(), weather(row, table.semicolons(), coast), 0);
                 days.add(Et0Words.Day.of(date, day));
                 basis.addAll(day.basis());
                 sum += day.penmanMonteith();
             } catch (DateTimeException | IllegalArgumentException e) {
-                problems.tell("impossible-weather", Place.of(file, i + 1), String.valueOf(e.getMessage()));
+                problems.tell("impossible-weather", row.place(), String.valueOf(e.getMessage()));
             }
         }
         return new Et0Table(days, Math.rint(sum * 100) / 100, passedOver,
                 Stream.concat(alsoTaken.stream(), basis.stream()).toList());
     }
 
-    private static Map<String, String> row(List<String> names, List<String> cells) {
-        Map<String, String> row = new HashMap<>();
-        for (int i = 0; i < Math.min(names.size(), cells.size()); i++) {
-            row.put(names.get(i), cells.get(i));
+    private static DayWeather weather(Csv.Row row, boolean semicolons, boolean coast) {
+        Function<String, OptionalDouble> number = name -> row.cell(name).map(cell -> Csv.number(cell, semicolons))
+                .map(Double::parseDouble).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        if (row.cell("tmin").isEmpty() || row.cell("tmax").isEmpty()) {
+            throw new IllegalArgumentException("tmin and tmax must both be given");
         }
-        return row;
-    }
-
-    private static DayWeather weather(Map<String, String> row, boolean coast) {
-        return new DayWeather(
-                number(row, "tmin").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
-                number(row, "tmax").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
-                Humidity.of(number(row, "rhmin"), number(row, "rhmax")), number(row, "wind"),
-                new Sunshine(number(row, "sun"), number(row, "radiation"), coast));
-    }
-
-    private static OptionalDouble number(Map<String, String> row, String name) {
-        String text = row.getOrDefault(name, "");
-        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
-    }
-
-    private static List<String> cells(String line) {
-        return Arrays.stream(line.split(",", -1)).map(String::strip).toList();
+        return new DayWeather(number.apply("tmin").getAsDouble(), number.apply("tmax").getAsDouble(),
+                Humidity.of(number.apply("rhmin"), number.apply("rhmax")), number.apply("wind"),
+                new Sunshine(number.apply("sun"), number.apply("radiation"), coast));
     }
 
     void print(Out out) {
