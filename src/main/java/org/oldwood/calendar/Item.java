@@ -96,8 +96,5 @@ public record Item(String identity, String parent, List<String> tasks, Words wor
         return new Item(identity, parent, tasks, words, bed, days, plusMinusDays, other);
     }
 
-    /** The same, shown on other days. */
-    Item on(Days other) {
-        return new Item(identity, parent, tasks, words, bed, other, plusMinusDays, progress);
-    }
+    Item on(Days other) { return new Item(identity, parent, tasks, words, bed, other, plusMinusDays, progress); }
 }

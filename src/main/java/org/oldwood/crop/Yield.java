@@ -22,10 +22,7 @@ public record Yield(Map<String, Figure> mature, List<Series> series, Optional<Wo
         Map<String, WoodAge> frames, Optional<Figure> crowding, Optional<Figure> picking, Optional<Figure> frostYear,
         Optional<UnprunedBush> unpruned) {
 
-    /** The yield section of a crop, if it has one. */
-    public static Optional<Yield> read(Crop crop) {
-        return crop.section("yield", Yield.class);
-    }
+    public static Optional<Yield> read(Crop crop) { return crop.section("yield", Yield.class); }
 
     /** What a stem of that age bears in a form, the best being 1: at least (0), expected (1), at most (2). */
     public double weight(String form, int age, int which) {

@@ -12,10 +12,7 @@ public record CountedStems(Stems stems, int season) {
 
     public boolean known() { return !stems.isEmpty(); }
 
-    /** The stems by age in the season of that year. */
-    public Stems in(int year) {
-        return known() ? stems.older(year - season) : Stems.NONE;
-    }
+    public Stems in(int year) { return known() ? stems.older(year - season) : Stems.NONE; }
 
     /** The stems after an entry of a season: counted anew, or less what was cut out. Other entries change nothing. */
     public CountedStems after(Entry entry, int year) {

@@ -15,7 +15,6 @@ public record Zone(ZoneId id) {
      */
     public static Zone of(String name) { return new Zone(ZoneId.of(name)); }
 
-    /** The zone of that name, if there is one. */
     public static Optional<Zone> find(String name) {
         try {
             return Optional.of(of(name));
@@ -24,6 +23,5 @@ public record Zone(ZoneId id) {
         }
     }
 
-    /** Noon of a day there. */
     public Instant noonOf(LocalDate day) { return day.atTime(12, 0).atZone(id).toInstant(); }
 }

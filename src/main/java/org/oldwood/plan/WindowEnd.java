@@ -103,7 +103,6 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
         return how(date.plusMinusDays(), crop.name() + ": " + date.inWords());
     }
 
-    /** The last entry of the kind. */
     private Optional<Entry> entry(Subject subject) {
         return EntryKind.find(name).flatMap(kind -> Entries.last(subject.entries(), kind));
     }

@@ -90,7 +90,6 @@ public final class LotJson {
                         lot.struckOn(), warnings);
     }
 
-    /** A lot that is not noted. */
     public static Record lot(String crop, LotCounts counts, Forecast forecast) {
         return new NotNoted(crop, Fate.of(counts, forecast));
     }

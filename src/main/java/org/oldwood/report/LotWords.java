@@ -66,7 +66,6 @@ public final class LotWords {
         return rows;
     }
 
-    /** The crop of each season, a row a season. */
     public static List<List<String>> crops(Forecast forecast) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));

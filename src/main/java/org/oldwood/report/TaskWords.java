@@ -11,7 +11,6 @@ import org.oldwood.words.Dates;
 public final class TaskWords {
     private TaskWords() {}
 
-    /** The title, with the amount where there is one. */
     public static String headline(Task task) {
         return task.title() + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
     }

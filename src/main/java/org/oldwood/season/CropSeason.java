@@ -45,10 +45,7 @@ final class CropSeason {
                 each -> stages.rules().containsKey(each) ? byRule(each) : byCalendar(each, ""));
     }
 
-    /** The day of a stage alone. */
-    LocalDate day(Stage stage) {
-        return modelDay(stage).orElseGet(() -> calendarDay(stage).date());
-    }
+    LocalDate day(Stage stage) { return modelDay(stage).orElseGet(() -> calendarDay(stage).date()); }
 
     private StageDate calendarDay(Stage stage) { return calendar.date(crop, season.days().season(), stage); }
 

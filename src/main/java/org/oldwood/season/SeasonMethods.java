@@ -98,7 +98,6 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
                 : season.plus(-1).day(chill.from.getMonthValue(), chill.from.getDayOfMonth());
     }
 
-    /** The last day of it. */
     public LocalDate chillLast(Season season) {
         return season.day(chill.before.getMonthValue(), chill.before.getDayOfMonth()).minusDays(1);
     }

@@ -122,7 +122,6 @@ public final class JsonText {
         return node.isTextual() ? TextNode.valueOf(own.apply(node.textValue())) : node;
     }
 
-    /** On one line. */
     public static String line(Json value) {
         StringWriter text = new StringWriter();
         try (JsonGenerator out = FACTORY.createGenerator(text)) {
@@ -133,7 +132,6 @@ public final class JsonText {
         return text.toString();
     }
 
-    /** On one line. */
     public static String line(Object value) {
         try {
             return Mapping.MAPPER.writeValueAsString(value);

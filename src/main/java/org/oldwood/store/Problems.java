@@ -13,10 +13,7 @@ public final class Problems {
         found.add(new Problem(name, place, message, remedy));
     }
 
-    /** Adds one in the words of {@code words/problems.txt}. */
-    public void tell(String words, Place place, Object... said) {
-        found.add(Problem.of(words, place, said));
-    }
+    public void tell(String words, Place place, Object... said) { found.add(Problem.of(words, place, said)); }
 
     public void addAll(Problems others) { found.addAll(others.found); }
 

@@ -16,10 +16,7 @@ public final class Dates {
         return MONTHS[day.getMonthValue() - 1];
     }
 
-    /** {@code November 2026}. */
-    public static String month(LocalDate day) {
-        return monthName(day) + " " + day.getYear();
-    }
+    public static String month(LocalDate day) { return monthName(day) + " " + day.getYear(); }
 
     /** {@code Sat 28}. */
     public static String weekday(LocalDate day) {

@@ -32,10 +32,7 @@ public record GardenPlan(GardenState state, Situation.World world, Planner plann
         return new Situation(world, subject, season, world.today());
     }
 
-    /** The same, this season. */
-    public Situation situation(Subject subject) {
-        return situation(subject, state.season());
-    }
+    public Situation situation(Subject subject) { return situation(subject, state.season()); }
 
     /** When the plan next gives the subject one of the amounts, or why it does not. */
     public NextTask next(Subject subject, List<String> amounts) {

@@ -144,7 +144,6 @@ final class NoteKindCommand extends GardenCommand {
         return 0;
     }
 
-    /** How many days it is until that day. */
     private Json days(String until) {
         try {
             long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));

@@ -65,7 +65,6 @@ abstract class SumCommand extends GardenCommand {
         LocalDate last() { return days.last(); }
     }
 
-    /** The usual stretch of a season. */
     abstract Stretch usual(Season season, SeasonMethods methods);
 
     /** What is asked for, one or more. */

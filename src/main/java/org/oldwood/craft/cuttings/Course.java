@@ -64,7 +64,6 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
             }
         }
 
-        /** The course of a crop grown in that form; empty where the crop has no yields for it. */
         public static Optional<CropCourse> of(Crop crop, String form) {
             Optional<Yield> yield = Yield.read(crop);
             return yield.flatMap(all -> all.series(form)).flatMap(series -> perPlant(crop, yield.get(), form)

@@ -11,10 +11,7 @@ import org.oldwood.crop.Crop;
  * @param methods the ways; the first that suits a form is its default
  */
 public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthSigns health) {
-    /** Reads the crop's section; empty where the crop has none. */
-    public static Optional<Propagation> of(Crop crop) {
-        return crop.section("cuttings", Propagation.class);
-    }
+    public static Optional<Propagation> of(Crop crop) { return crop.section("cuttings", Propagation.class); }
 
     /** The method that the form calls for, if the crop has any. */
     public Optional<Method> methodFor(String form) {

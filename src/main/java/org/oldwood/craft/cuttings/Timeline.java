@@ -77,7 +77,6 @@ public record Timeline(Growth growth, LocalDate struckOn, LikelyDay opens, Likel
         return Math.max(0, Math.max(ChronoUnit.DAYS.between(struck, opens), ChronoUnit.DAYS.between(closes, struck)));
     }
 
-    /** The first season whose buds burst after the day. */
     private static Season firstSeasonAfter(LocalDate day, Season from, Setting.StageDates stages) {
         Season season = from;
         while (!stages.date(season, Stage.BUD_BURST).date().isAfter(day)) {

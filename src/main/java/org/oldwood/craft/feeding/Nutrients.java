@@ -64,10 +64,7 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
         return new Nutrients(Math.max(0, n), Math.max(0, p2o5), Math.max(0, k2o), Math.max(0, mgo));
     }
 
-    /** The same, with another amount of nitrogen. */
-    public Nutrients withN(double other) {
-        return new Nutrients(other, p2o5, k2o, mgo);
-    }
+    public Nutrients withN(double other) { return new Nutrients(other, p2o5, k2o, mgo); }
 
     /** The sum of all four. */
     public double sum() { return n + p2o5 + k2o + mgo; }

@@ -13,10 +13,7 @@ import org.oldwood.store.Fields;
 /** How a crop is pruned, from its {@code pruning} section. */
 public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
 
-    /** The pruning section of a crop, if it has one. */
-    public static Optional<Pruning> read(Crop crop) {
-        return crop.section("pruning", Pruning.class, Pruning::of);
-    }
+    public static Optional<Pruning> read(Crop crop) { return crop.section("pruning", Pruning.class, Pruning::of); }
 
     private static Pruning of(Fields fields) {
         Map<String, FormPruning> forms = new LinkedHashMap<>();

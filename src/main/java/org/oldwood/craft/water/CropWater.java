@@ -36,7 +36,6 @@ public record CropWater(WaterFigures.Group group, Growth growth, Figure rootDept
      * @param plusDays days after it; below 0 before it
      */
     public record StageDay(Stage stage, @Key(least = -365, most = 365) int plusDays) {
-        /** The day in a season. */
         public LocalDate in(Season season, Crop crop, Stages stages) {
             return stages.day(crop, season, stage).plusDays(plusDays);
         }

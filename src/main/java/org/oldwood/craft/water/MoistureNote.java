@@ -8,7 +8,6 @@ package org.oldwood.craft.water;
  * @param weight how far the account moves towards it, 0 (not at all) to 1 (wholly)
  */
 public record MoistureNote(double low, double high, double weight) {
-    /** No note. */
     public static final MoistureNote NONE = new MoistureNote(0, 1, 0);
 
     public MoistureNote {

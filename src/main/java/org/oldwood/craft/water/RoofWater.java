@@ -11,7 +11,6 @@ package org.oldwood.craft.water;
  * @param firstFlushMm rain that never leaves the roof or is led aside, mm a day with rain
  */
 public record RoofWater(double areaM2, double coefficient, double firstFlushMm) {
-    /** No roof. */
     public static final RoofWater NONE = new RoofWater(0, 0, 0);
 
     public RoofWater {

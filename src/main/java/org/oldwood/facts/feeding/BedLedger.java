@@ -35,7 +35,6 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
         private static Sum empty(Season season) { return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0); }
     }
 
-    /** The ledgers of all beds, in the order of the garden. */
     public static List<BedLedger> all(FeedingBooks books, GardenState state, Crops crops) {
         return state.beds().values().stream().map(bed -> of(books, state, crops, bed)).toList();
     }

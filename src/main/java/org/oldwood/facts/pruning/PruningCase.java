@@ -182,10 +182,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         return Optional.empty();
     }
 
-    /** The productive life of the crop in this form. */
-    public Optional<Figure> life() {
-        return crop.life(form.form());
-    }
+    public Optional<Figure> life() { return crop.life(form.form()); }
 
     /** True where the plant has stood for its productive life. */
     public boolean pastLife() {

@@ -38,7 +38,6 @@ public final class RecordFacts extends Advisor {
         knows("planted-out", s -> happened(last(s, EntryKind.PLANTED_OUT), EntryKind.PLANTED_OUT.key(), ""));
     }
 
-    /** Of the oldest. */
     private static Fact age(Situation s) {
         OptionalInt oldest = s.subject().plants().stream().mapToInt(plant -> plant.plant().seasonsOld(s.season()))
                 .max();

@@ -41,10 +41,7 @@ public final class Rounds {
         return rounds;
     }
 
-    /** The kind that gathers a rule's tasks. */
-    public RoundKind kind(Rule rule) {
-        return byRule.computeIfAbsent(rule.id(), id -> RoundKind.alone(rule));
-    }
+    public RoundKind kind(Rule rule) { return byRule.computeIfAbsent(rule.id(), id -> RoundKind.alone(rule)); }
 
     /** The ids of all kinds that the data names. */
     public Set<String> kinds() {

@@ -30,10 +30,7 @@ public record Settled(List<Share> shares) {
         return shares.stream().flatMap(share -> share.by().stream()).anyMatch(entry -> entry.text("task").isPresent());
     }
 
-    /** The shares with something left to do. */
-    public List<Share> left() {
-        return shares.stream().filter(Share::open).toList();
-    }
+    public List<Share> left() { return shares.stream().filter(Share::open).toList(); }
 
     /** The day of the latest entry that counts for it. */
     public Optional<LocalDate> lastDay() {

@@ -17,10 +17,7 @@ public record Share(String id, int bushes, double done, boolean skipped, List<En
         by = List.copyOf(by);
     }
 
-    /** Nothing was done of it. */
-    public static Share untouched(String id, int bushes) {
-        return new Share(id, bushes, 0, false, List.of());
-    }
+    public static Share untouched(String id, int bushes) { return new Share(id, bushes, 0, false, List.of()); }
 
     /** Whether something is left to do. */
     public boolean open() { return !skipped && done < 1; }

@@ -32,10 +32,7 @@ public final class DynamicModel implements HourlySum {
     /** Each hour by its own temperature. */
     public static DynamicModel sameHour() { return new DynamicModel(false); }
 
-    /** Each hour by the temperature of the hour before. */
-    public static DynamicModel hourBefore() {
-        return new DynamicModel(true);
-    }
+    public static DynamicModel hourBefore() { return new DynamicModel(true); }
 
     /** The portion fixed in this hour, 0 or more. */
     @Override

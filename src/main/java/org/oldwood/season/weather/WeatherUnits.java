@@ -85,15 +85,9 @@ public enum WeatherUnits {
 
     private String key() { return name().toLowerCase(Locale.ROOT); }
 
-    /** The words that they are asked for by. */
-    public static List<String> keys() {
-        return Arrays.stream(values()).map(WeatherUnits::key).toList();
-    }
+    public static List<String> keys() { return Arrays.stream(values()).map(WeatherUnits::key).toList(); }
 
-    /** The units of that word, one of {@link #keys}. */
-    public static WeatherUnits of(String key) {
-        return valueOf(key.toUpperCase(Locale.ROOT));
-    }
+    public static WeatherUnits of(String key) { return valueOf(key.toUpperCase(Locale.ROOT)); }
 
     /** Whether these means of many days can be in °C. */
     static boolean mayBeCelsius(double meanMin, double meanMax) {
