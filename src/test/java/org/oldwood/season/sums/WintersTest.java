@@ -1,0 +1,84 @@
+package org.oldwood.season.sums;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherHints;
+import org.oldwood.season.weather.WeatherReader;
+import org.oldwood.store.Problems;
+
+/** Fifty winters of one station against the totals that a course notebook printed for them. */
+class WintersTest {
+    private static final double LATITUDE = 46.6;
+
+    /** Where the days as they are written give another portion than the printed run; see the test below. */
+    private static final int ON_EDGE = 2018;
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/winter-sums.csv", useHeadersInDisplayName = true)
+    void a_winter_meets_its_printed_totals(String id, double portions, double degreeHours) throws IOException {
+        int year = year(id);
+        Weather winter = winter(year, UnaryOperator.identity());
+
+        assertThat(sum(winter, year, DynamicModel.sameHour())).isCloseTo(portions,
+                within(year == ON_EDGE ? 0.33 : 0.05));
+        assertThat(sum(winter, year, DynamicModel.hourBefore())).isCloseTo(portions,
+                within(year == ON_EDGE ? 0.33 : year == 2015 ? 0.05 : 0.01));
+        assertThat(sum(winter, year, new GrowingDegreeHours())).isCloseTo(degreeHours, within(0.12));
+    }
+
+    /**
+     * A portion is fixed at the hour that reaches 1; a hair's breadth moves that hour. The file holds whole degrees
+     * Fahrenheit, in °C to three decimals: half of the last decimal on the greatest of each day, and the total is met.
+     */
+    @ParameterizedTest
+    @CsvSource({"2018, 66.0165720557688, 0.0005, 0.01", "2018, 66.0165720557688, -0.0005, 0.34"})
+    void what_rounding_hides_can_move_a_third_of_a_portion(int year, double printed, double shift, double to)
+            throws IOException {
+        Weather winter = winter(year, line -> {
+            String[] cell = line.split(",");
+            return "%s,%s,%.4f".formatted(cell[0], cell[1], Double.parseDouble(cell[2]) + shift);
+        });
+
+        double ours = sum(winter, year, DynamicModel.sameHour());
+
+        assertThat(ours).isCloseTo(printed, within(to));
+        assertThat(Math.abs(ours - printed)).isGreaterThan(shift < 0 ? 0.32 : 0);
+    }
+
+    private static int year(String id) {
+        return Integer.parseInt(id.substring("winter-".length()));
+    }
+
+    /** From the 305th day of the year, which is 31 October in a leap year. */
+    private static double sum(Weather winter, int year, HourlySum sum) {
+        Days days = new Days(LocalDate.ofYearDay(year, 305), LocalDate.of(year + 1, 2, 28));
+        return HourlySeries.of(LATITUDE, winter, Optional.empty(), winter.first(), winter.last()).orElseThrow().sum(sum,
+                days);
+    }
+
+    private static Weather winter(int year, UnaryOperator<String> change) throws IOException {
+        try (Stream<String> lines = Files.lines(Path.of("src/test/resources/reference/winters.csv"))) {
+            List<String> days = lines
+                    .filter(line -> line.startsWith(year + "-1") || line.startsWith(year + 1 + "-0")).map(change)
+                    .toList();
+            String text = days.stream().collect(Collectors.joining("\n", "date,tmin,tmax\n", "\n"));
+            return WeatherReader.read(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "winters.csv",
+                    LocalDate.of(2026, 11, 29), WeatherHints.NONE, new Problems()).orElseThrow().weather();
+        }
+    }
+}
