@@ -60,9 +60,7 @@ class WintersTest {
         assertThat(Math.abs(ours - printed)).isGreaterThan(shift < 0 ? 0.32 : 0);
     }
 
-    private static int year(String id) {
-        return Integer.parseInt(id.substring("winter-".length()));
-    }
+    private static int year(String id) { return Integer.parseInt(id.substring("winter-".length())); }
 
     /** From the 305th day of the year, which is 31 October in a leap year. */
     private static double sum(Weather winter, int year, HourlySum sum) {
@@ -73,9 +71,8 @@ class WintersTest {
 
     private static Weather winter(int year, UnaryOperator<String> change) throws IOException {
         try (Stream<String> lines = Files.lines(Path.of("src/test/resources/reference/winters.csv"))) {
-            List<String> days = lines
-                    .filter(line -> line.startsWith(year + "-1") || line.startsWith(year + 1 + "-0")).map(change)
-                    .toList();
+            List<String> days = lines.filter(line -> line.startsWith(year + "-1") || line.startsWith(year + 1 + "-0"))
+                    .map(change).toList();
             String text = days.stream().collect(Collectors.joining("\n", "date,tmin,tmax\n", "\n"));
             return WeatherReader.read(text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "winters.csv",
                     LocalDate.of(2026, 11, 29), WeatherHints.NONE, new Problems()).orElseThrow().weather();
