@@ -7,7 +7,6 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crop;
@@ -100,34 +99,45 @@ public final class ModelledStages implements Stages {
 
     /** What was seen of a crop in a season, without what cannot be. */
     Map<Stage, LocalDate> believed(Crop crop, Season season) {
-        return ofCrop(believed, crop).computeIfAbsent(season.year(), year -> {
-            Map<Stage, LocalDate> seen = likely(crop, season);
-            outOfOrder(crop, season, seen).forEach(seen::remove);
-            return seen;
-        });
+        return ofCrop(believed, crop).computeIfAbsent(season.year(), year -> middle(standing(crop, season)));
     }
 
-    /** The middle of the days that can be: a stage is reached when half the plants show it. */
-    private Map<Stage, LocalDate> likely(Crop crop, Season season) {
+    /** A stage is reached when half the plants show it. */
+    private static Map<Stage, LocalDate> middle(Map<Stage, List<LocalDate>> days) {
         Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
-        sightings.in(crop.id(), season).forEach((stage, days) -> {
-            List<LocalDate> likely = days.stream().filter(day -> !tooFar(crop, season, stage, day)).toList();
-            if (!likely.isEmpty()) { middle.put(stage, likely.get((likely.size() - 1) / 2)); }
-        });
+        days.forEach((stage, all) -> middle.put(stage, all.get((all.size() - 1) / 2)));
         return middle;
+    }
+
+    /** The days that can be: near enough to the models', and of a stage out of order those that go with the others. */
+    private Map<Stage, List<LocalDate>> standing(Crop crop, Season season) {
+        Map<Stage, List<LocalDate>> near = new EnumMap<>(Stage.class);
+        sightings.in(crop.id(), season).forEach((stage, days) -> near.put(stage,
+                days.stream().filter(day -> !tooFar(crop, season, stage, day)).toList()));
+        near.values().removeIf(List::isEmpty);
+        Map<Stage, List<LocalDate>> sure = new EnumMap<>(near);
+        Set<Stage> doubted = outOfOrder(crop, season, middle(near));
+        sure.keySet().removeAll(doubted);
+        for (Stage stage : doubted) {
+            List<LocalDate> days = near.getOrDefault(stage, List.of()).stream()
+                    .filter(day -> middle(sure).entrySet().stream().allMatch(each -> each.getKey().compareTo(stage) < 0
+                            ? !each.getValue().isAfter(day)
+                            : !each.getValue().isBefore(day)))
+                    .toList();
+            if (!days.isEmpty()) { sure.put(stage, days); }
+        }
+        return sure;
     }
 
     @Override
     public List<String> doubts(Crop crop) {
         List<String> questions = new ArrayList<>();
         for (Season season : sightings.seasons(crop.id())) {
+            Map<Stage, List<LocalDate>> standing = standing(crop, season);
             sightings.in(crop.id(), season)
-                    .forEach((stage, days) -> days.stream().filter(day -> tooFar(crop, season, stage, day))
+                    .forEach((stage, days) -> days.stream()
+                            .filter(day -> !standing.getOrDefault(stage, List.of()).contains(day)).distinct()
                             .forEach(day -> questions.add(question(crop, season, stage, day))));
-            Map<Stage, LocalDate> likely = likely(crop, season);
-            for (Stage stage : outOfOrder(crop, season, likely)) {
-                questions.add(question(crop, season, stage, Objects.requireNonNull(likely.get(stage))));
-            }
         }
         return questions;
     }

@@ -81,6 +81,20 @@ class SeenDoubtTest {
         assertThat(two.err().replaceAll("\\s+", " ")).contains("cannot well be seen on", "Is it the right day");
     }
 
+    /** Two more plants whose day cannot go with the full flower take nothing from the first one's. */
+    @Test
+    void of_several_days_those_stand_that_go_with_the_other_stages() throws IOException {
+        garden(52.2, "cambridge");
+        seen("first-flower", "2027-04-20");
+        seen("full-flower", "2027-04-29");
+
+        seen("first-flower", "2027-05-03", "--yes");
+        String asked = seen("first-flower", "2027-05-08", "--yes").err().replaceAll("\\s+", " ");
+
+        assertThat(asked).contains("cannot well be seen on 2027-05-03", "cannot well be seen on 2027-05-08");
+        assertThat(dates("2027-05-08")).contains("first flower seen in the garden on 2027-04-20");
+    }
+
     @Test
     void tables_and_corrections_ask_before_they_keep_it() throws IOException {
         garden(52.2, "cambridge");
