@@ -120,9 +120,9 @@ public final class ModelledStages implements Stages {
         sure.keySet().removeAll(doubted);
         for (Stage stage : doubted) {
             List<LocalDate> days = near.getOrDefault(stage, List.of()).stream()
-                    .filter(day -> middle(sure).entrySet().stream().allMatch(each -> each.getKey().compareTo(stage) < 0
-                            ? !each.getValue().isAfter(day)
-                            : !each.getValue().isBefore(day)))
+                    .filter(day -> middle(sure).entrySet().stream()
+                            .allMatch(each -> each.getKey().compareTo(stage) < 0 ? !each.getValue().isAfter(day)
+                                    : !each.getValue().isBefore(day)))
                     .toList();
             if (!days.isEmpty()) { sure.put(stage, days); }
         }
