@@ -3,6 +3,9 @@ package org.oldwood;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -32,19 +36,18 @@ import org.oldwood.store.Json;
 class RelationsTest {
     private static final List<String> CROPS = names("crops/index.json/crops");
 
-    /** Every number and day of the data of crops and rules by its place. */
+    /** Every number and day of the data by its place. */
     private static final Map<String, String> ALL = new TreeMap<>();
 
     static {
-        Stream.of(
-                CROPS.stream()
-                        .flatMap(crop -> Stream.of("crop", "stages", "cuttings", "water", "pruning", "yield")
-                                .map(name -> "crops/%s/%s.json".formatted(crop, name))),
-                names("rules/index.json/rules").stream().map("rules/%s.json"::formatted),
-                Stream.of("materials/limes.json", "materials/feeds.json", "materials/mulches.json", "soils.json",
-                        "entries.json"))
-                .flatMap(each -> each).filter(name -> Documents.bundled().read(name).isPresent())
-                .forEach(name -> leaves(name, SafetyFiguresTest.at(name)));
+        Path data = Path.of("src/main/resources/org/oldwood");
+        try (Stream<Path> files = Files.walk(data)) {
+            files.map(path -> data.relativize(path).toString())
+                    .filter(name -> name.matches("(crops|rules|materials|season)/.*json|[a-z]+[.]json"))
+                    .forEach(name -> leaves(name, SafetyFiguresTest.at(name)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static Stream<String[]> same() { return table("same.txt"); }
@@ -65,6 +68,28 @@ class RelationsTest {
     private static String part(String places, String place) {
         Matcher matcher = Pattern.compile(places).matcher(place);
         return places.contains("(?<of>") && matcher.matches() ? matcher.group("of") : "";
+    }
+
+    static Stream<String[]> middle() { return table("middle.txt"); }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource
+    void middle(String places, String figure, String one, String other, String why) {
+        Set<String> found = matching(places + "/" + figure).keySet();
+        assertThat(found).as(places).isNotEmpty();
+        assertThat(found).as(why).allSatisfy(place -> {
+            String of = place.substring(0, place.lastIndexOf('/') + 1);
+            assertThat(number(place)).as(place).isCloseTo((number(of + one) + number(of + other)) / 2, within(1e-9));
+        });
+    }
+
+    /** What is given in parts is given whole. */
+    @Test
+    void the_dressings_of_a_year_are_the_whole_of_it() {
+        Map<String, Double> whole = new TreeMap<>();
+        matching("feeding.json/timings/.*/share").forEach((place, share) -> whole
+                .merge(place.replaceAll("/[^/]+/share", ""), Double.parseDouble(share), Double::sum));
+        assertThat(whole).hasSizeGreaterThan(3).allSatisfy((dressings, all) -> assertThat(all).as(dressings).isOne());
     }
 
     /**
@@ -210,8 +235,9 @@ class RelationsTest {
 
     private static Map<String, String> matching(String places) {
         Map<String, String> found = new HashMap<>();
+        Predicate<String> wanted = Pattern.compile(places).asMatchPredicate();
         ALL.forEach((place, value) -> {
-            if (place.matches(places)) { found.put(place, value); }
+            if (wanted.test(place)) { found.put(place, value); }
         });
         return found;
     }
