@@ -68,7 +68,7 @@ final class StageModel {
     }
 
     private double sum(IntToDoubleFunction heat, LocalDate from, LocalDate to) {
-        return IntStream.rangeClosed(days.index(from), days.index(to)).mapToDouble(heat::applyAsDouble).sum();
+        return IntStream.rangeClosed(days.index(from), days.index(to)).mapToDouble(heat).sum();
     }
 
     private double need(StageRule.Heat rule) { return rule.sum().is() * heatFactor; }
