@@ -70,9 +70,7 @@ final class CropSeason {
 
     private Modelled byRule(Stage stage) {
         StageRule rule = stages.rules().get(stage);
-        if (rule instanceof StageRule.Heat heat) {
-            return dated(stage, heat, heatWords(heat) + model.held(heat, day(stage)), heat.sum());
-        }
+        if (rule instanceof StageRule.Heat heat) { return dated(stage, heat, heatWords(heat), heat.sum()); }
         if (rule instanceof StageRule.Days days) { return byDays(stage, days); }
         if (rule instanceof StageRule.HeatAfter after) { return byHeatAfter(stage, after); }
         if (rule instanceof StageRule.MeanRises rises) {
@@ -86,7 +84,7 @@ final class CropSeason {
         return "warmth above %s °C adds up to %s °C·d%s%s%s".formatted(Words.fixed(heat.baseC(), 1),
                 Words.fixed(heat.sum().is(), 1), heat.sum().seen().beside(),
                 heat.dayLength() ? ", long days counting more" : "",
-                model.progress(heat).map(far -> " (" + far + ")").orElse(""));
+                model.far(heat).isEmpty() ? "" : " (" + model.far(heat) + ")");
     }
 
     private Modelled byDays(Stage stage, StageRule.Days rule) {
@@ -107,7 +105,7 @@ final class CropSeason {
         }
         String words = "warmth above %s °C from %s adds up to %s °C·d%s%s".formatted(Words.fixed(rule.baseC(), 1),
                 rule.of().words(), Words.fixed(rule.sum().is(), 1), rule.sum().seen().beside(),
-                kinds > 0 ? "; early and late cultivars differ" : "") + model.held(rule, of.date(), day(stage));
+                kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 

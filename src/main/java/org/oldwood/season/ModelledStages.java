@@ -182,6 +182,12 @@ public final class ModelledStages implements Stages {
         return climate.map(at -> season(at, season).chill(of(crop).chill()));
     }
 
+    /** How far the heat rule's sum is from another day on; empty where there is nothing to say. */
+    Optional<String> far(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
+        return climate.map(at -> season(at, season).model(of(crop).chill()).far(rule, from))
+                .filter(words -> !words.isEmpty());
+    }
+
     /** The heat rule's day from another day on; empty where there is no climate. */
     Optional<LocalDate> after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
         return climate.map(at -> season(at, season).model(of(crop).chill()).heatAfter(rule, rule.sum(), from));

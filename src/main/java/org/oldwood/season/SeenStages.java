@@ -110,6 +110,9 @@ final class SeenStages {
             words.append("; moved by ").append(before.get().words()).append(", seen on ");
             words.append(seenOn(before.get()));
         }
+        if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule) {
+            stages.far(crop, season, rule, day(rule.of())).ifPresent(far -> words.append("; ").append(far));
+        }
         Basis basis = basis(model, past, before);
         Optional<Stage> later = firstSeenAfter(stage);
         if (later.isPresent() && corrected(stage).isAfter(seenOn(later.get()))) {

@@ -1,6 +1,8 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -29,9 +31,7 @@ final class StageModel {
     }
 
     Optional<LocalDate> heat(StageRule.Heat rule) {
-        if (rule.warmSummer().isPresent() && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
-            return Optional.of(days.on(rule.warmSummer().get().then()));
-        }
+        if (isWarm(rule)) { return rule.warmSummer().map(each -> days.on(each.then())); }
         Optional<LocalDate> met = reaches(heat(rule.baseC(), rule.dayLength()), heatFrom, need(rule), LONGEST_SUM);
         if (rule.window().isEmpty()) { return met; }
         LocalDate least = days.on(rule.window().get().notBefore());
@@ -39,28 +39,30 @@ final class StageModel {
         return Optional.of(within(met.orElse(most), least, most));
     }
 
-    /** How far a sum of heat was by the last day measured; empty where none was since heat began to count. */
-    Optional<String> progress(StageRule.Heat rule) {
-        Optional<LocalDate> last = days.lastMeasured(heatFrom);
-        if (last.isEmpty() || rule.warmSummer().isPresent()) { return Optional.empty(); }
-        double sum = sum(heat(rule.baseC(), rule.dayLength()), heatFrom, last.get());
-        long need = Math.round(need(rule));
-        return Optional.of("%s of %s by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
+    /** How far a sum of heat was by the last day measured, and what it lacks on the latest day that the rule gives it. */
+    String far(StageRule.Heat rule) {
+        if (isWarm(rule)) { return ""; }
+        return far(heat(rule.baseC(), rule.dayLength()), heatFrom, need(rule),
+                rule.window().map(each -> days.on(each.notAfter())));
     }
 
-    /** What is said where a stage's bounds put it to a day by which its sum is not full. */
-    String held(StageRule.Heat rule, LocalDate day) {
-        return rule.window().filter(each -> days.on(each.notAfter()).equals(day))
-                .map(each -> held(need(rule), heat(rule.baseC(), rule.dayLength()), heatFrom, day)).orElse("");
+    /** The same from another stage on. */
+    String far(StageRule.HeatAfter rule, LocalDate from) {
+        return far(heat(rule.baseC(), false), from, rule.sum().is(),
+                Optional.of(from.plusDays((long) rule.days().high())));
     }
 
-    String held(StageRule.HeatAfter rule, LocalDate from, LocalDate day) {
-        return held(rule.sum().is(), heat(rule.baseC(), false), from, day);
+    private String far(IntToDoubleFunction heat, LocalDate from, double need, Optional<LocalDate> latest) {
+        List<String> words = new ArrayList<>();
+        days.lastMeasured(from).ifPresent(last -> words
+                .add("%.0f of %.0f by %s".formatted(Math.min(need, sum(heat, from, last)), need, last)));
+        latest.filter(day -> sum(heat, from, day) < need).ifPresent(day -> words
+                .add("at the latest %s, with %.0f of %.0f by then".formatted(day, sum(heat, from, day), need)));
+        return String.join("; ", words);
     }
 
-    private String held(double need, IntToDoubleFunction heat, LocalDate from, LocalDate day) {
-        double sum = sum(heat, from, day);
-        return sum >= need ? "" : "; only %s are in by this latest day, so it may not ripen".formatted(Math.round(sum));
+    private boolean isWarm(StageRule.Heat rule) {
+        return rule.warmSummer().filter(each -> warmestMonthC > each.warmestMonthC().is()).isPresent();
     }
 
     private IntToDoubleFunction heat(double baseC, boolean dayLength) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -177,18 +176,31 @@ class ModelledStagesTest {
     void measured_weather_moves_the_dates() {
         Crop crop = CROPS.get("blackcurrant");
         Season season = new Season(2027, Hemisphere.NORTH);
-        List<WeatherDay> warm = new ArrayList<>();
-        for (LocalDate day = LocalDate.of(2027, 2, 1); day.isBefore(LocalDate.of(2027, 3, 10)); day = day.plusDays(1)) {
-            warm.add(new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()));
-        }
+        Weather warm = warmUntil(LocalDate.of(2027, 3, 10));
 
         StageDate normal = stages("leuchars", 56.4, Weather.none(), Sightings.none()).date(crop, season,
                 Stage.BUD_BURST);
-        StageDate date = stages("leuchars", 56.4, Weather.of(warm), Sightings.none()).date(crop, season,
+        StageDate date = stages("leuchars", 56.4, warm, Sightings.none()).date(crop, season,
                 Stage.BUD_BURST);
 
         assertThat(date.date()).isBefore(normal.date().minusDays(7));
         assertThat(date.words()).contains("on 37 days of the garden's weather");
+    }
+
+    /** Ten days of 10 °C from the flower on, both ends counted, are 50 °C·d above 5 °C. */
+    @Test
+    void the_way_to_ripe_fruit_is_told_from_the_flower_that_was_seen() {
+        Season season = new Season(2027, Hemisphere.NORTH);
+        Sighting flower = Sighting.on(LocalDate.of(2027, 4, 11), "blackcurrant", Stage.FIRST_FLOWER, season);
+
+        assertThat(stages("leuchars", 56.4, warmUntil(LocalDate.of(2027, 4, 21)), Sightings.of(List.of(flower)))
+                .date(CROPS.get("blackcurrant"), season, Stage.RIPE).words()).contains("50 of 630 by 2027-04-20");
+    }
+
+    private static Weather warmUntil(LocalDate end) {
+        return Weather.of(LocalDate.of(2027, 2, 1).datesUntil(end).map(
+                day -> new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()))
+                .toList());
     }
 
     static ModelledStages stages(String climate, double latitude, Weather weather, Sightings sightings) {
