@@ -54,8 +54,8 @@ final class StageModel {
 
     private String far(IntToDoubleFunction heat, LocalDate from, double need, Optional<LocalDate> latest) {
         List<String> words = new ArrayList<>();
-        days.lastMeasured(from).ifPresent(last -> words
-                .add("%.0f of %.0f by %s".formatted(Math.min(need, sum(heat, from, last)), need, last)));
+        days.lastMeasured(from).ifPresent(
+                last -> words.add("%.0f of %.0f by %s".formatted(Math.min(need, sum(heat, from, last)), need, last)));
         latest.filter(day -> sum(heat, from, day) < need).ifPresent(day -> words
                 .add("at the latest %s, with %.0f of %.0f by then".formatted(day, sum(heat, from, day), need)));
         return String.join("; ", words);

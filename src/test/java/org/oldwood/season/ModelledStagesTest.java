@@ -180,8 +180,7 @@ class ModelledStagesTest {
 
         StageDate normal = stages("leuchars", 56.4, Weather.none(), Sightings.none()).date(crop, season,
                 Stage.BUD_BURST);
-        StageDate date = stages("leuchars", 56.4, warm, Sightings.none()).date(crop, season,
-                Stage.BUD_BURST);
+        StageDate date = stages("leuchars", 56.4, warm, Sightings.none()).date(crop, season, Stage.BUD_BURST);
 
         assertThat(date.date()).isBefore(normal.date().minusDays(7));
         assertThat(date.words()).contains("on 37 days of the garden's weather");
@@ -198,8 +197,8 @@ class ModelledStagesTest {
     }
 
     private static Weather warmUntil(LocalDate end) {
-        return Weather.of(LocalDate.of(2027, 2, 1).datesUntil(end).map(
-                day -> new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()))
+        return Weather.of(LocalDate.of(2027, 2, 1).datesUntil(end)
+                .map(day -> new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()))
                 .toList());
     }
 
