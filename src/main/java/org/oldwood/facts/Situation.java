@@ -1,6 +1,9 @@
 package org.oldwood.facts;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
 import org.oldwood.crop.Crops;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.Season;
@@ -14,8 +17,25 @@ import org.oldwood.store.Documents;
  */
 public record Situation(World world, Subject subject, Season season, LocalDate day) {
 
-    /** What is the same for all subjects of one plan. */
-    public record World(GardenState state, Stages stages, Crops crops, Documents documents) {
+    /**
+     * What is the same for all subjects of one plan.
+     *
+     * @param made what crafts made once of it
+     */
+    public record World(GardenState state, Stages stages, Crops crops, Documents documents,
+            Map<Class<?>, Object> made) {
+        public World(GardenState state, Stages stages, Crops crops, Documents documents) {
+            this(state, stages, crops, documents, new HashMap<>());
+        }
+
         public LocalDate today() { return state.date(); }
+
+        /** What a craft makes of it, made when first asked for. */
+        public <T> T once(Class<T> kind, Function<World, T> make) {
+            Object known = made.get(kind);
+            T now = known == null ? make.apply(this) : kind.cast(known);
+            made.put(kind, now);
+            return now;
+        }
     }
 }

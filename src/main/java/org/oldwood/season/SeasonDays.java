@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.season.sums.HourlySum;
 import org.oldwood.season.sums.HourlyTemperature;
 import org.oldwood.season.weather.Weather;
@@ -25,8 +24,8 @@ public final class SeasonDays {
     private final double[] max = new double[DAYS];
     private final boolean[] measured = new boolean[DAYS];
     private final int[] sunDays = new int[DAYS];
+    private final double[] halfDays = new double[DAYS];
     private final double[] hours = new double[24];
-    private double @Nullable [] halfDays;
     private int measuredDays;
 
     public SeasonDays(Season season, Place place) {
@@ -38,6 +37,7 @@ public final class SeasonDays {
         for (int i = 0; i < DAYS; i++) {
             int day = normalDay(date);
             sunDays[i] = sunDay(date);
+            halfDays[i] = sun.halfDay(sunDays[i]);
             min[i] = place.dailyMinC().on(day);
             max[i] = place.dailyMaxC().on(day);
             date = date.plusDays(1);
@@ -151,7 +151,7 @@ public final class SeasonDays {
     }
 
     private double hours(HourlySum sum, int day, double before, double warmerC) {
-        HourlyTemperature.fill(min, max, halfDays(), day, hours);
+        HourlyTemperature.fill(min, max, halfDays, day, hours);
         double total = before;
         for (double hour : hours) {
             total += sum.hour(hour + warmerC);
@@ -175,17 +175,5 @@ public final class SeasonDays {
             }
         }
         return total;
-    }
-
-    private double[] halfDays() {
-        double[] known = halfDays;
-        if (known == null) {
-            known = new double[DAYS];
-            for (int i = 0; i < DAYS; i++) {
-                known[i] = sun.halfDay(sunDays[i]);
-            }
-            halfDays = known;
-        }
-        return known;
     }
 }

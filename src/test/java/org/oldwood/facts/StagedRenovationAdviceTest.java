@@ -12,7 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.facts.pruning.PruningAdvisor;
-import org.oldwood.facts.pruning.PruningCases;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -36,8 +35,7 @@ class StagedRenovationAdviceTest {
     private void planted() { note("2005-11-20", "planted", "'crop': 'blueberry', 'bed': 'acid'"); }
 
     private Amount cut(String today, double latitude) throws IOException {
-        return new PruningAdvisor(new PruningCases()).amount("renovation-cut", situation(today, latitude))
-                .orElseThrow();
+        return new PruningAdvisor().amount("renovation-cut", situation(today, latitude)).orElseThrow();
     }
 
     private Situation situation(String today, double latitude) throws IOException {
@@ -63,9 +61,8 @@ class StagedRenovationAdviceTest {
         note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '7+': 45}");
         Situation s = situation("2025-12-20", 52);
 
-        assertThat(new PruningAdvisor(new PruningCases()).fact("life-stage", Optional.empty(), s).text())
-                .hasValue("neglected");
-        assertThat(new PruningAdvisor(new PruningCases()).fact("life-stage", Optional.empty(), s).words())
+        assertThat(new PruningAdvisor().fact("life-stage", Optional.empty(), s).text()).hasValue("neglected");
+        assertThat(new PruningAdvisor().fact("life-stage", Optional.empty(), s).words())
                 .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation half-first");
         Amount cut = cut("2025-12-20", 52);
         assertThat(cut.words()).startsWith("take out 23 of 48 stems: 23 of age 7+ (spent)");

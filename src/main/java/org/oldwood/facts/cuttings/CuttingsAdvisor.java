@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
@@ -18,7 +17,6 @@ import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
-import org.oldwood.facts.pruning.PruningCases;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
@@ -26,12 +24,7 @@ import org.oldwood.words.Words;
 
 /** What the cuttings craft tells the rules of lots, of parents and of plants that came from a lot. */
 public final class CuttingsAdvisor extends Advisor {
-    private final PruningCases cases;
-    private @Nullable LotBook book;
-    private Situation.@Nullable World world;
-
-    public CuttingsAdvisor(PruningCases cases) {
-        this.cases = cases;
+    public CuttingsAdvisor() {
         lot("roots-date", found -> day(found.line().rooted(), "the day they should have rooted"));
         lot("moist-from-date", found -> day(found.line().moistFrom(), "the day they come into leaf"));
         lot("moist-to-date", found -> day(found.line().moistTo(), "the day they have rooted or drop their leaves"));
@@ -54,18 +47,11 @@ public final class CuttingsAdvisor extends Advisor {
         measures("plant-out", s -> amounts(s).standing(s));
     }
 
-    @SuppressWarnings("ReferenceEquality") // one plan has one world; comparing its parts is slow
-    private LotBook book(Situation s) {
-        LotBook now = book;
-        if (now == null || world != s.world()) {
-            now = new LotBook(s.world().state(), s.world().crops(), s.world().stages());
-            book = now;
-            world = s.world();
-        }
-        return now;
+    private static LotBook book(Situation s) {
+        return s.world().once(LotBook.class, of -> new LotBook(of.state(), of.crops(), of.stages()));
     }
 
-    private CuttingsAmounts amounts(Situation s) { return new CuttingsAmounts(book(s), this, cases); }
+    private CuttingsAmounts amounts(Situation s) { return new CuttingsAmounts(book(s), this); }
 
     private void lot(String name, Function<Forecast, Fact> fact) {
         knows(name, s -> forecast(s, found -> fact.apply(found).from(sources(found.course()))));

@@ -29,7 +29,7 @@ import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** How many cuttings to take, to expect, to lift; and how much water a lot needs. */
-record CuttingsAmounts(LotBook book, CuttingsAdvisor facts, PruningCases cases) {
+record CuttingsAmounts(LotBook book, CuttingsAdvisor facts) {
     private static final double SURE = 0.9;
     private static final List<Integer> WANTED = List.of(1, 3, 10);
 
@@ -76,7 +76,7 @@ record CuttingsAmounts(LotBook book, CuttingsAdvisor facts, PruningCases cases) 
                 .strikeWindow(crop.id(), s.subject().plants().get(0).plant().form(), course.method().id(), s.season())
                 .orElseThrow().first();
         ParentStock stock = ParentStock.of(s.subject().plants(),
-                plant -> cases.of(plant, crop, winter, s.world().state()), book, course, winter);
+                plant -> PruningCases.of(plant, crop, winter, s.world()), book, course, winter);
         List<String> lines = new ArrayList<>();
         MeasureWords.known(course.method()).ifPresent(words -> lines.add("Measures: " + words + "."));
         if (stock.bushes().stream().anyMatch(bush -> bush.cuttings().isPresent())) {

@@ -49,7 +49,6 @@ public final class FeedAdvisor extends Advisor {
     private static final Set<EntryKind> COUNTS = EnumSet.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED,
             EntryKind.MULCHED, EntryKind.SOIL_TEST, EntryKind.VIGOUR);
 
-    private final SharedBooks books;
     private final IdentityHashMap<Subject, Map<Season, Optional<Found>>> found = new IdentityHashMap<>();
 
     /** The food of a stand in a season, and its budget from each dressing on, worked out when asked for. */
@@ -80,8 +79,7 @@ public final class FeedAdvisor extends Advisor {
                 .filter(entry -> COUNTS.contains(entry.kind())).toList();
     }
 
-    public FeedAdvisor(SharedBooks books) {
-        this.books = books;
+    public FeedAdvisor() {
         knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
         knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
         knows("second-due", s -> fact(s, of -> due(s, of.stand(), due -> due.n() + rest(books(s), of.from(1)))));
@@ -209,5 +207,5 @@ public final class FeedAdvisor extends Advisor {
                         feed.pack().map(Purchase.Pack::ofKilograms), feed.notRead()));
     }
 
-    private FeedingBooks books(Situation s) { return books.of(s.world().documents()); }
+    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

@@ -15,6 +15,7 @@ import org.oldwood.craft.feeding.liming.SulphurTable;
 import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
+import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.store.Documents;
 
@@ -38,6 +39,11 @@ public final class FeedingBooks {
         this.sulphur = once(() -> SulphurTable.read(documents));
         this.mulches = once(() -> MulchTables.read(documents));
         this.together = once(() -> Together.read(documents));
+    }
+
+    /** The books of all that is planned together. */
+    static FeedingBooks of(Situation.World world) {
+        return world.once(FeedingBooks.class, of -> new FeedingBooks(of.documents()));
     }
 
     /** Reads when first asked for, and once. */

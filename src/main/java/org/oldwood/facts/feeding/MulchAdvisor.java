@@ -22,10 +22,7 @@ import org.oldwood.words.Words;
  */
 public final class MulchAdvisor extends Advisor {
 
-    private final SharedBooks books;
-
-    public MulchAdvisor(SharedBooks books) {
-        this.books = books;
+    public MulchAdvisor() {
         knows("mulch-depth", s -> fact(s, (mulch, words) -> Fact.number(mulch.depthNow(), words)));
         knows("mulch-due", s -> fact(s, (mulch, words) -> Fact.yes(mulch.topUpDue(), words)));
         measures("mulch", this::amount);
@@ -110,5 +107,5 @@ public final class MulchAdvisor extends Advisor {
                 .orElseGet(() -> new Purchase.Pack(bag.is(), "bag", "bags", bag));
     }
 
-    private FeedingBooks books(Situation s) { return books.of(s.world().documents()); }
+    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

@@ -19,10 +19,8 @@ import org.oldwood.words.Words;
  * Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor extends Advisor {
-    private final SharedBooks books;
 
-    public SoilAdvisor(SharedBooks books) {
-        this.books = books;
+    public SoilAdvisor() {
         knows("tub-litres", SoilAdvisor::tub);
         knows("target-ph", s -> fact(s, false));
         knows("ph-gap", s -> fact(s, true));
@@ -80,5 +78,5 @@ public final class SoilAdvisor extends Advisor {
 
     private static double area(Situation s) { return s.subject().bed().orElseThrow().bed().areaM2(); }
 
-    private FeedingBooks books(Situation s) { return books.of(s.world().documents()); }
+    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

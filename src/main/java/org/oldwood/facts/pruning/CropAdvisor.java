@@ -23,12 +23,7 @@ import org.oldwood.words.Words;
  * where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
  */
 public final class CropAdvisor extends Advisor {
-    private final PruningCases cases;
-
-    public CropAdvisor(PruningCases cases) {
-        this.cases = cases;
-        measures("crop", this::amount);
-    }
+    public CropAdvisor() { measures("crop", this::amount); }
 
     private Optional<Amount> amount(Situation s) {
         Optional<Crop> crop = s.subject().crop();
@@ -105,7 +100,7 @@ public final class CropAdvisor extends Advisor {
 
     /** Share of the crop of a bush in order that the wood after this winter's cut bears; empty where not counted. */
     private Optional<Range> wood(PlantState plant, Crop crop, Yield yield, Situation s) {
-        return cases.of(plant, crop, s.season(), s.world().state())
+        return PruningCases.of(plant, crop, s.season(), s.world())
                 .filter(one -> one.bush().filter(bush -> bush.stems().isComplete()).isPresent())
                 .map(one -> WoodCrop.share(one.cut().after(), one.form().inOrder(one.blank()),
                         one.blank().seasons().orElse(0), plant.plant().form(), yield));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.CaneSchool;
 import org.oldwood.craft.pruning.Cut;
@@ -16,7 +15,6 @@ import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
-import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.words.Words;
 
@@ -38,13 +36,7 @@ public final class PruningAdvisor extends Advisor {
         return times;
     }
 
-    private final PruningCases cases;
-
-    private @Nullable PruningMinutes minutes;
-    private @Nullable GardenState minutesOf;
-
-    public PruningAdvisor(PruningCases cases) {
-        this.cases = cases;
+    public PruningAdvisor() {
         knows("spent-stems", s -> fact(s, PruningAdvisor::spent));
         knows("stems-out", s -> fact(s, PruningAdvisor::stemsOut));
         knows("all-sick", s -> fact(s, PruningAdvisor::allSick));
@@ -64,7 +56,8 @@ public final class PruningAdvisor extends Advisor {
     private Amount amount(String name, String time, PruningCase one, Situation situation) {
         List<PlantState> plants = situation.subject().plants();
         int bushes = bushes(plants);
-        Optional<Double> together = minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
+        PruningMinutes minutes = situation.world().once(PruningMinutes.class, of -> new PruningMinutes(of.state()));
+        Optional<Double> together = minutes.of(plants, one.crop(), one.form(), time);
         return new PruningAmounts(one, bushes, together).of(name, time);
     }
 
@@ -86,16 +79,6 @@ public final class PruningAdvisor extends Advisor {
         return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
     }
 
-    /** What the journal tells of minutes, read once for a garden's state. */
-    @SuppressWarnings("ReferenceEquality") // the very same state, not an equal one
-    private PruningMinutes minutes(GardenState state) {
-        if (minutes == null || minutesOf != state) {
-            minutes = new PruningMinutes(state);
-            minutesOf = state;
-        }
-        return minutes;
-    }
-
     private static int bushes(List<PlantState> plants) {
         int bushes = 0;
         for (PlantState plant : plants) {
@@ -111,7 +94,7 @@ public final class PruningAdvisor extends Advisor {
         PlantState state = plants.get(0);
         Optional<Crop> crop = situation.world().crops().find(state.plant().crop());
         return crop.isEmpty() ? Optional.empty()
-                : cases.of(state, crop.get(), situation.season(), situation.world().state());
+                : PruningCases.of(state, crop.get(), situation.season(), situation.world());
     }
 
     private static Fact spent(PruningCase one) {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Function;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
@@ -24,7 +23,6 @@ import org.oldwood.season.StageDate;
 /** What the season engine knows of frost: its mean dates, and how often it harms a crop in flower. */
 public final class FrostFacts extends Advisor {
     private final Map<String, Optional<CropFrost>> frosts = new HashMap<>();
-    private OptionalLong tenderDays = OptionalLong.empty();
 
     public FrostFacts() {
         knows("bloom-frost", s -> ofCrop(s, crop -> bloom(crop, s)));
@@ -96,12 +94,8 @@ public final class FrostFacts extends Advisor {
                 key -> CropFrost.of(crop, situation.season(), situation.world().stages()));
     }
 
-    private long tenderDays(Situation.World world) {
-        if (tenderDays.isEmpty()) {
-            SeasonMethods methods = world.stages().climate().map(GardenClimate::methods)
-                    .orElseGet(() -> SeasonMethods.read(world.documents()));
-            tenderDays = OptionalLong.of((long) methods.frost().afterPetalFall().is());
-        }
-        return tenderDays.getAsLong();
+    private static long tenderDays(Situation.World world) {
+        return (long) world.once(SeasonMethods.class, of -> of.stages().climate().map(GardenClimate::methods)
+                .orElseGet(() -> SeasonMethods.read(of.documents()))).frost().afterPetalFall().is();
     }
 }

@@ -3,7 +3,6 @@ package org.oldwood.facts.water;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
@@ -22,8 +21,6 @@ public final class WaterFacts extends Advisor {
     private static final String AHEAD = "next-short-in";
     private static final String BEGINS_IN = "short-begins-in";
     private static final List<String> NAMES = List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD, BEGINS_IN);
-
-    private @Nullable GardenWater known;
 
     public WaterFacts() {
         NAMES.forEach(name -> knows(name, s -> fact(name, s)));
@@ -80,13 +77,9 @@ public final class WaterFacts extends Advisor {
         };
     }
 
-    private GardenWater water(Situation.World world) {
-        GardenWater made = known;
-        if (made == null) {
-            made = new GardenWater(world.state(), world.stages(), world.crops(), world.documents());
-            known = made;
-        }
-        return made;
+    private static GardenWater water(Situation.World world) {
+        return world.once(GardenWater.class,
+                of -> new GardenWater(of.state(), of.stages(), of.crops(), of.documents()));
     }
 
     private static Fact held(BedAccount account, LocalDate day) {

@@ -10,7 +10,6 @@ import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.Subjects;
-import org.oldwood.facts.pruning.PruningCases;
 import org.oldwood.facts.record.RecordFacts;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Task;
@@ -22,7 +21,7 @@ import org.oldwood.season.Season;
 class CuttingsAdvisorTest {
     private static final String LOT = "'lot': 'a', 'parent': 'bc', 'method': 'hardwood', 'number': 12, 'bed': 'ribes'";
 
-    private final CuttingsAdvisor advisor = new CuttingsAdvisor(new PruningCases());
+    private final CuttingsAdvisor advisor = new CuttingsAdvisor();
 
     private static TestGarden north() { return new TestGarden(52, ""); }
 

@@ -27,7 +27,7 @@ class CropAdvisorTest {
         Situation situation = new Situation(
                 new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
                 new Subject.OnePlant(one, crop, bed), state.season(), LocalDate.parse(day));
-        return new CropAdvisor(new PruningCases()).amount("crop", situation).orElseThrow();
+        return new CropAdvisor().amount("crop", situation).orElseThrow();
     }
 
     @Test
@@ -76,7 +76,7 @@ class CropAdvisorTest {
 
     @Test
     void it_tells_no_facts() {
-        assertThat(new CropAdvisor(new PruningCases()).factNames()).isEmpty();
-        assertThat(new CropAdvisor(new PruningCases()).amountNames()).containsExactly("crop");
+        assertThat(new CropAdvisor().factNames()).isEmpty();
+        assertThat(new CropAdvisor().amountNames()).containsExactly("crop");
     }
 }

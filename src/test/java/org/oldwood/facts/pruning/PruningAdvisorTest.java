@@ -57,12 +57,10 @@ class PruningAdvisorTest {
                 new Subject.OnePlant(one, crop, bed), Season.containing(TODAY, Hemisphere.NORTH), TODAY);
     }
 
-    private static Fact fact(String name, Situation s) {
-        return new PruningAdvisor(new PruningCases()).fact(name, Optional.empty(), s);
-    }
+    private static Fact fact(String name, Situation s) { return new PruningAdvisor().fact(name, Optional.empty(), s); }
 
     private static Amount amount(String name, Situation s) {
-        return new PruningAdvisor(new PruningCases()).amount(name, s).orElseThrow();
+        return new PruningAdvisor().amount(name, s).orElseThrow();
     }
 
     @Test
@@ -228,13 +226,13 @@ class PruningAdvisorTest {
     @Test
     void all_canes_go_or_they_are_thinned_as_the_way_has_it() throws IOException {
         note("2020-11-20", "planted", "'plant': 'ra-1', 'crop': 'autumn-raspberry', 'bed': 'north', 'lengthM': 2");
-        PruningAdvisor advisor = new PruningAdvisor(new PruningCases());
+        PruningAdvisor advisor = new PruningAdvisor();
 
         assertThat(amount("canes-down", situation("ra-1")).words()).isEqualTo("cut all canes to the ground");
         assertThat(advisor.amount("canes-thin", situation("ra-1"))).isEmpty();
         assertThat(advisor.amount("canes-out", situation("ra-1"))).isEmpty();
         choose("'renewal.ra-1': 'two-crops'");
-        assertThat(new PruningAdvisor(new PruningCases()).amount("canes-down", situation("ra-1"))).isEmpty();
+        assertThat(new PruningAdvisor().amount("canes-down", situation("ra-1"))).isEmpty();
         assertThat(amount("canes-thin", situation("ra-1")).words()).contains("leave the 15 strongest new canes");
     }
 
