@@ -74,9 +74,7 @@ public final class ItemReader {
 
     private static List<RawProperty> wanted(RawComponent item) {
         List<RawProperty> given = new ArrayList<>();
-        for (String name : WANTED) {
-            item.first(name).filter(p -> p.line().length() <= MOST_VALUE).ifPresent(given::add);
-        }
+        WANTED.forEach(name -> item.first(name).filter(p -> p.line().length() <= MOST_VALUE).ifPresent(given::add));
         return given;
     }
 
@@ -84,9 +82,7 @@ public final class ItemReader {
         Optional<List<Property>> all = tryAll(component, given);
         if (all.isPresent()) { return all.get(); }
         List<Property> good = new ArrayList<>();
-        for (RawProperty one : given) {
-            tryAll(component, List.of(one)).ifPresent(good::addAll);
-        }
+        given.forEach(one -> tryAll(component, List.of(one)).ifPresent(good::addAll));
         return good;
     }
 

@@ -15,7 +15,6 @@ import org.oldwood.crop.RecordReader;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.PlantState;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -69,9 +68,7 @@ public final class KeepApart {
 
     private void readBed(BedState bed) {
         readEntries(bed.entries(), bed);
-        for (PlantState plant : bed.plants()) {
-            readEntries(plant.entries(), bed);
-        }
+        bed.plants().forEach(plant -> readEntries(plant.entries(), bed));
     }
 
     private void readEntries(List<Entry> entries, BedState bed) {

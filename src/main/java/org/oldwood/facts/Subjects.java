@@ -67,11 +67,8 @@ public final class Subjects {
     }
 
     private static List<Subject> plants(BedState bed, Crops crops) {
-        List<Subject> plants = new ArrayList<>();
-        for (PlantState plant : bed.plants()) {
-            plants.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed));
-        }
-        return plants;
+        return bed.plants().stream()
+                .<Subject>map(plant -> new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)).toList();
     }
 
     /** In how many beds each crop stands. */
@@ -94,9 +91,7 @@ public final class Subjects {
                     .add(plant);
         }
         List<Subject> stands = new ArrayList<>();
-        for (List<PlantState> group : groups.values()) {
-            forms.merge(group.get(0).plant().crop(), 1, Integer::sum);
-        }
+        groups.values().forEach(group -> forms.merge(group.get(0).plant().crop(), 1, Integer::sum));
         for (List<PlantState> group : groups.values()) {
             PlantState first = group.get(0);
             String crop = first.plant().crop();

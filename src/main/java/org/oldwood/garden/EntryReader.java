@@ -55,9 +55,7 @@ public final class EntryReader {
 
     private static Map<String, Json> values(Fields fields, EntryKind kind) {
         Map<String, Json> values = new HashMap<>();
-        for (EntryField field : kind.fields()) {
-            read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
-        }
+        kind.fields().forEach(field -> read(fields, field, kind).ifPresent(value -> values.put(field.key(), value)));
         // a large garden keeps half a million of these, and nobody asks for their order
         return Map.copyOf(values);
     }

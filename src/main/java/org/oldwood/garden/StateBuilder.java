@@ -148,9 +148,7 @@ public final class StateBuilder {
     private void plantOut(Entry entry) {
         LotState lot = known(lots, entry.needed("lot"));
         lot.entries().add(entry);
-        for (String id : entry.ids("plants")) {
-            plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot));
-        }
+        entry.ids("plants").forEach(id -> plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot)));
     }
 
     private void strike(Entry entry) {

@@ -82,9 +82,7 @@ public final class Booking {
     /** What is weighed is shared out by bushes; the last share takes what rounding left. */
     private void byPlant(Amount.Noted noted, List<Amount.Noted> all) {
         double left = bushes(task.settled().left());
-        for (Share share : chosen) {
-            all.add(entry(noted, "plant", share.id(), factor * share.bushes() / left));
-        }
+        chosen.forEach(share -> all.add(entry(noted, "plant", share.id(), factor * share.bushes() / left)));
     }
 
     private Amount.Noted entry(Amount.Noted noted, String key, String id, double part) {

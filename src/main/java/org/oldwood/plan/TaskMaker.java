@@ -87,9 +87,7 @@ final class TaskMaker {
     private List<String> sources(Rule rule, List<Reason> reasons, Optional<Amount> amount) {
         List<String> keys = new ArrayList<>();
         addNew(rule.sources(), keys);
-        for (Reason reason : reasons) {
-            addNew(reason.sources(), keys);
-        }
+        reasons.forEach(reason -> addNew(reason.sources(), keys));
         if (amount.isPresent()) { addNew(amount.get().sources(), keys); }
         return alike(List.copyOf(keys), texts);
     }

@@ -1,5 +1,6 @@
 package org.oldwood.season;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** Twelve monthly values, January first. Nobody can change them. */
@@ -17,21 +18,9 @@ public final class Months {
     /** The value of a month, 1 to 12. */
     public double in(int month) { return values[month - 1]; }
 
-    public double most() {
-        double most = values[0];
-        for (double value : values) {
-            most = Math.max(most, value);
-        }
-        return most;
-    }
+    public double most() { return Arrays.stream(values).max().orElseThrow(); }
 
-    public double least() {
-        double least = values[0];
-        for (double value : values) {
-            least = Math.min(least, value);
-        }
-        return least;
-    }
+    public double least() { return Arrays.stream(values).min().orElseThrow(); }
 
     /** Half way between these and others, month by month. */
     public Months mean(Months others) {

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 
@@ -27,7 +26,7 @@ final class SeenStages {
 
     private final Map<Stage, Optional<Past>> pasts = new EnumMap<>(Stage.class);
     private final Map<Stage, StageDate> dates = new EnumMap<>(Stage.class);
-    private @Nullable Map<Stage, LocalDate> days;
+    private final Map<Stage, LocalDate> days;
 
     /** By how many days past seasons move a stage, from how many seasons, and how much these weigh. */
     private record Past(double days, int seasons, double weight, Stage from) {}
@@ -39,16 +38,12 @@ final class SeenStages {
         this.seen = stages.believed(crop, season);
         this.shrink = stages.methods().sightings().shrink().is();
         this.toAutumn = stages.methods().sightings().carriedToAutumn().is();
+        this.days = inOrder();
     }
 
     /** The day of a stage other than {@link Stage#DORMANT}. */
     LocalDate day(Stage stage) {
-        Map<Stage, LocalDate> known = days;
-        if (known == null) {
-            known = inOrder();
-            days = known;
-        }
-        LocalDate day = known.get(stage);
+        LocalDate day = days.get(stage);
         if (day == null) { throw new IllegalStateException("no date for " + stage + " of " + crop.id()); }
         return day;
     }

@@ -36,9 +36,7 @@ record BushCard(Ground ground, List<PlantState> alike, Crop crop, Optional<Pruni
     /** A card for each plant whose stems are known; plants that are alike share one. */
     static List<BushCard> of(Ground ground, List<PlantState> plants) {
         Map<String, List<PlantState>> alike = new LinkedHashMap<>();
-        for (PlantState plant : plants) {
-            alike.computeIfAbsent(key(plant), key -> new ArrayList<>()).add(plant);
-        }
+        plants.forEach(plant -> alike.computeIfAbsent(key(plant), key -> new ArrayList<>()).add(plant));
         return alike.values().stream().map(each -> of(each, ground)).filter(card -> card.outlook.size() > 1).toList();
     }
 

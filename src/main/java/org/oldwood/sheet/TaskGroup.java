@@ -27,9 +27,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
             byKey.computeIfAbsent(task.rule().id() + "@" + bed(task), key -> new ArrayList<>()).add(task);
         }
         List<TaskGroup> groups = new ArrayList<>();
-        for (List<Task> each : byKey.values()) {
-            groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each));
-        }
+        byKey.values().forEach(each -> groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each)));
         groups.sort(Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
                 .thenComparing(group -> group.rule.id()));
         return groups;
@@ -46,9 +44,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
 
     private String common() {
         TreeSet<String> crops = new TreeSet<>();
-        for (Task task : tasks) {
-            crops.add(plural(task));
-        }
+        tasks.forEach(task -> crops.add(plural(task)));
         String of = String.join(", ", crops);
         return TaskWords.title(tasks, of, bed);
     }

@@ -39,10 +39,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
         }
         List<String> columns = lines.get(0).cells.stream().map(String::strip).toList();
         checkColumns(columns, Place.of(file, lines.get(0).number), problems);
-        List<Row> rows = new ArrayList<>();
-        for (Line line : lines.subList(1, lines.size())) {
-            rows.add(row(line, columns, file, problems));
-        }
+        List<Row> rows = lines.stream().skip(1).map(line -> row(line, columns, file, problems)).toList();
         return new Csv(columns, rows, separatedBySemicolons(text));
     }
 

@@ -14,22 +14,18 @@ final class Alarms {
 
     static List<RawComponent> of(RawComponent server, RawComponent ours, RawComponent merged) {
         boolean hasStart = merged.first("DTSTART").isPresent();
-        List<RawComponent> parts = new ArrayList<>();
-        for (RawComponent part : server.parts()) {
-            parts.add(hasStart ? part : fromEnd(part));
-        }
+        List<RawComponent> parts = new ArrayList<>(server.parts());
+        if (!hasStart) { parts.replaceAll(Alarms::fromEnd); }
         if (server.parts().isEmpty() && !Written.in(server).isKnown()) { parts.addAll(ours.parts()); }
         return parts;
     }
 
     /** Nothing can count from the start of an item that has none. */
     private static RawComponent fromEnd(RawComponent part) {
-        List<RawProperty> properties = new ArrayList<>();
-        for (RawProperty property : part.properties()) {
-            properties.add(property.name().equals("TRIGGER")
-                    ? RawProperty.of(property.line().replace("RELATED=START", "RELATED=END"))
-                    : property);
-        }
+        List<RawProperty> properties = new ArrayList<>(part.properties());
+        properties.replaceAll(property -> property.name().equals("TRIGGER")
+                ? RawProperty.of(property.line().replace("RELATED=START", "RELATED=END"))
+                : property);
         return new RawComponent(part.name(), properties, part.parts());
     }
 }

@@ -63,9 +63,7 @@ final class Collection {
     Map<String, Stored> read(List<String> uids) {
         Wire.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
         Map<String, String> names = new LinkedHashMap<>();
-        for (Dav.Resource there : resources(reply)) {
-            names.put(lastName(there.href), there.href);
-        }
+        resources(reply).forEach(there -> names.put(lastName(there.href), there.href));
         Set<String> wanted = Set.copyOf(uids);
         Map<String, Stored> stored = new HashMap<>();
         List<String> hrefs = new ArrayList<>();
@@ -85,9 +83,7 @@ final class Collection {
         for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
             List<String> some = hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE));
             Wire.Reply reply = http.send("REPORT", address, Dav.multiget(some), "Depth", "1", "Content-Type", XML);
-            for (Dav.Resource there : resources(reply)) {
-                stored(there).ifPresent(one -> keep(one, wanted, stored));
-            }
+            resources(reply).forEach(there -> stored(there).ifPresent(one -> keep(one, wanted, stored)));
         }
     }
 

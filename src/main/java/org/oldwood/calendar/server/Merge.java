@@ -183,9 +183,7 @@ final class Merge {
         stamps.add(RawProperty.of("UID:" + ours.uid()));
         int theirs = number(server) + (isMoved || isStatusChanged() ? 1 : 0);
         stamps.add(RawProperty.of("SEQUENCE:" + Math.max(number(ours), theirs)));
-        for (String name : List.of("DTSTAMP", "LAST-MODIFIED")) {
-            ours.first(name).map(this::later).ifPresent(stamps::add);
-        }
+        List.of("DTSTAMP", "LAST-MODIFIED").forEach(name -> ours.first(name).map(this::later).ifPresent(stamps::add));
         ours.first(CONTENT).ifPresent(stamps::add);
         return stamps;
     }

@@ -14,7 +14,6 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Zone;
 import org.oldwood.plan.Plan;
-import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 
@@ -41,9 +40,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
         for (Round round : Rounds.read(folder.documents()).of(plan, state)) {
             List<Item> parts = new ArrayList<>();
             parts.add(rounds.round(round));
-            for (Task task : round.all()) {
-                parts.add(rounds.task(task, round));
-            }
+            round.all().forEach(task -> parts.add(rounds.task(task, round)));
             known.addAll(parts);
             if (round.wanted(garden.wishes())) {
                 items.addAll(taskByTask ? parts : parts.subList(0, 1));

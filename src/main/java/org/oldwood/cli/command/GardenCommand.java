@@ -218,9 +218,7 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** What is to be known of a folder before anything is made of it. */
     public void tellNotices(GardenFolder folder) {
-        for (Problem notice : folder.notices()) {
-            tell("Note: " + notice.inWords());
-        }
+        folder.notices().forEach(notice -> tell("Note: " + notice.inWords()));
     }
 
     /** The garden's folder for a command that works without one too; a named one must be there. */

@@ -111,12 +111,8 @@ record PlanPage(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room
         needed.ifPresent(number -> lines.add(enough(stock, number)));
         stock.forTwo().ifPresent(lines::add);
         Map<String, List<String>> told = new LinkedHashMap<>();
-        for (ParentStock.ParentBush bush : stock.bushes()) {
-            tell(told, bush.fit() ? bush.words() : "not fit as a parent", bush);
-        }
-        for (ParentStock.ParentBush bush : stock.bushes()) {
-            bush.warnings().forEach(warning -> tell(told, warning, bush));
-        }
+        stock.bushes().forEach(bush -> tell(told, bush.fit() ? bush.words() : "not fit as a parent", bush));
+        stock.bushes().forEach(bush -> bush.warnings().forEach(warning -> tell(told, warning, bush)));
         told.forEach((words, plants) -> lines.add(String.join(", ", plants) + ": " + words));
         return lines;
     }

@@ -57,9 +57,7 @@ public final class CheckCommand extends GardenCommand {
     private static List<Problem> notices(GardenFolder folder) {
         Map<String, Problem> byFile = new LinkedHashMap<>();
         folder.notices().forEach(notice -> byFile.put(notice.place().file(), notice));
-        for (SecondCopies.Copy copy : SecondCopies.in(folder.path())) {
-            byFile.put(copy.name(), SecondCopies.compared(copy, folder));
-        }
+        SecondCopies.in(folder.path()).forEach(copy -> byFile.put(copy.name(), SecondCopies.compared(copy, folder)));
         return List.copyOf(byFile.values());
     }
 

@@ -74,9 +74,7 @@ final class NoteKindCommand extends GardenCommand {
         CommandLine line = super.commandLine();
         CommandSpec fields = line.getCommandSpec();
         fields.usageMessage().description(kind.meaning());
-        for (EntryField field : kind.fields()) {
-            fields.addOption(option(field, !subject().filter(field::equals).isPresent()));
-        }
+        kind.fields().forEach(field -> fields.addOption(option(field, !subject().filter(field::equals).isPresent())));
         if (kind == EntryKind.DONE) {
             fields.addOption(OptionSpec.builder("--" + EXCEPT).type(String.class).paramLabel("ID,ID")
                     .description("the plants it was not done to, with commas between").build());

@@ -32,10 +32,9 @@ final class Stock {
      * @param id its id, where it has one already; several bushes under one id are noted together
      * @param planted the day it was planted; empty for that of the whole garden
      * @param lengthM the length of a row, m; empty to take it from the plants' spacing
-     * @param place where it was told
      */
     record Planting(String crop, int number, Optional<String> bed, Optional<String> cultivar, Optional<String> form,
-            Optional<String> id, Optional<LocalDate> planted, Optional<Double> lengthM, Place place) {
+            Optional<String> id, Optional<LocalDate> planted, Optional<Double> lengthM) {
         String bedId() { return bed.orElse(crop + "-bed"); }
     }
 
@@ -88,8 +87,8 @@ final class Stock {
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
             plant.filter(id -> !seen.add(id)).ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
-            plantings.add(new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted,
-                    length, row.place()));
+            plantings.add(
+                    new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, length));
         }
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -152,12 +153,10 @@ abstract class SumCommand extends GardenCommand {
         double[][] totals = totals(series, stretches.stream().map(Stretch::days).toList(), documents);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
-            List<Double> ofOne = new ArrayList<>();
-            for (double[] byStretch : totals) {
-                ofOne.add(byStretch[i]);
-            }
+            int at = i;
             Stretch stretch = stretches.get(i);
-            lines.add(new Line(stretch, ofOne, series.filled(stretch.days())));
+            lines.add(new Line(stretch, Arrays.stream(totals).map(total -> total[at]).toList(),
+                    series.filled(stretch.days())));
         }
         return lines;
     }

@@ -26,9 +26,7 @@ final class Et0Words {
                 .map(each -> List.of(each.name(), fixed(each.value(), each.digits()) + " " + each.unit(), each.words()))
                 .toList());
         out.line();
-        for (String words : basis(day, alsoTaken)) {
-            out.hanging("  - ", 4, words);
-        }
+        basis(day, alsoTaken).forEach(words -> out.hanging("  - ", 4, words));
         out.paragraph(0, "Hargreaves' equation (eq. 52), from the temperatures alone, gives %s mm."
                 .formatted(fixed(day.hargreaves(), 2)));
     }

@@ -19,9 +19,7 @@ public final class FeelWords {
     static int all(Out out, Documents documents) {
         Soils soils = Soils.read(documents);
         how(out, "BED");
-        for (Soils.FeelGuide guide : soils.guides()) {
-            print(out, guide);
-        }
+        soils.guides().forEach(guide -> print(out, guide));
         out.line();
         out.line(SOURCE);
         return 0;

@@ -24,9 +24,7 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
     /** What can be said without a climate: what the ground holds, and the common guide. */
     void cannotSay(Iterable<BedState> beds) {
         out.paragraph(0, "How much water the beds hold cannot be said: " + water.lacking().orElse("") + ".");
-        for (BedState bed : beds) {
-            water.soil(bed, state.season()).ifPresent(soil -> guide(bed, soil));
-        }
+        beds.forEach(bed -> water.soil(bed, state.season()).ifPresent(soil -> guide(bed, soil)));
     }
 
     private void guide(BedState bed, BedSoil soil) {

@@ -2,8 +2,8 @@ package org.oldwood.craft.cuttings;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.oldwood.craft.cuttings.survival.Kilograms;
 import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Spread;
@@ -59,11 +59,9 @@ public record Forecast(Timeline line, int alive, Position position, Spread roote
     /** The crop of each season from the first in place to the first full one. */
     public List<SeasonCrop> crops() {
         SeasonCrop full = fullCrop();
-        List<SeasonCrop> crops = new ArrayList<>();
-        for (Season season = line.inPlace(); season.compareTo(line.fullCrop()) <= 0; season = season.plus(1)) {
-            crops.add(crop(season, full));
-        }
-        return List.copyOf(crops);
+        return Stream
+                .iterate(line.inPlace(), season -> season.compareTo(line.fullCrop()) <= 0, season -> season.plus(1))
+                .map(season -> crop(season, full)).toList();
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -42,12 +43,9 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
 
     /** {@code N 5, K2O 12}: the nutrients that are there. */
     public static String inWords(Nutrients nutrients) {
-        List<String> parts = new ArrayList<>();
-        for (Nutrient nutrient : Nutrient.values()) {
-            if (Math.abs(nutrients.of(nutrient)) >= SHOWN_FROM) {
-                parts.add(nutrient.symbol() + " " + Words.fixed(nutrients.of(nutrient), 1));
-            }
-        }
+        List<String> parts = Arrays.stream(Nutrient.values())
+                .filter(nutrient -> Math.abs(nutrients.of(nutrient)) >= SHOWN_FROM)
+                .map(nutrient -> nutrient.symbol() + " " + Words.fixed(nutrients.of(nutrient), 1)).toList();
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);
     }
 
@@ -65,10 +63,8 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
 
     /** {@code 160 g of dried blood and 100 g of sulphate of potash}. */
     public String words() {
-        List<String> words = new ArrayList<>();
-        for (Recipe.Part part : parts) {
-            words.add(Words.weight(part.amount()) + " of " + part.feed().name());
-        }
+        List<String> words = parts.stream().map(part -> Words.weight(part.amount()) + " of " + part.feed().name())
+                .toList();
         return words.isEmpty() ? "nothing" : Words.list(words);
     }
 

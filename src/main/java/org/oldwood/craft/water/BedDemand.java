@@ -48,9 +48,7 @@ public final class BedDemand {
         double[] sum = new double[curves.weather().days()];
         double[] open = open(sum.length, mulch, laid);
         double weights = plantings.stream().mapToDouble(Planting::weight).sum();
-        for (Planting one : plantings) {
-            add(sum, curves, one, open, shadeFactor * one.weight() / weights);
-        }
+        plantings.forEach(one -> add(sum, curves, one, open, shadeFactor * one.weight() / weights));
         return sum;
     }
 

@@ -9,9 +9,8 @@ import java.util.Optional;
  *
  * @param notes how many notes in a row pull this way
  * @param mmPerWeek by how much the bed dries faster than modelled; below 0 where slower
- * @param days from the first of these notes to the last
  */
-public record MoistureTrend(int notes, double mmPerWeek, int days) {
+public record MoistureTrend(int notes, double mmPerWeek) {
     /**
      * Looks at the latest notes.
      *
@@ -35,7 +34,7 @@ public record MoistureTrend(int notes, double mmPerWeek, int days) {
         int notes = last - first + 1;
         int days = corrections.get(last).day() - corrections.get(first).day();
         if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) { return Optional.empty(); }
-        return Optional.of(new MoistureTrend(notes, 7 * fresh / days, days));
+        return Optional.of(new MoistureTrend(notes, 7 * fresh / days));
     }
 
     private static boolean sameWay(WaterDays.Correction one, WaterDays.Correction other) {

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
-import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.PlantingOut;
 import org.oldwood.craft.cuttings.StrikeWindow;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
@@ -72,9 +71,7 @@ public final class CuttingsAdvisor extends Advisor {
 
     static List<String> sources(Course course) {
         Set<String> sources = new LinkedHashSet<>();
-        for (Method.PhaseFigures pair : course.method().phases().values()) {
-            sources.addAll(pair.rate().sources());
-        }
+        course.method().phases().values().forEach(pair -> sources.addAll(pair.rate().sources()));
         return List.copyOf(sources);
     }
 

@@ -58,9 +58,7 @@ public record Applications(FeedingBooks books, Hemisphere hemisphere) {
     /** All that was given to the whole bed, oldest first. */
     public List<Given> toBed(BedState bed) {
         List<Given> all = new ArrayList<>();
-        for (Entry entry : bed.entries()) {
-            given(entry, bed.bed().areaM2(), bed).ifPresent(all::add);
-        }
+        bed.entries().forEach(entry -> given(entry, bed.bed().areaM2(), bed).ifPresent(all::add));
         return all;
     }
 

@@ -65,13 +65,13 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         return new BedAcidity(profile,
                 ph.map(test -> "pH %s, tested on %s, %s".formatted(Words.amount(test.ph()), test.date(),
                         SoilRecord.age(test.date(), s.day()))).orElse("pH never tested"),
-                new Way(SoilStuff.of(lime), unless(not, limePlan, lime.id()), limed, "ground limestone"),
-                new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan, acidifier.id()), soured, "sulphur"));
+                new Way(SoilStuff.of(lime), unless(not, limePlan), limed, "ground limestone"),
+                new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan), soured, "sulphur"));
     }
 
-    private static PhPlan unless(Optional<String> not, PhPlan plan, String material) {
+    private static PhPlan unless(Optional<String> not, PhPlan plan) {
         return not.filter(why -> !plan.nothingToDo() || plan.refused().isPresent())
-                .map(why -> PhPlan.refused(material, why, plan.sources())).orElse(plan);
+                .map(why -> PhPlan.refused(why, plan.sources())).orElse(plan);
     }
 
     public static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {

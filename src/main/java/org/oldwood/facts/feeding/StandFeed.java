@@ -61,9 +61,7 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
                 : asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
         Applications applications = new Applications(books, s.season().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
-        for (PlantState plant : plants) {
-            given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
-        }
+        plants.forEach(plant -> given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2())));
         Budget.Counting counting = new Budget.Counting(applications.left(given, s.season(), need, asking.tested()),
                 BedMulch.brings(books, s), Applications.given(given, s.season()),
                 Applications.materials(given, s.season()));

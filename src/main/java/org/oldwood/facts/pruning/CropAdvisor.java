@@ -44,9 +44,7 @@ public final class CropAdvisor extends Advisor {
             forms.add(plant.plant().form());
         }
         Set<String> sources = new LinkedHashSet<>();
-        for (String form : forms) {
-            sources.addAll(sources(form, yield.get()));
-        }
+        forms.forEach(form -> sources.addAll(sources(form, yield.get())));
         return Optional
                 .of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources)).withLines(lines(s)));
     }

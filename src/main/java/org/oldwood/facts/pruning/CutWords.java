@@ -96,9 +96,7 @@ public final class CutWords {
     /** What else was decided, a sentence each. */
     public static List<String> remarks(Cut cut) {
         List<String> all = new ArrayList<>();
-        for (Cut.Remark remark : cut.remarks()) {
-            all.add(remark(remark, cut));
-        }
+        cut.remarks().forEach(remark -> all.add(remark(remark, cut)));
         cut.staged().ifPresent(part -> all.addAll(staged(part)));
         return all;
     }

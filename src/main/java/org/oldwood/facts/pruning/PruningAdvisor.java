@@ -80,11 +80,7 @@ public final class PruningAdvisor extends Advisor {
     }
 
     private static int bushes(List<PlantState> plants) {
-        int bushes = 0;
-        for (PlantState plant : plants) {
-            bushes += plant.plant().bushes();
-        }
-        return bushes;
+        return plants.stream().mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     /** The case of the subject's plant; of the first of several. */

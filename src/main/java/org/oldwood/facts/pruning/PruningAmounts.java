@@ -14,7 +14,6 @@ import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
-import org.oldwood.craft.pruning.Step;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.EntryKind;
 
@@ -105,18 +104,14 @@ final class PruningAmounts {
 
     private List<String> lines(List<String> first, Cut cut, String time) {
         List<String> all = new ArrayList<>(first);
-        for (Step step : one.form().steps(school, time, cut.life())) {
-            all.add(step.inWords());
-        }
+        one.form().steps(school, time, cut.life()).forEach(step -> all.add(step.inWords()));
         return all;
     }
 
     private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> lines) {
         Set<String> sources = new LinkedHashSet<>(school.teaching().sources());
         cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
-        for (Step step : one.form().steps(school, time, cut.life())) {
-            sources.addAll(step.sources());
-        }
+        one.form().steps(school, time, cut.life()).forEach(step -> sources.addAll(step.sources()));
         if (!lines.isEmpty()) { one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources())); }
         List<String> arithmetic = new ArrayList<>();
         arithmetic.add("way of pruning: " + school.id() + ". " + school.teaching().words());

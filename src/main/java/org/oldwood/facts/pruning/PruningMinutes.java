@@ -36,11 +36,7 @@ public final class PruningMinutes {
         Alike(PlantState plant, String cut) { this(plant.plant().crop(), plant.plant().form(), cut); }
     }
 
-    public PruningMinutes(GardenState state) {
-        for (PlantState plant : state.plants().values()) {
-            add(plant);
-        }
-    }
+    public PruningMinutes(GardenState state) { state.plants().values().forEach(plant -> add(plant)); }
 
     private void add(PlantState plant) {
         for (Entry entry : plant.entries()) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.oldwood.craft.feeding.FeedingProfile;
-import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -93,9 +92,7 @@ public final class Choices {
     private static Set<String> ways(Crop crop) {
         Set<String> all = new LinkedHashSet<>();
         Pruning.read(crop).ifPresent(pruning -> {
-            for (FormPruning form : pruning.forms().values()) {
-                all.addAll(form.schoolIds());
-            }
+            pruning.forms().values().forEach(form -> all.addAll(form.schoolIds()));
         });
         return all;
     }

@@ -44,15 +44,11 @@ final class Waterings {
     public static List<String> add(BedState state, BedSoil soil, WaterData data, WeatherSeries weather,
             BedEvents events) {
         Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
-        for (Entry entry : state.entries()) {
-            all.add(entry, Double.POSITIVE_INFINITY);
-        }
+        state.entries().forEach(entry -> all.add(entry, Double.POSITIVE_INFINITY));
         for (PlantState plant : state.plants()) {
             double share = BedSoil.groundM2(plant, data.figures());
             double most = RootZone.litres(soil.water().totalAvailableMm(), share);
-            for (Entry entry : plant.entries()) {
-                all.add(entry, most);
-            }
+            plant.entries().forEach(entry -> all.add(entry, most));
         }
         return all.remarks();
     }

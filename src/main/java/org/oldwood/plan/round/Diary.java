@@ -52,9 +52,7 @@ final class Diary {
 
     /** The rounds in their order, those with something to do on the day that they are given. */
     List<Round> spread(List<Round> rounds) {
-        for (Round round : rounds) {
-            round.tasks().forEach(task -> firsts.addAll(task.rule().after()));
-        }
+        rounds.forEach(round -> round.tasks().forEach(task -> firsts.addAll(task.rule().after())));
         Map<String, LocalDate> days = new HashMap<>();
         rounds.stream().filter(Round::open).sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
                 .forEach(round -> days.put(round.id(), dayFor(round)));

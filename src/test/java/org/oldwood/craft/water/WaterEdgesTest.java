@@ -123,7 +123,7 @@ class WaterEdgesTest {
     void a_drift_is_what_came_anew_by_the_week() {
         List<WaterDays.Correction> three = List.of(found(0, 4), found(7, 6), found(14, 8));
 
-        assertThat(MoistureTrend.of(three, 3, 5.9)).contains(new MoistureTrend(3, 4.5, 14));
+        assertThat(MoistureTrend.of(three, 3, 5.9)).contains(new MoistureTrend(3, 4.5));
         assertThat(MoistureTrend.of(three, 3, 6)).isEmpty();
         assertThat(MoistureTrend.of(three, 4, 1)).isEmpty();
         assertThat(MoistureTrend.of(three, 3, 1).orElseThrow().drier()).isTrue();
@@ -134,8 +134,8 @@ class WaterEdgesTest {
         List<WaterDays.Correction> turned = List.of(found(0, -9), found(7, 4), found(14, 6), found(21, 8));
         List<WaterDays.Correction> level = List.of(found(0, 9), found(3, 0), found(7, 4), found(14, 6), found(21, 8));
 
-        assertThat(MoistureTrend.of(turned, 3, 1)).contains(new MoistureTrend(3, 4.5, 14));
-        assertThat(MoistureTrend.of(level, 3, 1)).contains(new MoistureTrend(3, 4.5, 14));
+        assertThat(MoistureTrend.of(turned, 3, 1)).contains(new MoistureTrend(3, 4.5));
+        assertThat(MoistureTrend.of(level, 3, 1)).contains(new MoistureTrend(3, 4.5));
         assertThat(MoistureTrend.of(level, 4, 1)).isEmpty();
     }
 
@@ -143,7 +143,7 @@ class WaterEdgesTest {
     void a_wetter_drift_is_no_drier_one_and_a_fading_one_is_none() {
         List<WaterDays.Correction> wetter = List.of(found(0, -4), found(7, -6), found(14, -8));
 
-        assertThat(MoistureTrend.of(wetter, 3, 1)).contains(new MoistureTrend(3, -4.5, 14));
+        assertThat(MoistureTrend.of(wetter, 3, 1)).contains(new MoistureTrend(3, -4.5));
         assertThat(MoistureTrend.of(wetter, 3, 1).orElseThrow().drier()).isFalse();
         assertThat(MoistureTrend.of(List.of(found(0, 8), found(7, 1)), 2, 1)).isEmpty();
         assertThat(MoistureTrend.of(List.of(found(7, 4), found(7, 6)), 2, 1)).isEmpty();

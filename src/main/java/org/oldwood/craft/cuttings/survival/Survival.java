@@ -36,9 +36,7 @@ public final class Survival {
     /** The rates after the garden's past lots. */
     public Survival learning(List<PastLot> past) {
         Map<Phase, UncertainRate> learnt = new EnumMap<>(rates);
-        for (PastLot lot : past) {
-            learn(learnt, lot);
-        }
+        past.forEach(lot -> learn(learnt, lot));
         return new Survival(learnt);
     }
 

@@ -61,7 +61,7 @@ public final class LimePlan {
         if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) { return Optional.empty(); }
         double floor = profile.limeOnlyBelow().get().is();
         if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) { return Optional.empty(); }
-        return Optional.of(PhPlan.refused(lime.id(),
+        return Optional.of(PhPlan.refused(
                 "This crop wants acid soil: no lime unless a test shows a pH below %s%s.".formatted(Words.amount(floor),
                         asked.measuredPh().isPresent()
                                 ? "; yours showed %s".formatted(Words.amount(asked.measuredPh().getAsDouble()))
@@ -97,7 +97,7 @@ public final class LimePlan {
         return Optional.empty();
     }
 
-    private PhPlan refused(String why) { return PhPlan.refused(lime.id(), why, List.copyOf(sources)); }
+    private PhPlan refused(String why) { return PhPlan.refused(why, List.copyOf(sources)); }
 
     /** g/m² of ground limestone for the layer, stones taken off. */
     private double requirement() {
@@ -196,8 +196,8 @@ public final class LimePlan {
         }
         remarks(gPerM2);
         harm();
-        return new PhPlan(Optional.empty(), lime.id(), gPerM2, doses, tables.figure("monthsBetweenDoses").is(),
-                List.copyOf(lines), List.copyOf(notes), List.copyOf(sources));
+        return new PhPlan(Optional.empty(), gPerM2, doses, tables.figure("monthsBetweenDoses").is(), List.copyOf(lines),
+                List.copyOf(notes), List.copyOf(sources));
     }
 
     private double mostAtOnce() {

@@ -13,11 +13,11 @@ import java.util.Optional;
  * @param lines the arithmetic, a line for each step
  * @param notes what to know and to watch
  */
-public record PhPlan(Optional<String> refused, String material, double gPerM2, List<Double> dosesGrams,
-        double monthsBetween, List<String> lines, List<String> notes, List<String> sources) {
+public record PhPlan(Optional<String> refused, double gPerM2, List<Double> dosesGrams, double monthsBetween,
+        List<String> lines, List<String> notes, List<String> sources) {
 
-    public static PhPlan refused(String material, String why, List<String> sources) {
-        return new PhPlan(Optional.of(why), material, 0, List.of(), 0, List.of(), List.of(), sources);
+    public static PhPlan refused(String why, List<String> sources) {
+        return new PhPlan(Optional.of(why), 0, List.of(), 0, List.of(), List.of(), sources);
     }
 
     /** Grams for the whole area, all doses together. */

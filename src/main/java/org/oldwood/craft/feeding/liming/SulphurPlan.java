@@ -47,7 +47,7 @@ public final class SulphurPlan {
     private PhPlan plan(boolean freeLime) {
         sources.addAll(table.sources());
         Optional<String> why = refusal(freeLime);
-        if (why.isPresent()) { return PhPlan.refused(acidifier.id(), why.get(), List.copyOf(sources)); }
+        if (why.isPresent()) { return PhPlan.refused(why.get(), List.copyOf(sources)); }
         double ph = asked.measuredPh().getAsDouble();
         String soilClass = soilClass();
         OptionalDouble read = table.gPerM2(soilClass, ph, asked.targetPh());
@@ -113,7 +113,7 @@ public final class SulphurPlan {
             sources.addAll(table.figure("coolerThan").sources());
             sources.addAll(table.figure("leadMonths").sources());
         }
-        return new PhPlan(Optional.empty(), acidifier.id(), sulphur * times,
+        return new PhPlan(Optional.empty(), sulphur * times,
                 perM2.stream().map(each -> each * times * asked.areaM2()).toList(), months, List.copyOf(lines),
                 List.copyOf(notes), List.copyOf(sources));
     }
