@@ -53,11 +53,11 @@ public final class LimePlan {
 
     /** The plan for ground with that crop on it. */
     public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
-        return acidRefusal(asked, lime, profile)
+        return acidRefusal(asked, profile)
                 .orElseGet(() -> new LimePlan(tables, soils, asked, lime, profile.acidSoil()).plan());
     }
 
-    private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
+    private static Optional<PhPlan> acidRefusal(LimeCase asked, FeedingProfile profile) {
         if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) { return Optional.empty(); }
         double floor = profile.limeOnlyBelow().get().is();
         if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) { return Optional.empty(); }
