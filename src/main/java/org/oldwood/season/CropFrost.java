@@ -46,7 +46,10 @@ public final class CropFrost {
         this.watchAbove = watchAbove;
     }
 
-    /** A crop's frost in a season; empty where no climate is known. */
+    /**
+     * A crop's frost in a season; empty where no climate is known, without stages that lowland Britain's calendar dates
+     * in a climate that has frosts.
+     */
     public static Optional<CropFrost> of(Crop crop, Season season, Stages stages) {
         return stages.climate().map(climate -> at(climate, crop, season, stages));
     }
@@ -59,6 +62,7 @@ public final class CropFrost {
         Map<Stage, Figure> frost = CropStages.of(crop).frost();
         frost.forEach((stage, harm) -> {
             StageDate date = dates.apply(stage);
+            if (date.basis() == Basis.CALENDAR && year.last().isPresent()) { return; }
             LocalDate to = stage.compareTo(Stage.PETAL_FALL) >= 0
                     ? date.date().plusDays((long) methods.frost().afterPetalFall().is())
                     : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
@@ -97,7 +101,7 @@ public final class CropFrost {
     /** The mean last and first frosts here. */
     public FrostYear year() { return year; }
 
-    /** By stage; empty where no source was found that says what cold the crop stands. */
+    /** By stage; empty where no source was found that says what cold the crop stands, or when it comes there. */
     public List<AtStage> stages() {
         return stages;
     }

@@ -24,7 +24,7 @@ final class FrostLines {
         frost.stages().forEach(each -> lines.add(inWords(each)));
         lines.add(frost.bloomRisk()
                 .map(risk -> "Frost harms it in flower or just after in " + ofHundred(risk) + " of 100 years.")
-                .orElse("What cold its flowers stand is not known."));
+                .orElse("How often frost harms its flowers cannot be told: what they stand, or when they come, is not known."));
         return lines;
     }
 

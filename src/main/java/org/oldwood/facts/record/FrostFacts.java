@@ -44,7 +44,7 @@ public final class FrostFacts extends Advisor {
         return frost.get().bloomRisk()
                 .map(risk -> Fact.number(100 * risk, words(crop, frost.get(), risk)).from(sources(frost.get())))
                 .orElseGet(() -> Fact.unknown(
-                        "what cold the flowers of %s stand is not known; note the least temperature of a night that harmed them"
+                        "what cold the flowers of %s stand, or when they come, is not known; note their days, and nights that harmed them"
                                 .formatted(crop.plural())));
     }
 

@@ -195,6 +195,16 @@ class StagesCommandTest {
         assertThat(run.err()).contains("is not a folder", "oldwood start");
     }
 
+    /** Haskap goes by lowland Britain's calendar, which is no day to reckon a Polish spring's frosts on. */
+    @Test
+    void frost_is_not_told_of_flowers_that_no_model_dates() throws IOException {
+        garden(52.2, "\"climate\": \"warsaw\",");
+
+        assertThat(run("stages", "haskap").out()).contains("How often frost harms its flowers cannot be told")
+                .doesNotContain("of 100 years");
+        assertThat(run("stages", "gooseberry").out()).contains("of 100 years");
+    }
+
     private static LocalDate date(String json, String before) {
         assertThat(json).contains(before);
         int at = json.indexOf(before) + before.length();
