@@ -38,7 +38,7 @@ public final class CalendarStages implements Stages {
         }
         Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
         LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
-        String words = "%s by the calendar for the %s half of the earth (%s)%s".formatted(stage.words(),
+        String words = "%s by the calendar, the same all over the %s half of the earth (%s)%s".formatted(stage.words(),
                 season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern", row.seen.words(),
                 row.note.isEmpty() ? "" : "; " + row.note);
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
