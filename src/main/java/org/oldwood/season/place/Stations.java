@@ -8,13 +8,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** The table of weather stations. Only rows of about a place's latitude are read: a command must not wait for the rest. */
+/** The table of weather stations, south to north. Only rows near a place's latitude are read: a command must not wait. */
 final class Stations {
     private static final String FILE = "/org/oldwood/season/places.csv";
     private static final double EARTH_KM = 6371;
 
     /** How far north and south is looked first, degrees; doubled until no station beyond can count. */
-    private static final double FIRST_BAND = 4;
+    private static final double FIRST_BAND = 2;
 
     private final List<String> rows;
 
@@ -43,14 +43,27 @@ final class Stations {
     /** The stations on the same side of the equator that are wanted, the least apart first. */
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
         for (double band = FIRST_BAND;; band *= 2) {
-            double degrees = band;
-            List<Near> found = rows.stream().filter(row -> Math.abs(latitude(row) - spot.latitude()) <= degrees)
+            List<Near> found = rows.subList(south(spot.latitude() - band), south(spot.latitude() + band)).stream()
                     .map(Station::of).filter(each -> each.latitude() * spot.latitude() >= 0 && wanted.test(each))
                     .map(each -> near(each, spot, kmPerMetre)).filter(each -> each.km() >= leaveOutKm)
                     .sorted(Comparator.comparingDouble(Near::apart)).limit(count).toList();
             boolean enough = found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
             if (enough || band > 180) { return found; }
         }
+    }
+
+    /** How many stations lie south of a latitude. */
+    private int south(double latitude) {
+        int from = 0;
+        for (int to = rows.size(); from < to;) {
+            int middle = (from + to) >>> 1;
+            if (latitude(rows.get(middle)) < latitude) {
+                from = middle + 1;
+            } else {
+                to = middle;
+            }
+        }
+        return from;
     }
 
     private static double latitude(String row) {
