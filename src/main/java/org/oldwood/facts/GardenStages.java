@@ -45,7 +45,7 @@ public final class GardenStages {
 
     /**
      * The garden's climate: the one it declares, else the means of its own measured days where these are of enough
-     * years, else that of its place.
+     * years, else that of its place; the rain of its place where the means have none.
      */
     public static Optional<GardenClimate> climate(Garden garden, Weather weather, Documents documents,
             Problems problems) {
@@ -53,14 +53,20 @@ public final class GardenStages {
         double latitude = garden.site().latitude();
         if (declared == null) {
             return measured(weather, documents).or(() -> ofPlace(garden.site(), documents).map(PlaceClimate::climate))
-                    .map(means -> new GardenClimate(latitude, means, weather, documents));
+                    .map(means -> of(garden.site(), means, weather, documents));
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
             problems.tell("climate-of-the-other-half", declared.place(), climate.get().name(), latitude);
             return Optional.empty();
         }
-        return climate.map(each -> new GardenClimate(latitude, each, weather, documents));
+        return climate.map(each -> of(garden.site(), each, weather, documents));
+    }
+
+    private static GardenClimate of(Site site, Climate means, Weather weather, Documents documents) {
+        Climate whole = means.rainMm().isPresent() ? means
+                : ofPlace(site, documents).map(around -> means.withRain(around.climate())).orElse(means);
+        return new GardenClimate(site.latitude(), whole, weather, documents);
     }
 
     private static Optional<Climate> measured(Weather weather, Documents documents) {

@@ -2,6 +2,7 @@ package org.oldwood.season;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
@@ -27,6 +28,13 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
     public Climate(String name, Optional<Double> latitude, Months meanMaxC, Months meanMinC, Optional<Months> rainMm,
             List<String> sources, String note) {
         this(name, latitude, meanMaxC, meanMinC, rainMm, sources, note, 0);
+    }
+
+    /** The same with the rain of stations around where its own is not known. */
+    public Climate withRain(Climate around) {
+        return new Climate(name + ", rain of the stations around", latitude, meanMaxC, meanMinC, around.rainMm,
+                Stream.concat(sources.stream(), around.sources.stream()).toList(), (note + " " + around.note).strip(),
+                errorC);
     }
 
     /** Means of the days' mean temperature, °C. */

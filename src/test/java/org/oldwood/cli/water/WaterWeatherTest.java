@@ -47,6 +47,21 @@ class WaterWeatherTest {
         assertThat(unsure()).isGreaterThan(sure);
     }
 
+    /** A thermometer alone makes a climate of its own after three years; the rain stays that of the stations around. */
+    @Test
+    void years_without_rain_take_no_account_away() throws IOException {
+        Path garden = folder.resolve("garden.json");
+        Files.writeString(garden, Files.readString(garden).replace("\"climate\": \"cambridge\",", ""));
+        StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
+        LocalDate.of(2023, 1, 1).datesUntil(LocalDate.of(2026, 7, 10))
+                .forEach(day -> days.append(day).append(",5,15,\n"));
+        Files.writeString(folder.resolve("weather.csv"), days);
+
+        assertThat(july("water")).contains("it holds about");
+        assertThat(july("stages").replaceAll("\\s+", " ")).contains("own weather.csv (means of 3 years",
+                "rain of the stations around");
+    }
+
     private void weather(int ofJuly, boolean rain) throws IOException {
         StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
         LocalDate last = LocalDate.of(2026, 6, 30).plusDays(ofJuly);
