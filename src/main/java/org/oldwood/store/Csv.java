@@ -54,8 +54,8 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
         for (int i = 0; i < columns.size(); i++) {
             String column = columns.get(i);
             if (columns.indexOf(column) < i || column.isEmpty()) {
-                problems.add("bad-column", place, column.isEmpty() ? "column " + (i + 1) + " has no name"
-                        : "names the column \"" + column + "\" twice", "");
+                problems.tell(column.isEmpty() ? "bad-column nameless" : "bad-column twice", place,
+                        column.isEmpty() ? i + 1 : column);
             }
         }
     }

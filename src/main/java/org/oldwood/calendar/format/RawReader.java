@@ -118,10 +118,7 @@ public final class RawReader {
 
     private void begin(String component, int number) {
         if (open.size() > DEEPEST || tooDeep > 0) {
-            if (tooDeep++ == 0) {
-                problem("calendar-too-deep", number,
-                        "begins a component inside " + DEEPEST + " others; it was left out");
-            }
+            if (tooDeep++ == 0) { problem("calendar-too-deep", number, DEEPEST); }
             return;
         }
         RawComponent child = RawComponent.named(component);
@@ -135,20 +132,16 @@ public final class RawReader {
         } else if (open.size() > 1 && open.element().name().equals(component)) {
             open.pop();
         } else {
-            problem("calendar-end-without-begin", number, "ends a component that is not open");
+            problem("calendar-end-without-begin", number);
         }
     }
 
     private void finish(int number) {
         if (lines == 0) { throw refused("not-a-calendar", 0, "is empty, so it is no iCalendar file"); }
-        if (open.size() > 1) {
-            problem("calendar-cut-short", number, "is the end, but " + open.element().name() + " is still open");
-        }
+        if (open.size() > 1) { problem("calendar-cut-short", number, open.element().name()); }
     }
 
-    private void problem(String kind, int line, String message) {
-        problems.add(kind, Place.of(name, line), message, "What could be read of the rest was read.");
-    }
+    private void problem(String words, int line, Object... said) { problems.tell(words, Place.of(name, line), said); }
 
     private RecordException refused(String kind, int line, String message) {
         return new RecordException(new Problem(kind, Place.of(name, line), message,

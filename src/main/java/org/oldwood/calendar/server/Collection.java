@@ -47,10 +47,7 @@ final class Collection {
         URI folder = address.getPath().endsWith("/") ? address : URI.create(address + "/");
         Wire.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
         List<Dav.Resource> found = resources(reply);
-        if (found.isEmpty() || !found.get(0).isCalendar) {
-            throw Http.problem(address, "no-calendar", "is no calendar collection",
-                    "Make a calendar on the server and give its own address.");
-        }
+        if (found.isEmpty() || !found.get(0).isCalendar) { throw Http.problem(address, "no-calendar"); }
         return new Collection(http, reply.from(), found.get(0));
     }
 
@@ -139,11 +136,11 @@ final class Collection {
         try {
             object = address.resolve(href);
         } catch (IllegalArgumentException e) {
-            throw Http.problem(address, "object-without-address", "names an object by what is no address", "");
+            throw Http.problem(address, "object-without-address");
         }
         if (!address.getAuthority().equals(object.getAuthority())
                 || !object.normalize().getPath().startsWith(address.getPath())) {
-            throw Http.problem(address, "object-elsewhere", "names an object outside the collection: " + object, "");
+            throw Http.problem(address, "object-elsewhere", object);
         }
         return object;
     }
@@ -168,7 +165,6 @@ final class Collection {
     }
 
     private static RecordException unreadable(Wire.Reply reply, String message) {
-        return Http.problem(reply.from(), "bad-answer", message,
-                "Check that this is the address of a calendar collection (CalDAV).");
+        return Http.problem(reply.from(), "bad-answer", message);
     }
 }

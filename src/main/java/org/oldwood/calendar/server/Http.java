@@ -30,16 +30,11 @@ final class Http {
     private static URI checked(URI address, boolean allowsPlain) {
         String scheme = String.valueOf(address.getScheme());
         if (address.getHost() == null || !(scheme.equals("https") || scheme.equals("http"))) {
-            throw problem(address, "no-server-address", "is no web address",
-                    "Write for example: https://calendar.example/user/garden/");
+            throw problem(address, "no-server-address");
         }
-        if (address.getUserInfo() != null) {
-            throw problem(address, "password-in-address", "holds a user name or password",
-                    "Leave it out of the address; give --user, and the password in a file or the environment.");
-        }
+        if (address.getUserInfo() != null) { throw problem(address, "password-in-address"); }
         if (scheme.equals("http") && !allowsPlain && !isThisMachine(address.getHost())) {
-            throw problem(address, "plain-http", "would send your password in the open",
-                    "Write https://, or add --plain-http if you are sure of the network.");
+            throw problem(address, "plain-http");
         }
         return address;
     }
@@ -67,8 +62,7 @@ final class Http {
             if (reply.status() / 100 != 3 || location.isEmpty()) { return checked(reply); }
             address = onSameHost(address, location.get());
         }
-        throw problem(base, "endless-redirects", "sends from one address to the next without end",
-                "Give the collection's own address.");
+        throw problem(base, "endless-redirects");
     }
 
     /**
@@ -80,10 +74,7 @@ final class Http {
             try {
                 return session.spend(request);
             } catch (IOException e) {
-                if (tried == TRIES) {
-                    throw problem(request.to(), "no-answer", "gives no answer that can be read" + JdkWire.reason(e),
-                            "Try again later, and check the address.");
-                }
+                if (tried == TRIES) { throw problem(request.to(), "no-answer", JdkWire.reason(e)); }
             }
         }
     }
@@ -91,12 +82,10 @@ final class Http {
     private Wire.Reply checked(Wire.Reply reply) {
         int status = reply.status();
         if (reply.header("content-encoding").filter(e -> !e.equals("identity")).isPresent()) {
-            throw problem(reply.from(), "packed-answer", "answers packed, which was not asked for",
-                    "Check the address, or the server's settings.");
+            throw problem(reply.from(), "packed-answer");
         }
         if (status == 401 || (status == 403 && session.login.isEmpty())) {
-            throw problem(reply.from(), "not-let-in", "does not let this user in (HTTP " + status + ")",
-                    "Check --user and the password.");
+            throw problem(reply.from(), "not-let-in", status);
         }
         return reply;
     }
@@ -106,20 +95,16 @@ final class Http {
         try {
             to = from.resolve(location);
         } catch (IllegalArgumentException e) {
-            throw problem(from, "bad-redirect", "sends on to something that is no address", "");
+            throw problem(from, "bad-redirect");
         }
         boolean isSame = base.getScheme().equals(to.getScheme())
                 && base.getHost().equalsIgnoreCase(String.valueOf(to.getHost())) && base.getPort() == to.getPort();
-        if (!isSame) {
-            throw problem(from, "redirect-elsewhere",
-                    "sends on to another server, " + to.getScheme() + "://" + to.getAuthority(),
-                    "If you trust that one, give its address instead.");
-        }
+        if (!isSame) { throw problem(from, "redirect-elsewhere", to.getScheme(), to.getAuthority()); }
         return to;
     }
 
-    static RecordException problem(URI address, String name, String message, String remedy) {
-        return new RecordException(new Problem(name, Place.of(withoutUser(address)), message, remedy));
+    static RecordException problem(URI address, String words, Object... said) {
+        return new RecordException(Problem.of(words, Place.of(withoutUser(address)), said));
     }
 
     private static String withoutUser(URI address) {

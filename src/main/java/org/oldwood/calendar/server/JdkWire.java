@@ -70,7 +70,7 @@ final class JdkWire implements Wire {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw Http.problem(request.uri(), "stopped", "was not waited for", "");
+            throw Http.problem(request.uri(), "stopped");
         } finally {
             answer.cancel(true);
         }
@@ -80,18 +80,10 @@ final class JdkWire implements Wire {
     private IOException failed(URI address, @Nullable Throwable cause) {
         if (cause instanceof HttpTimeoutException) { throw slow(address); }
         if (cause instanceof BoundedBody.TooLarge) {
-            throw Http.problem(address, "answer-too-large",
-                    "answers with more than " + (limits.mostBytes() >> 20) + " MB",
-                    "Publish to a collection of its own.");
+            throw Http.problem(address, "answer-too-large", limits.mostBytes() >> 20);
         }
-        if (cause instanceof SSLException) {
-            throw Http.problem(address, "not-trusted", "does not prove who it is" + reason(cause),
-                    "Check the address. If the certificate is your own, give it with --certificate FILE.");
-        }
-        if (cause instanceof ConnectException) {
-            throw Http.problem(address, "not-reached", "cannot be reached",
-                    "Check the address, and that the server runs.");
-        }
+        if (cause instanceof SSLException) { throw Http.problem(address, "not-trusted", reason(cause)); }
+        if (cause instanceof ConnectException) { throw Http.problem(address, "not-reached"); }
         return cause instanceof IOException broken ? broken : new IOException(cause);
     }
 
@@ -103,8 +95,5 @@ final class JdkWire implements Wire {
         return isForPeople ? ": " + words : "";
     }
 
-    private RecordException slow(URI address) {
-        return Http.problem(address, "too-slow", "did not answer within " + limits.answer().toSeconds() + " seconds",
-                "Try again later.");
-    }
+    private RecordException slow(URI address) { return Http.problem(address, "too-slow", limits.answer().toSeconds()); }
 }

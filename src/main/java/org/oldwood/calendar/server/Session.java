@@ -78,10 +78,8 @@ public final class Session {
     Wire.Reply spend(Wire.Request request) throws IOException {
         boolean isLate = System.nanoTime() - began > limits.whole.toNanos();
         if (isLate || requests++ == limits.mostRequests) {
-            throw Http.problem(request.to(), "server-budget",
-                    isLate ? "took more than %s seconds for all".formatted(limits.whole.toSeconds())
-                            : "needs more than %s requests".formatted(limits.mostRequests),
-                    "Run it again later: it goes on with what is missing.");
+            throw isLate ? Http.problem(request.to(), "server-budget time", limits.whole.toSeconds())
+                    : Http.problem(request.to(), "server-budget requests", limits.mostRequests);
         }
         return wire.send(request);
     }

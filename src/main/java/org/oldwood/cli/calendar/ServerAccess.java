@@ -77,19 +77,17 @@ final class ServerAccess {
     private static String fromFile(Path file) throws IOException {
         Place place = Place.of(file.toString());
         if (!Files.exists(file) || Files.isDirectory(file)) {
-            throw new RecordException(new Problem("no-password-file", place, "is no file", ""));
+            throw new RecordException(Problem.of("no-password-file", place));
         }
         boolean hasRights = Files.isRegularFile(file) && Files.getFileStore(file).supportsFileAttributeView("posix");
         if (hasRights && !PRIVATE.containsAll(Files.getPosixFilePermissions(file))) {
-            throw new RecordException(new Problem("password-file-open", place, "can be read by others than you",
-                    "Make it yours alone: chmod 600 " + file));
+            throw new RecordException(Problem.of("password-file-open", place, file));
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] octets = in.readNBytes(MOST_PASSWORD);
             return UTF_8.newDecoder().decode(ByteBuffer.wrap(octets)).toString().strip();
         } catch (CharacterCodingException e) {
-            throw new RecordException(
-                    new Problem("password-not-utf8", place, "holds octets that are no UTF-8", "Save it as UTF-8."));
+            throw new RecordException(Problem.of("password-not-utf8", place));
         }
     }
 }

@@ -10,7 +10,6 @@ import org.oldwood.season.sums.ChillModels.ChillModel;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -60,7 +59,6 @@ public final class ChillCommand extends SumCommand {
         ChillModels models = ChillModels.read(documents);
         String key = model.orElse("dynamic");
         if (key.equals(ALL)) { return models.keys().stream().map(models::get).toList(); }
-        return List.of(models.find(key).orElseThrow(
-                () -> usage("there is no chill model \"" + key + "\". " + Nearest.hint(key, models.keys()))));
+        return List.of(models.find(key).orElseThrow(() -> notAmong("chill model", key, models.keys())));
     }
 }

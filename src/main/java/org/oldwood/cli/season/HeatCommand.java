@@ -11,7 +11,6 @@ import org.oldwood.season.sums.GrowingDegreeHours;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -62,9 +61,7 @@ public final class HeatCommand extends SumCommand {
     }
 
     private String chosen() {
-        if (!MODELS.contains(model)) {
-            throw usage("there is no heat model \"" + model + "\". " + Nearest.hint(model, MODELS));
-        }
+        if (!MODELS.contains(model)) { throw notAmong("heat model", model, MODELS); }
         return model;
     }
 }

@@ -25,7 +25,6 @@ import org.oldwood.season.place.Spot;
 import org.oldwood.season.sums.ChillReport;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -65,7 +64,7 @@ public final class SuitsCommand extends GardenCommand {
     }
 
     private Crop crop(String id, Crops crops) {
-        refuseIf(!crops.ids().contains(id), "there is no crop \"%s\". %s", id, Nearest.hint(id, crops.ids()));
+        if (!crops.ids().contains(id)) { throw notAmong("crop", id, crops.ids()); }
         return crops.get(id);
     }
 

@@ -13,7 +13,6 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -63,8 +62,7 @@ public final class WaterCommand extends GardenCommand {
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        refuseIf(!folder.crops().ids().contains(id), "there is no crop \"%s\". %s", id,
-                Nearest.hint(id, folder.crops().ids()));
+        if (!folder.crops().ids().contains(id)) { throw notAmong("crop", id, folder.crops().ids()); }
         WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
                 .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
@@ -88,7 +86,6 @@ public final class WaterCommand extends GardenCommand {
     }
 
     private void known(String id, GardenState state) {
-        refuseIf(state.bed(id).isEmpty(), "there is no bed \"%s\". %s", id,
-                Nearest.hint(id, List.copyOf(state.beds().keySet())));
+        if (state.bed(id).isEmpty()) { throw notAmong("bed", id, state.beds().keySet()); }
     }
 }

@@ -42,19 +42,14 @@ public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double
     public record Asked(double areaM2, int bushes, double gapCm, String gapMark, double depthNowCm,
             double depthWantedCm) {
         public Asked {
-            if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) {
-                throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2,
-                        "Measure the bed: length times width in metres.");
-            }
+            if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) { throw wrong("area-not-positive of-mulch", "area", areaM2); }
             if (!(depthWantedCm > 0 && depthWantedCm <= MOST_DEPTH_CM && depthNowCm >= 0)) {
-                throw wrong("depth-out-of-range", "depth",
-                        "must be more than 0 and at most 60 cm but is " + depthWantedCm,
-                        "Most mulches lie 5 to 10 cm deep; the depth is in centimetres.");
+                throw wrong("depth-out-of-range", "depth", depthWantedCm);
             }
         }
 
-        private static RecordException wrong(String name, String at, String words, String remedy) {
-            return new RecordException(new Problem(name, Place.of(at), words, remedy));
+        private static RecordException wrong(String words, String at, double seen) {
+            return new RecordException(Problem.of(words, Place.of(at), seen));
         }
     }
 

@@ -55,7 +55,7 @@ public final class WeatherReader {
         if (table.columns().isPresent()) {
             format = byColumns(table, table.columns().get());
         } else if (table.rows().isEmpty()) {
-            problem("empty-weather", 0, "holds no line with weather", "The first line must be: date,tmin,tmax,rain");
+            problem("empty-weather", 0);
         } else {
             format = withoutNames(table);
         }
@@ -71,9 +71,7 @@ public final class WeatherReader {
         } else if (first.cell(0).length() == 11 && first.cell(1).matches("[0-9]{8}")) {
             lines.forEach(this::byElement);
         } else {
-            problem("missing-column", first.line(),
-                    "names no day and temperature or rain among " + String.join(", ", first.cells()),
-                    "Name the columns date,tmin,tmax,rain, or say which is which: --columns \"date=Day,tmax=High\"");
+            problem("missing-column of-weather", first.line(), String.join(", ", first.cells()));
         }
         rows.units(WeatherUnits.TENTHS, WeatherUnits.TENTHS);
         rows.finish();
@@ -113,11 +111,7 @@ public final class WeatherReader {
                 .map(first -> first ? WeatherDates.DAY_FIRST : WeatherDates.MONTH_FIRST)
                 .or(() -> WeatherDates.of(texts));
         Optional<WeatherUnits> units = units(table, columns);
-        if (style.isEmpty()) {
-            problem("two-readings", table.rows().get(0).line(),
-                    "has dates that can be read in two ways, such as \"" + texts.get(0) + "\"",
-                    "Give --dates day-first or --dates month-first.");
-        }
+        if (style.isEmpty()) { problem("two-readings", table.rows().get(0).line(), texts.get(0)); }
         if (style.isEmpty() || units.isEmpty()) { return ""; }
         rows.units(units.get(),
                 columns.unit("rain").map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C).orElse(units.get()));
@@ -163,7 +157,7 @@ public final class WeatherReader {
         if (hours) {
             rows.hour(moment, min, max, rain, row.line());
         } else if (ofHour && !min.isEmpty()) {
-            problem("missing-column", row.line(), "has a mean temperature but no least and no greatest", "");
+            problem("missing-column mean", row.line());
         } else {
             rows.day(moment.day(), min, max, rain, row.line());
         }
@@ -195,11 +189,7 @@ public final class WeatherReader {
         Optional<WeatherUnits> units = !ghcn ? Optional.of(WeatherUnits.C)
                 : WeatherUnits.ofGhcn(cells(table, columns, List.of("tmin", "tmax")),
                         cells(table, columns, List.of("rain")));
-        if (units.isEmpty()) {
-            problem("two-readings", table.rows().get(0).line(),
-                    "has temperatures that may be tenths of °C or whole °F or °C",
-                    "Give --degrees tenths, --degrees f or --degrees c.");
-        }
+        if (units.isEmpty()) { problem("two-readings of-degrees", table.rows().get(0).line()); }
         return units;
     }
 
@@ -212,20 +202,13 @@ public final class WeatherReader {
         int cells = row.cells().size();
         int named = columns.names().size();
         boolean tooLong = cells > named && !row.cell(cells - 1).isEmpty();
-        if (tooLong) {
-            problem("too-many-cells", row.line(), "has " + cells + " cells, but there are " + named + " columns",
-                    "Where decimals are written with a comma, the cells must be parted by semicolons.");
-        }
+        if (tooLong) { problem("too-many-cells of-weather", row.line(), cells, named); }
         return tooLong;
     }
 
-    private void notADate(String text, int line) {
-        problem("not-a-date", line,
-                "has \"" + text + "\" for its day, which is no day written as in the lines before it",
-                "Write for example: 2026-11-20");
-    }
+    private void notADate(String text, int line) { problem("not-a-date of-weather", line, text); }
 
-    private void problem(String name, int line, String message, String remedy) {
-        problems.add(name, line == 0 ? file : Place.of(file.file(), line), message, remedy);
+    private void problem(String words, int line, Object... said) {
+        problems.tell(words, line == 0 ? file : Place.of(file.file(), line), said);
     }
 }

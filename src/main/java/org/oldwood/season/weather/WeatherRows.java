@@ -57,7 +57,7 @@ final class WeatherRows {
 
     void station(String station, int line) {
         if (!station.isEmpty() && stations.add(station) && stations.size() == 2) {
-            problem("two-stations", line, "is of a second station, " + station, "Keep the lines of one station only.");
+            problem("two-stations", line, station);
         }
     }
 
@@ -65,10 +65,7 @@ final class WeatherRows {
         lines.putIfAbsent(date, line);
         Map<String, String> values = elements.computeIfAbsent(date, day -> new HashMap<>());
         String before = values.put(element, value);
-        if (before != null && !before.equals(value)) {
-            problem("day-twice", line, "gives " + element + " of " + date + " a second time, differently",
-                    "Keep one of the two.");
-        }
+        if (before != null && !before.equals(value)) { problem("day-twice element", line, element, date); }
     }
 
     /** The hours of one day together. */
@@ -123,7 +120,7 @@ final class WeatherRows {
 
     private void take(WeatherDay day, int line) {
         if (day.date().isAfter(today)) {
-            problem("weather-after-today", line, "is of a day after today, " + day.date(), "");
+            problem("weather-after-today", line, day.date());
         } else if (judge(day, line)) { keep(day, line); }
     }
 
@@ -135,9 +132,7 @@ final class WeatherRows {
         } else if (before.equals(day)) {
             repeated++;
         } else {
-            problem("day-twice", line,
-                    "gives " + day.date() + " again, differently from line " + lines.getOrDefault(day.date(), 0),
-                    "Keep one of the two.");
+            problem("day-twice days", line, day.date(), lines.getOrDefault(day.date(), 0));
         }
     }
 
@@ -156,8 +151,7 @@ final class WeatherRows {
             double value = Double.parseDouble(plain);
             return OptionalDouble.of(ofRain ? units.millimetres(value) : units.celsius(value));
         } catch (NumberFormatException e) {
-            problem("not-a-number", line, name + " must be a number but is \"" + text + "\"",
-                    "Leave the cell empty where nothing was measured.");
+            problem("not-a-number of-weather", line, name, text);
             return OptionalDouble.empty();
         }
     }
@@ -165,14 +159,12 @@ final class WeatherRows {
     private boolean judge(WeatherDay day, int line) {
         if (!possible(day.minC(), day.maxC(), day.rainMm())) {
             odd.add(day);
-            problem("impossible-weather", line, "cannot be in °C and mm: " + shown(day),
-                    "Temperatures lie from -90 to 57 °C, a day's rain from 0 to 1900 mm.");
+            problem("impossible-weather units", line, shown(day));
             return false;
         }
         if (day.minC().isPresent() && day.maxC().isPresent() && day.minC().getAsDouble() > day.maxC().getAsDouble()) {
             swapped++;
-            problem("least-above-greatest", line, "has its least temperature above its greatest: " + shown(day),
-                    "Look whether the two are swapped.");
+            problem("least-above-greatest of-weather", line, shown(day));
             return false;
         }
         return true;
@@ -205,7 +197,5 @@ final class WeatherRows {
         return new WeatherImport(Weather.of(days.values()), format, repeated, notMeasured);
     }
 
-    private void problem(String name, int line, String message, String remedy) {
-        problems.add(name, Place.of(file, line), message, remedy);
-    }
+    private void problem(String words, int line, Object... said) { problems.tell(words, Place.of(file, line), said); }
 }

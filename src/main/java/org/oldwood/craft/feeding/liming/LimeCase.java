@@ -34,25 +34,18 @@ public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, doub
     public LimeCase {
         measuredPh.ifPresent(ph -> checkPh(ph, "measured pH"));
         checkPh(targetPh, "target pH");
-        if (!(areaM2 > 0)) { throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2, ""); }
+        if (!(areaM2 > 0)) { throw wrong("area-not-positive of-lime", "area", areaM2); }
         if (!(layer.depthCm > 0 && layer.stonesPercent >= 0 && layer.stonesPercent < 100)) {
-            throw wrong("layer-out-of-range", "depth",
-                    "must be more than 0 cm, with 0 to 99 %% stones, but is %s cm with %s %%".formatted(layer.depthCm,
-                            layer.stonesPercent),
-                    "");
+            throw wrong("layer-out-of-range", "depth", layer.depthCm, layer.stonesPercent);
         }
     }
 
     /** Refuses a pH that no soil has. */
     public static void checkPh(double ph, String what) {
-        if (!(ph >= LEAST_PH && ph <= MOST_PH)) {
-            throw wrong("ph-out-of-range", what,
-                    "must be from 3 to 10, as that of soils is, but is " + Words.fixed(ph, 2),
-                    "Read the test again; a soil's pH is mostly between 4.5 and 8.");
-        }
+        if (!(ph >= LEAST_PH && ph <= MOST_PH)) { throw wrong("ph-out-of-range", what, Words.fixed(ph, 2)); }
     }
 
-    private static RecordException wrong(String name, String what, String words, String remedy) {
-        return new RecordException(new Problem(name, Place.of(what), words, remedy));
+    private static RecordException wrong(String words, String what, Object... said) {
+        return new RecordException(Problem.of(words, Place.of(what), said));
     }
 }
