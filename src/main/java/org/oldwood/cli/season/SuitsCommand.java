@@ -11,6 +11,7 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.Basis;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.FrostYear;
 import org.oldwood.season.GardenClimate;
@@ -103,6 +104,8 @@ public final class SuitsCommand extends GardenCommand {
         Optional<CropFrost> frost = CropFrost.of(crop, season, stages);
         List<String> words = new ArrayList<>();
         chill.map(ChillLines::of).ifPresent(words::add);
+        StageDate burst = stages.date(crop, season, Stage.BUD_BURST);
+        if (burst.basis() == Basis.CALENDAR) { words.add(burst.words() + "."); }
         words.add(ripe.words() + ".");
         frost.map(FrostLines::of).ifPresent(lines -> words.add(lines.get(lines.size() - 1)));
         return new CropThere(crop.id(), ripe.date().toString(), ripe.plusMinusDays(), flower.date().toString(),

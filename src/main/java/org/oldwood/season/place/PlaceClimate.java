@@ -178,9 +178,8 @@ public final class PlaceClimate {
 
     /** What to say where the stations tell little, and where the place is taken to lie at the sea's level among hills. */
     public Optional<String> warning() {
-        boolean far = near.get(0).apart() > methods.farNearest().is()
-                || near.get(near.size() - 1).apart() > methods.farLast().is();
-        String guess = far ? "This climate is a guess: the stations lie far off, or much higher or lower." : "";
+        double apart = IntStream.range(0, shares.length).mapToDouble(i -> shares[i] * near.get(i).apart()).sum();
+        String guess = apart > methods.far().is() ? "This climate is a guess: the stations lie far off, or much higher or lower." : "";
         List<Near> nearest = near(Station.Column.MAXIMUM, 0);
         double[] weights = shares(nearest);
         double around = IntStream.range(0, weights.length)

@@ -11,16 +11,15 @@ import org.oldwood.store.Documents;
  * @param heightCounts how much distance a metre of height counts as, km
  * @param soften what keeps a station next door from deciding alone, km²
  * @param farthest beyond this no climate is told, km
- * @param farNearest where the nearest lies farther apart, height counted in, the climate is a guess, km
- * @param farLast the same of the last that takes part, km
+ * @param far where the stations lie farther apart on the average, height counted in, the climate is a guess, km
  * @param farthestSun beyond this no sunshine is told, km
  * @param least the latitude nearer the equator than which only mountains are known, degrees
  * @param mountains where these begin, m
  * @param highAround how high stations around must lie before a garden's height is asked for, m
  * @param error how sure the spring mean is
  */
-record PlaceMethods(Figure nearest, Figure heightCounts, Figure soften, Figure farthest, Figure farNearest,
-        Figure farLast, Figure farthestSun, Figure least, Figure mountains, Figure highAround, Slope maximum,
+record PlaceMethods(Figure nearest, Figure heightCounts, Figure soften, Figure farthest, Figure far,
+        Figure farthestSun, Figure least, Figure mountains, Figure highAround, Slope maximum,
         Slope minimum, Slope dewPoint, SpringError error) {
 
     /** How a temperature falls with height, °C/km, and with latitude, °C a degree. */

@@ -44,6 +44,15 @@ class MovedGardenTest {
                 .contains("--at must be", "for example").doesNotContain("swapped");
     }
 
+    /** Auckland has no winter for currants; Christchurch has. */
+    @Test
+    void a_place_without_a_winter_will_not_suit() {
+        assertThat(Cli.in(folder).run("suits", "blackcurrant", "--at=-36.85,174.75,20").out())
+                .contains("will not suit");
+        assertThat(Cli.in(folder).run("suits", "blackcurrant", "--at=-43.5,172.6,30").out())
+                .doesNotContain("will not suit");
+    }
+
     private void at(double latitude, double longitude)
             throws IOException { Files.writeString(folder.resolve("garden.json"), """
                     {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
