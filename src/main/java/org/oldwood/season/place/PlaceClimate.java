@@ -179,7 +179,9 @@ public final class PlaceClimate {
     /** What to say where the stations tell little, and where the place is taken to lie at the sea's level among hills. */
     public Optional<String> warning() {
         double apart = IntStream.range(0, shares.length).mapToDouble(i -> shares[i] * near.get(i).apart()).sum();
-        String guess = apart > methods.far().is() ? "This climate is a guess: the stations lie far off, or much higher or lower." : "";
+        String guess = apart > methods.far().is()
+                ? "This climate is a guess: the stations lie far off, or much higher or lower."
+                : "";
         List<Near> nearest = near(Station.Column.MAXIMUM, 0);
         double[] weights = shares(nearest);
         double around = IntStream.range(0, weights.length)

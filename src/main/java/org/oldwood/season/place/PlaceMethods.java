@@ -18,9 +18,9 @@ import org.oldwood.store.Documents;
  * @param highAround how high stations around must lie before a garden's height is asked for, m
  * @param error how sure the spring mean is
  */
-record PlaceMethods(Figure nearest, Figure heightCounts, Figure soften, Figure farthest, Figure far,
-        Figure farthestSun, Figure least, Figure mountains, Figure highAround, Slope maximum,
-        Slope minimum, Slope dewPoint, SpringError error) {
+record PlaceMethods(Figure nearest, Figure heightCounts, Figure soften, Figure farthest, Figure far, Figure farthestSun,
+        Figure least, Figure mountains, Figure highAround, Slope maximum, Slope minimum, Slope dewPoint,
+        SpringError error) {
 
     /** How a temperature falls with height, °C/km, and with latitude, °C a degree. */
     record Slope(Figure perKm, Figure perDegree) {}
