@@ -29,6 +29,11 @@ public final class EntryReader {
 
     /** The entry, or nothing where it has problems; all of them go to {@code problems}. */
     public static Optional<Entry> read(Json json, Problems problems) {
+        return read(json, new HashMap<>(), problems);
+    }
+
+    /** One of many entries; counts of stems that come again are kept once in {@code alike}. */
+    static Optional<Entry> read(Json json, Map<String, Map<String, Json>> alike, Problems problems) {
         int before = problems.count();
         Fields fields = Fields.of(json, problems);
         String id = fields.text("id");
@@ -41,7 +46,7 @@ public final class EntryReader {
             }
             return Optional.empty();
         }
-        Map<String, Json> said = values(fields, kind);
+        Map<String, Json> said = values(fields, kind, alike);
         needOne(fields, kind, said);
         String note = fields.text("note", "");
         fields.done();
@@ -53,11 +58,19 @@ public final class EntryReader {
         return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }
 
-    private static Map<String, Json> values(Fields fields, EntryKind kind) {
+    private static Map<String, Json> values(Fields fields, EntryKind kind, Map<String, Map<String, Json>> alike) {
         Map<String, Json> values = new HashMap<>();
-        kind.fields().forEach(field -> read(fields, field, kind).ifPresent(value -> values.put(field.key(), value)));
+        kind.fields().forEach(
+                field -> read(fields, field, kind).ifPresent(value -> values.put(field.key(), kept(value, alike))));
         // a large garden keeps half a million of these, and nobody asks for their order
         return Map.copyOf(values);
+    }
+
+    private static Json kept(Json value, Map<String, Map<String, Json>> alike) {
+        if (!(value instanceof Json.Obj stems)) { return value; }
+        StringBuilder written = new StringBuilder();
+        stems.members().forEach((age, count) -> written.append(age).append(':').append(count.shown()).append(' '));
+        return new Json.Obj(stems.place(), alike.computeIfAbsent(written.toString(), any -> stems.members()));
     }
 
     private static void needOne(Fields fields, EntryKind kind, Map<String, Json> values) {

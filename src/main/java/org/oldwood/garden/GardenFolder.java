@@ -14,6 +14,7 @@ import java.util.Set;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Journal;
+import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -80,11 +81,12 @@ public final class GardenFolder {
         contents.torn().ifPresent(line -> notices.add(Problem.of("torn-line", Place.of(JOURNAL_FILE, line.number()))));
         List<Entry> entries = new ArrayList<>();
         Map<String, String> words = new HashMap<>();
+        Map<String, Map<String, Json>> alike = new HashMap<>();
         for (Journal.Line line : contents.lines()) {
             if (line.text().indexOf(Text.UNREADABLE) >= 0) {
                 notices.add(Problem.of("not-utf-8 journal", Place.of(JOURNAL_FILE, line.number()), Text.UNREADABLE));
             }
-            JsonReader.readLine(line, JOURNAL_FILE, words, problems).flatMap(json -> EntryReader.read(json, problems))
+            JsonReader.readLine(line, JOURNAL_FILE, words, problems).flatMap(json -> EntryReader.read(json, alike, problems))
                     .ifPresent(entries::add);
         }
         return entries;
