@@ -86,8 +86,8 @@ public final class GardenFolder {
             if (line.text().indexOf(Text.UNREADABLE) >= 0) {
                 notices.add(Problem.of("not-utf-8 journal", Place.of(JOURNAL_FILE, line.number()), Text.UNREADABLE));
             }
-            JsonReader.readLine(line, JOURNAL_FILE, words, problems).flatMap(json -> EntryReader.read(json, alike, problems))
-                    .ifPresent(entries::add);
+            JsonReader.readLine(line, JOURNAL_FILE, words, problems)
+                    .flatMap(json -> EntryReader.read(json, alike, problems)).ifPresent(entries::add);
         }
         return entries;
     }
