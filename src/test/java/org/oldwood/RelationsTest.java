@@ -82,6 +82,16 @@ class RelationsTest {
         });
     }
 
+    /** No more roots, runs off or feeds than there is; none of these is a choice. */
+    @ParameterizedTest
+    @CsvSource({"crops/.*/survival/.*/rate/(is|low|high),100", "surfaces.json/.*/coefficient/(is|low|high),1",
+            "materials/feeds.json/.*/firstYear/.*,1", "feeding.json/winter/left.*,1",
+            "soils.json/textures/.*/(fieldCapacity|wiltingPoint)/(is|low|high),1"})
+    void a_part_is_not_more_than_the_whole(String places, double whole) {
+        assertThat(matching(places)).hasSizeGreaterThan(4)
+                .allSatisfy((place, part) -> assertThat(Double.parseDouble(part)).as(place).isBetween(0.0, whole));
+    }
+
     /** What is given in parts is given whole. */
     @Test
     void the_dressings_of_a_year_are_the_whole_of_it() {
