@@ -96,12 +96,13 @@ class FiguresTest {
     }
 
     private static void places(String path, Json value, Set<String> found) {
-        if (!numbers(value).isEmpty()) { found.add(path); }
+        if (number(value).isEmpty() && !numbers(value).isEmpty()) { found.add(path); }
         SafetyFiguresTest.children(value).forEach(each -> places(path + "/" + each.getKey(), each.getValue(), found));
     }
 
-    /** The numbers and days of an object by their keys, or those of a list of nothing else. */
+    /** The numbers and days of an object by their keys, or those of a list of nothing else, or one alone. */
     private static String numbers(Json value) {
+        if (!number(value).isEmpty()) { return number(value); }
         if (value instanceof Json.Arr list) {
             return list.items().isEmpty() || list.items().stream().anyMatch(item -> number(item).isEmpty()) ? ""
                     : "[%s]".formatted(list.items().stream().map(FiguresTest::number).collect(joining(", ")));

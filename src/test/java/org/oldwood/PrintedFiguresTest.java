@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
@@ -50,9 +51,12 @@ class PrintedFiguresTest {
         });
     }
 
+    /** Numbers, and days by their place in the year. */
     private static Stream<Double> values(String numbers) {
-        return Pattern.compile("(?<![\\w-])-?\\d+(?:\\.\\d+)?(?![\\d-])").matcher(numbers).results()
-                .map(MatchResult::group).map(Double::valueOf);
+        return Pattern.compile("(?<![\\w-])(\\d\\d-\\d\\d|-?\\d+(?:\\.\\d+)?(?![\\d-]))").matcher(numbers).results()
+                .map(MatchResult::group)
+                .map(each -> each.matches("\\d\\d-\\d\\d") ? (double) LocalDate.parse("2027-" + each).getDayOfYear()
+                        : Double.parseDouble(each));
     }
 
     private static double sum(String... steps) {
