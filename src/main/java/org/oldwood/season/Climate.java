@@ -32,10 +32,13 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
 
     /** The same with the rain of stations around where its own is not known. */
     public Climate withRain(Climate around) {
-        return new Climate(name + ", rain of the stations around", latitude, meanMaxC, meanMinC, around.rainMm,
+        return new Climate(name, latitude, meanMaxC, meanMinC, around.rainMm,
                 Stream.concat(sources.stream(), around.sources.stream()).toList(), (note + " " + around.note).strip(),
                 errorC);
     }
+
+    /** Whether the temperatures are the place's own and the rain is that of stations around. */
+    public boolean hasOthersRain() { return errorC == 0 && sources.contains("dwd-climat"); }
 
     /** Means of the days' mean temperature, °C. */
     public Months meanC() { return meanMaxC.mean(meanMinC); }

@@ -1,6 +1,7 @@
 package org.oldwood.facts.water;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +76,11 @@ public final class GardenWater {
 
     /** What the measured days leave open in the quarter of a year to today, for people. */
     public List<String> weatherLacks() {
-        return measured.lacks(state.date().minusDays(90), state.date());
+        List<String> lacks = new ArrayList<>(measured.lacks(state.date().minusDays(90), state.date()));
+        if (stages.climate().filter(each -> each.climate().hasOthersRain()).isPresent()) {
+            lacks.add("mean rain is not known here and is taken from the weather stations around");
+        }
+        return lacks;
     }
 
     /** The days that were measured. */
