@@ -38,7 +38,9 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
     }
 
     /** Whether the temperatures are the place's own and the rain is that of stations around. */
-    public boolean hasOthersRain() { return errorC == 0 && sources.contains("dwd-climat"); }
+    public boolean hasOthersRain() {
+        return errorC == 0 && sources.contains("dwd-climat");
+    }
 
     /** Means of the days' mean temperature, °C. */
     public Months meanC() { return meanMaxC.mean(meanMinC); }
