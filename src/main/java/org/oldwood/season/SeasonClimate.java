@@ -53,7 +53,7 @@ final class SeasonClimate {
         Double known = winterHours;
         if (known == null) {
             LocalDate last = days.on(methods.chill().heatBefore()).minusDays(1);
-            known = days.expectedHours(chillModel(methods.chill().heatModel())::begin, chillFrom(), last);
+            known = days.hourly(chillModel(methods.chill().heatModel()).begin(), chillFrom(), last);
             winterHours = known;
         }
         return known;

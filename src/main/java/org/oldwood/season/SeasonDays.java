@@ -3,7 +3,6 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.oldwood.season.sums.HourlySum;
 import org.oldwood.season.sums.HourlyTemperature;
 import org.oldwood.season.weather.Weather;
@@ -139,40 +138,9 @@ public final class SeasonDays {
         int end = index(to);
         double total = 0;
         for (int i = 0; i <= end; i++) {
-            double day = hours(sum, i, 0);
+            HourlyTemperature.fill(min, max, halfDays, i, hours);
+            double day = sum.day(hours, measured[i] ? 0 : spreadC);
             total += i >= begin ? day : 0;
-        }
-        return total;
-    }
-
-    /** Feeds a sum with the hours of one day; {@code before} and what they give. */
-    public double hours(HourlySum sum, int day, double before) {
-        return hours(sum, day, before, 0);
-    }
-
-    private double hours(HourlySum sum, int day, double before, double warmerC) {
-        HourlyTemperature.fill(min, max, halfDays, day, hours);
-        double total = before;
-        for (double hour : hours) {
-            total += sum.hour(hour + warmerC);
-        }
-        return total;
-    }
-
-    /**
-     * What a sum that forgets each hour gives from {@code from} to {@code to}, both included. A day that was not
-     * measured counts as the mean of such days, whose temperatures lie about the normal one's.
-     */
-    public double expectedHours(Supplier<HourlySum> begin, LocalDate from, LocalDate to) {
-        double total = 0;
-        for (int day = index(from); day <= index(to); day++) {
-            if (measured[day]) {
-                total += hours(begin.get(), day, 0);
-            } else {
-                for (int i = 0; i < Bell.POINTS.length; i++) {
-                    total += Bell.SHARES[i] * hours(begin.get(), day, 0, Bell.POINTS[i] * spreadC);
-                }
-            }
         }
         return total;
     }

@@ -36,6 +36,9 @@ public final class DynamicModel implements HourlySum {
 
     /** The portion fixed in this hour, 0 or more. */
     @Override
+    public boolean remembers() { return true; }
+
+    @Override
     public double hour(double celsius) {
         double used = hourBefore ? before : celsius;
         before = celsius;

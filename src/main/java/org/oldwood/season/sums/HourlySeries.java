@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
+import org.oldwood.season.Bell;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonDays;
 import org.oldwood.season.SunTimes;
@@ -13,7 +14,8 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
 /**
- * Days in a row at one place, for sums hour by hour. A day that was not measured takes the climate's mean day; without
+ * Days in a row at one place, for sums hour by hour. A day that was not measured counts as the
+ * mean of such days in the climate; without
  * a climate it takes a straight line between the days beside it. Such days are counted.
  */
 public final class HourlySeries {
@@ -22,9 +24,11 @@ public final class HourlySeries {
     private final double[] max;
     private final double[] half;
     private final boolean[] filled;
+    private final double spreadC;
 
-    private HourlySeries(LocalDate first, int days) {
+    private HourlySeries(LocalDate first, int days, double spreadC) {
         this.first = first;
+        this.spreadC = spreadC;
         this.min = new double[days];
         this.max = new double[days];
         this.half = new double[days];
@@ -37,7 +41,8 @@ public final class HourlySeries {
      */
     public static Optional<HourlySeries> of(double latitude, Weather weather, Optional<GardenClimate> climate,
             LocalDate first, LocalDate last) {
-        HourlySeries series = new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1);
+        HourlySeries series = new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1,
+                climate.map(GardenClimate::spreadC).orElse(0.0));
         boolean any = climate.isPresent();
         double[] halfDays = SunTimes.halfDays(latitude);
         LocalDate date = first;
@@ -114,7 +119,7 @@ public final class HourlySeries {
         for (int i = 0; i <= end; i++) {
             HourlyTemperature.fill(min, max, half, i, hours);
             for (int each = 0; each < byDay.length; each++) {
-                byDay[each][i] = day(sums.get(each), hours);
+                byDay[each][i] = sums.get(each).day(hours, filled[i] ? spreadC : 0);
             }
         }
         double[][] totals = new double[byDay.length][stretches.size()];
@@ -124,14 +129,6 @@ public final class HourlySeries {
             }
         }
         return totals;
-    }
-
-    private static double day(HourlySum sum, double[] hours) {
-        double day = 0;
-        for (double hour : hours) {
-            day += sum.hour(hour);
-        }
-        return day;
     }
 
     private double total(double[] byDay, Days days) {
@@ -145,7 +142,9 @@ public final class HourlySeries {
     /** The sum over a stretch of what each day's least and greatest temperature give. */
     public double ofDays(DoubleBinaryOperator ofDay, Days days) {
         return IntStream.rangeClosed(index(days.first()), index(days.last()))
-                .mapToDouble(i -> ofDay.applyAsDouble(min[i], max[i])).sum();
+                .mapToDouble(i -> Bell.mean(filled[i] ? spreadC : 0,
+                        warmer -> ofDay.applyAsDouble(min[i] + warmer, max[i] + warmer)))
+                .sum();
     }
 
     private int index(LocalDate date) { return (int) (date.toEpochDay() - first.toEpochDay()); }

@@ -2,23 +2,33 @@ package org.oldwood.season.sums;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.season.Climate;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Months;
 import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.season.weather.WeatherHints;
 import org.oldwood.season.weather.WeatherReader;
+import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
 
 /** Fifty winters of one station against the totals that a course notebook printed for them. */
@@ -58,6 +68,46 @@ class WintersTest {
 
         assertThat(ours).isCloseTo(printed, within(to));
         assertThat(Math.abs(ours - printed)).isGreaterThan(shift < 0 ? 0.32 : 0);
+    }
+
+    /** Hours below 7.2 °C of the mean winter, November to February, against the mean of the winters it is made from. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 6, 10, 12})
+    void the_mean_winter_gives_the_mean_of_the_winters(double warmerC) throws IOException {
+        List<WeatherDay> all = Files.readAllLines(Path.of("src/test/resources/reference/winters.csv")).stream()
+                .filter(line -> line.matches("[12][0-9]{3}-(11|12|01|02).*")).map(line -> line.split(","))
+                .map(cell -> new WeatherDay(LocalDate.parse(cell[0]),
+                        OptionalDouble.of(Double.parseDouble(cell[1]) + warmerC),
+                        OptionalDouble.of(Double.parseDouble(cell[2]) + warmerC), OptionalDouble.empty()))
+                .toList();
+        Climate year = Climate.bundled("yakima", Documents.bundled());
+        Climate mean = new Climate("mean", Optional.of(LATITUDE), months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
+                months(year.meanMinC(), all, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
+        GardenClimate climate = new GardenClimate(LATITUDE, mean, Weather.none(), Documents.bundled());
+        Weather winters = Weather.of(all);
+
+        double sum = 0;
+        for (int winter = 1; winter <= 50; winter++) {
+            sum += below(winters, Optional.empty(), winters.first().getYear() + winter);
+        }
+
+        assertThat(below(Weather.none(), Optional.of(climate), 2026)).isCloseTo(sum / 50, withinPercentage(12));
+    }
+
+    private static double below(Weather weather, Optional<GardenClimate> climate, int year) {
+        Days days = new Days(LocalDate.of(year - 1, 11, 2), LocalDate.of(year, 2, 27));
+        return HourlySeries.of(LATITUDE, weather, climate, days.first(), days.last()).orElseThrow()
+                .sum(ChillModels.read(Documents.bundled()).get("hours-below-7.2").begin(), days);
+    }
+
+    private static Months months(Months year, List<WeatherDay> days, Function<WeatherDay, OptionalDouble> of,
+            double warmerC) {
+        double[] means = Arrays.stream(year.toArray()).map(each -> each + warmerC).toArray();
+        for (int month : new int[]{1, 2, 11, 12}) {
+            means[month - 1] = days.stream().filter(day -> day.date().getMonthValue() == month)
+                    .mapToDouble(day -> of.apply(day).getAsDouble()).average().orElseThrow();
+        }
+        return Months.of(means);
     }
 
     private static int year(String id) { return Integer.parseInt(id.substring("winter-".length())); }
