@@ -34,7 +34,9 @@ public final class GardenClimate {
     }
 
     /** Standard deviation of daily means about the normal day, °C. */
-    public double spreadC() { return place.spreadC(); }
+    public double spreadC() {
+        return place.spreadC();
+    }
 
     /** The normal day's greatest temperature on a day of a year of 365, °C. */
     public double normalMaxC(int day) {

@@ -141,9 +141,9 @@ public final class HourlySeries {
 
     /** The sum over a stretch of what each day's least and greatest temperature give. */
     public double ofDays(DoubleBinaryOperator ofDay, Days days) {
-        return IntStream.rangeClosed(index(days.first()), index(days.last()))
-                .mapToDouble(i -> Bell.mean(filled[i] ? spreadC : 0,
-                        warmer -> ofDay.applyAsDouble(min[i] + warmer, max[i] + warmer)))
+        return IntStream
+                .rangeClosed(index(days.first()), index(days.last())).mapToDouble(i -> Bell
+                        .mean(filled[i] ? spreadC : 0, warmer -> ofDay.applyAsDouble(min[i] + warmer, max[i] + warmer)))
                 .sum();
     }
 

@@ -20,10 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Months;
+import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.season.weather.WeatherHints;
@@ -81,7 +81,8 @@ class WintersTest {
                         OptionalDouble.of(Double.parseDouble(cell[2]) + warmerC), OptionalDouble.empty()))
                 .toList();
         Climate year = Climate.bundled("yakima", Documents.bundled());
-        Climate mean = new Climate("mean", Optional.of(LATITUDE), months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
+        Climate mean = new Climate("mean", Optional.of(LATITUDE),
+                months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
                 months(year.meanMinC(), all, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
         GardenClimate climate = new GardenClimate(LATITUDE, mean, Weather.none(), Documents.bundled());
         Weather winters = Weather.of(all);
