@@ -3,7 +3,6 @@ package org.oldwood.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.cuttings.Forecast;
@@ -15,6 +14,7 @@ import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 
 /** Words lots of cuttings for people. */
 public final class LotWords {
@@ -50,7 +50,7 @@ public final class LotWords {
     /** How many plants: {@code 7.9 plants (10 % 6, 50 % 8, 90 % 10)}. */
     public static String plants(Forecast forecast) {
         Spread plants = forecast.plants();
-        return "%s plants (10 %% %s, 50 %% %s, 90 %% %s)".formatted(number(plants.mean()), plants.quantile(0.1),
+        return "%s plants (10 %% %s, 50 %% %s, 90 %% %s)".formatted(Words.one(plants.mean()), plants.quantile(0.1),
                 plants.quantile(0.5), plants.quantile(0.9));
     }
 
@@ -71,8 +71,8 @@ public final class LotWords {
         rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));
         for (Forecast.SeasonCrop crop : forecast.crops()) {
             rows.add(List.of(crop.season().label(), Math.round(crop.share() * 100) + " %",
-                    number(crop.expectedKg()) + " kg", number(crop.lowKg()) + " kg", number(crop.middleKg()) + " kg",
-                    number(crop.highKg()) + " kg"));
+                    Words.one(crop.expectedKg()) + " kg", Words.one(crop.lowKg()) + " kg",
+                    Words.one(crop.middleKg()) + " kg", Words.one(crop.highKg()) + " kg"));
         }
         return rows;
     }
@@ -120,10 +120,5 @@ public final class LotWords {
     /** {@code 10 Nov 2027 ± 21 days}. */
     public static String around(LikelyDay day) {
         return Dates.shortDay(day.date()) + (day.plusMinusDays() == 0 ? "" : " ± " + day.plusMinusDays() + " days");
-    }
-
-    /** One decimal, the same in every locale. */
-    public static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
     }
 }

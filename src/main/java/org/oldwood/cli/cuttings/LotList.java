@@ -24,6 +24,7 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.report.LotWords;
 import org.oldwood.season.Season;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 
 /** Prints a garden's lots of cuttings. */
 final class LotList {
@@ -181,5 +182,5 @@ final class LotList {
         return since < 0 ? "" : since == 0 ? "roots" : "nursery";
     }
 
-    private static String kilograms(double kg) { return LotWords.number(kg) + " kg"; }
+    private static String kilograms(double kg) { return Words.one(kg) + " kg"; }
 }

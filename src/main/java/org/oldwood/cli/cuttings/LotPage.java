@@ -12,6 +12,7 @@ import org.oldwood.craft.cuttings.parent.HealthSigns;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.crop.Crop;
 import org.oldwood.report.LotWords;
+import org.oldwood.words.Words;
 
 /** Prints a lot of cuttings, in short or in full. */
 final class LotPage {
@@ -23,7 +24,7 @@ final class LotPage {
     static String expected(Forecast forecast) {
         return "%s; first pick %s, full crop %s, about %s kg".formatted(LotWords.plants(forecast),
                 forecast.line().firstPick().label(), forecast.line().fullCrop().label(),
-                LotWords.number(forecast.expectedKg(forecast.line().fullCrop())));
+                Words.one(forecast.expectedKg(forecast.line().fullCrop())));
     }
 
     static void full(Out out, Crop crop, LotCounts counts, Forecast forecast, Survival survival, List<String> more) {

@@ -20,6 +20,7 @@ import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.report.LotJson;
 import org.oldwood.report.LotWords;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /**
  * How many cuttings to strike, the room they take, whether the garden's bushes can give them and what speaks against
@@ -97,8 +98,8 @@ record PlanPage(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room
     }
 
     private static String room(NurseryBed bed) {
-        return "Room: %s m of row%s.".formatted(LotWords.number(bed.rowM()),
-                bed.areaM2().map(area -> ", " + LotWords.number(area) + " m²").orElse(""));
+        return "Room: %s m of row%s.".formatted(Words.one(bed.rowM()),
+                bed.areaM2().map(area -> ", " + Words.one(area) + " m²").orElse(""));
     }
 
     private static List<String> parents(ParentStock stock, Crop crop, OptionalInt needed) {

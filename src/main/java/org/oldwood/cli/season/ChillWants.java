@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
@@ -19,6 +18,7 @@ import org.oldwood.season.sums.ChillReport.Answer;
 import org.oldwood.season.sums.ChillReport.Need;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.words.Words;
 
 /**
  * What a crop wants of chill beside what some winters gave.
@@ -49,15 +49,12 @@ record ChillWants(Crop crop, List<Need> winters) {
     String inWords() {
         if (winters.isEmpty()) { return crop.name() + ": what it wants is not known."; }
         Figure wants = winters.get(0).wants();
-        String range = wants.low() < wants.high()
-                ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
-                : "";
-        return "%s wants %s (%s%s; %s): %s.".formatted(crop.name(), wants.plain(), winters.get(0).name(), range,
-                wants.seen().words(), given());
+        return "%s wants %s (%s%s; %s): %s.".formatted(crop.name(), wants.plain(), winters.get(0).name(),
+                winters.get(0).range(), wants.seen().words(), given());
     }
 
     private String given() {
-        String poorest = String.format(Locale.ROOT, "%.0f", poorest());
+        String poorest = Words.whole(poorest());
         if (winters.size() == 1) {
             return poorest + " here, " + switch (winters.get(0).answer()) {
                 case MET -> "enough";

@@ -19,6 +19,7 @@ import org.oldwood.facts.water.BedAccount;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.facts.water.WaterDoses;
 import org.oldwood.garden.GardenState;
+import org.oldwood.words.Words;
 
 /** Words what to do about a bed's water, and what its notes say. */
 final class WaterAdvice {
@@ -55,7 +56,7 @@ final class WaterAdvice {
             how.add(one.crop().name() + " stands that " + one.water().standsWet().word());
         }
         say("Water stands: at the rate this soil drains it takes about %s days to sink; %s. Lead roof water elsewhere or open a channel."
-                .formatted(WaterWords.one(account.standingDays()), String.join(", ", how)));
+                .formatted(Words.one(account.standingDays()), String.join(", ", how)));
     }
 
     private void next() {
@@ -81,17 +82,16 @@ final class WaterAdvice {
 
     private void dose(String when, Dose dose) {
         say("%s: %s l in all, %s l per %s (%s mm on the %s m² that roots hold)%s. More runs through below them."
-                .formatted(when, WaterWords.whole(dose.litres()), WaterWords.one(dose.litresEach()),
-                        account.soil().each(), WaterWords.whole(dose.mm()), WaterWords.one(account.soil().groundM2()),
-                        tap(dose)));
+                .formatted(when, Words.whole(dose.litres()), Words.one(dose.litresEach()), account.soil().each(),
+                        Words.whole(dose.mm()), Words.one(account.soil().groundM2()), tap(dose)));
         WaterDoses.hours(account.soil(), dose, figures).ifPresent(this::say);
         WaterDoses.splits(account.soil(), figures, this::isNow).ifPresent(this::say);
     }
 
     private String tap(Dose dose) {
         return account.state().bed().tapLitresPerMinute().isPresent()
-                ? ", %s min of the tap".formatted(
-                        WaterWords.whole(dose.minutes(account.state().bed().tapLitresPerMinute().getAsDouble())))
+                ? ", %s min of the tap"
+                        .formatted(Words.whole(dose.minutes(account.state().bed().tapLitresPerMinute().getAsDouble())))
                 : "";
     }
 
@@ -120,7 +120,7 @@ final class WaterAdvice {
             LocalDate day = account.days().date(last.day());
             say(last.drierMm() == 0 ? "The moisture note of %s agrees with the account.".formatted(day)
                     : "The moisture note of %s found it %s mm %s than the account; the account moved %s of the way."
-                            .formatted(day, WaterWords.one(Math.abs(last.drierMm())),
+                            .formatted(day, Words.one(Math.abs(last.drierMm())),
                                     last.drierMm() > 0 ? "drier" : "wetter", WaterWords.percent(last.weight())));
         }
         account.drift(figures).ifPresent(this::drift);
@@ -128,7 +128,7 @@ final class WaterAdvice {
 
     private void drift(MoistureTrend drift) {
         say("Your last %s notes all found it %s than the account: by about %s mm a week. %s".formatted(drift.notes(),
-                drift.drier() ? "drier" : "wetter", WaterWords.one(Math.abs(drift.mmPerWeek())),
+                drift.drier() ? "drier" : "wetter", Words.one(Math.abs(drift.mmPerWeek())),
                 drift.drier()
                         ? "Look for thirsty roots nearby, a wall that keeps rain off, or coarser soil than recorded."
                         : "Look for water that runs in, more shade, heavier soil than recorded, or roots that"

@@ -2,7 +2,6 @@ package org.oldwood.cli.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.oldwood.cli.command.Out;
@@ -58,11 +57,11 @@ final class WaterCompare {
     private List<String> row(BedSummers one) {
         Bed bed = one.ground().bed();
         Fared worst = one.worst();
-        return List.of(bed.id(), WaterWords.whole(one.water().totalAvailableMm()) + " mm",
-                WaterWords.percent(one.meanHeld()), WaterWords.whole(one.meanDaysShort()) + " d",
+        return List.of(bed.id(), Words.whole(one.water().totalAvailableMm()) + " mm",
+                WaterWords.percent(one.meanHeld()), Words.whole(one.meanDaysShort()) + " d",
                 summers.measured() && worst.daysShort() > 0 ? worst.daysShort() + " d in " + worst.season().label()
                         : "-",
-                bed.roof().isEmpty() ? "-" : WaterWords.whole(one.meanRoofLitres()) + " l",
+                bed.roof().isEmpty() ? "-" : Words.whole(one.meanRoofLitres()) + " l",
                 WaterWords.percent(bed.competing()), light(bed));
     }
 
@@ -82,9 +81,7 @@ final class WaterCompare {
                                 .formatted(best.ground().bed().name(), one(fewer), poorest.ground().bed().name()));
     }
 
-    private static String one(double value) {
-        return value < 10 ? String.format(Locale.ROOT, "%.1f", value) : WaterWords.whole(value);
-    }
+    private static String one(double value) { return value < 10 ? Words.one(value) : Words.whole(value); }
 
     private Set<String> remarks() {
         Set<String> remarks = new TreeSet<>();

@@ -2,7 +2,6 @@ package org.oldwood.cli.water;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.RootZone;
@@ -14,6 +13,7 @@ import org.oldwood.facts.water.BedSoil;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
+import org.oldwood.words.Words;
 
 /** Words the water of a bed: what it holds, the curve, what came and what to do. */
 record WaterWords(Out out, GardenState state, GardenWater water) {
@@ -33,9 +33,9 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
         out.line(title(bed));
         out.paragraph(2,
                 "The roots reach %s mm of water when the ground is full. The common guide is %s in growth, rain counted: %s l a week in all, %s l per %s (source %s)."
-                        .formatted(whole(soil.water().totalAvailableMm()), week.inWords(),
-                                whole(RootZone.litres(week.is(), soil.groundM2())),
-                                one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants()), soil.each(),
+                        .formatted(Words.whole(soil.water().totalAvailableMm()), week.inWords(),
+                                Words.whole(RootZone.litres(week.is(), soil.groundM2())),
+                                Words.one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants()), soil.each(),
                                 String.join(", ", week.sources())));
         remarks(soil.remarks());
     }
@@ -70,13 +70,13 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
         double driest = total - account.now().driestMm();
         double wettest = total - account.now().wettestMm();
         String unsure = wettest - driest < 2 ? ""
-                : ", %s to %s mm by how much fell on days whose rain was not measured".formatted(whole(driest),
-                        whole(wettest));
+                : ", %s to %s mm by how much fell on days whose rain was not measured".formatted(Words.whole(driest),
+                        Words.whole(wettest));
         out.paragraph(2,
                 "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
-                        .formatted(state.date(), whole(total - days.depletion(today)), whole(total),
+                        .formatted(state.date(), Words.whole(total - days.depletion(today)), Words.whole(total),
                                 percent(days.heldShare(today)), unsure, account.soil().soil().name(),
-                                whole(100 * account.soil().rootDepthM()),
+                                Words.whole(100 * account.soil().rootDepthM()),
                                 account.daysShort(state.season().start(), state.date())));
     }
 
@@ -101,8 +101,4 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
     }
 
     static String percent(double share) { return Math.round(100 * share) + " %"; }
-
-    static String whole(double value) { return Long.toString(Math.round(value)); }
-
-    static String one(double value) { return String.format(Locale.ROOT, "%.1f", value); }
 }

@@ -1,9 +1,9 @@
 package org.oldwood.season.sums;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.words.Words;
 
 /**
  * The chill of a place in one winter beside what a crop wants. Sources give one crop wants that differ by a factor of
@@ -47,12 +47,16 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
             return total >= wants.low() ? Answer.DOUBTFUL : Answer.SHORT;
         }
 
-        private String inWords() {
-            String range = wants.low() < wants.high()
-                    ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
+        /** {@code , by source 800 to 1000}; nothing where sources agree. */
+        public String range() {
+            return wants.low() < wants.high()
+                    ? ", by source %s to %s".formatted(Words.whole(wants.low()), Words.whole(wants.high()))
                     : "";
-            return String.format(Locale.ROOT, "this climate gives %.0f %s, the crop wants %s%s (%s)", total, name,
-                    wants.inWords(), range, wants.seen().words());
+        }
+
+        private String inWords() {
+            return "this climate gives %s %s, the crop wants %s%s (%s)".formatted(Words.whole(total), name,
+                    wants.inWords(), range(), wants.seen().words());
         }
     }
 
@@ -60,9 +64,9 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
 
     /** What the winter gives and what the crop wants, without a full stop. */
     public String inWords() {
-        String portionsGiven = String.format(Locale.ROOT, "%.0f chill portions", portions);
         return need.map(each -> each.inWords() + "; in chill portions this climate gives " + Math.round(portions))
-                .orElse("this climate gives " + portionsGiven + "; how many the crop wants is not known");
+                .orElse("this climate gives %s chill portions; how many the crop wants is not known"
+                        .formatted(Words.whole(portions)));
     }
 
     /** The same with what follows from it, without a full stop. */
