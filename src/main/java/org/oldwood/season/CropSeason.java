@@ -1,16 +1,15 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
+import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** Works out a crop's models in one season, without anything that was seen. */
@@ -121,17 +120,13 @@ final class CropSeason {
         boolean seen = autumnC <= season.autumn().unseenAbove().is() && !season.isSouth();
         double held = model.heldAutumnC();
         String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here%s, lies above %s °C%s%s"
-                .formatted(monthDay(season.days().on(rule.north())), Words.fixed(rule.perC().is(), 1),
-                        monthDay(season.days().on(season.autumn().from())),
-                        monthDay(season.days().on(season.autumn().to())), Words.one(autumnC),
+                .formatted(Dates.dayMonth(season.days().on(rule.north())), Words.fixed(rule.perC().is(), 1),
+                        Dates.dayMonth(season.days().on(season.autumn().from())),
+                        Dates.dayMonth(season.days().on(season.autumn().to())), Words.one(autumnC),
                         held == autumnC ? "" : " but held at %s".formatted(Words.one(held)),
                         Words.fixed(rule.atC().is(), 1), rule.perC().seen().beside(),
                         seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
-    }
-
-    private static String monthDay(LocalDate day) {
-        return "%s %s".formatted(day.getDayOfMonth(), day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
     }
 
     private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
@@ -15,6 +14,7 @@ import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
+import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /**
@@ -103,10 +103,7 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
                         .formatted(when.orElse(plan.when()), words(day)));
     }
 
-    private static String words(MonthDay day) {
-        String month = day.getMonth().name();
-        return day.getDayOfMonth() + " " + month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
-    }
+    private static String words(MonthDay day) { return day.getDayOfMonth() + " " + Dates.monthName(day.atYear(2000)); }
 
     @Override
     public List<Cautions.Caution> cautions(Cautions all) {

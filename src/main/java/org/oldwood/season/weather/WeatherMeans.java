@@ -1,11 +1,10 @@
 package org.oldwood.season.weather;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -15,6 +14,7 @@ import java.util.stream.IntStream;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
 import org.oldwood.season.SeasonMethods;
+import org.oldwood.words.Dates;
 
 /**
  * Monthly means out of a garden's own measured days. A month of a year counts where few of its days are missing; the
@@ -72,8 +72,8 @@ public final class WeatherMeans {
     /** Why they make no mean year yet: the month that was measured in the fewest years. */
     public String tooShort() {
         return "weather.csv makes no climate of its own yet: it has %s in %s years, and from %.0f years of each month on its means are taken."
-                .formatted(java.time.Month.of(min.scarcest() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        years(), rules.leastYears().is());
+                .formatted(Dates.monthName(LocalDate.of(2000, min.scarcest() + 1, 1)), years(),
+                        rules.leastYears().is());
     }
 
     private String inWords() {
