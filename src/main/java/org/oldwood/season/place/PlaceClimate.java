@@ -71,10 +71,16 @@ public final class PlaceClimate {
     }
 
     private double[] shares(List<Near> from) {
-        double[] weights = from.stream().mapToDouble(each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
-                .toArray();
-        double all = IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
-        return IntStream.range(0, weights.length).mapToDouble(i -> weights[i] / all).toArray();
+        double[] shares = new double[from.size()];
+        double all = 0;
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = 1 / (from.get(i).apart() * from.get(i).apart() + methods.soften().is());
+            all += shares[i];
+        }
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] /= all;
+        }
+        return shares;
     }
 
     /** Means of the days' greatest temperature, °C. */
@@ -172,8 +178,8 @@ public final class PlaceClimate {
     private String words(Near each) {
         double higher = each.station().heightM() - spot.heightM();
         String height = Math.abs(higher) < SAME_HEIGHT_M ? ""
-                : ", %.0f m %s".formatted(Math.abs(higher), higher > 0 ? "higher" : "lower");
-        return "%s %.0f km%s".formatted(each.station().name(), each.km(), height);
+                : ", " + Math.round(Math.abs(higher)) + (higher > 0 ? " m higher" : " m lower");
+        return each.station().name() + " " + Math.round(each.km()) + " km" + height;
     }
 
     /** What to say where the stations tell little, and where the place is taken to lie at the sea's level among hills. */
