@@ -46,7 +46,7 @@ class RuleSituationsTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = ROWS, numLinesToSkip = 2)
+    @CsvFileSource(resources = ROWS, numLinesToSkip = 1)
     void fires_at_its_bounds_and_not_outside(String id, String crop, String fires, String also, String not) {
         Rule rule = rules.find(id).orElseThrow();
         Map<String, String> facts = facts(fires);
@@ -59,7 +59,7 @@ class RuleSituationsTest {
 
     /** A condition without a row that breaks it would be one that nothing holds in place. */
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = ROWS, numLinesToSkip = 2)
+    @CsvFileSource(resources = ROWS, numLinesToSkip = 1)
     void has_a_row_outside_every_bound(String id, String crop, String fires, String also, String not) {
         for (Condition condition : rules.find(id).orElseThrow().when()) {
             String name = condition.fact() + condition.of().map(argument -> ":" + argument).orElse("");

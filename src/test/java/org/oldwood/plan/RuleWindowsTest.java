@@ -76,7 +76,7 @@ class RuleWindowsTest {
      * words allow in the north.
      */
     @ParameterizedTest(name = "{0} {1}")
-    @CsvFileSource(resources = "/rules/published-windows.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "/rules/published-windows.csv", numLinesToSkip = 1)
     void lies_within_the_published_time_or_the_miss_is_told(String rule, String crop, LocalDate from, LocalDate to,
             String source, String misses) {
         Window window = Optional.ofNullable(north.get(rule + " " + crop)).orElseThrow();
@@ -88,7 +88,7 @@ class RuleWindowsTest {
      * Each edge, beside the printed time in which it lies or the advice that it times; the edges are our choice within.
      */
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/rules/windows.txt", delimiter = '|', numLinesToSkip = 1)
+    @CsvFileSource(resources = "/rules/windows.txt", delimiter = '|')
     void opens_and_closes_where_its_reason_has_it(String id, String opens, String closes, String latest,
             String source) {
         Rule rule = rules.find(id).orElseThrow();
@@ -100,7 +100,7 @@ class RuleWindowsTest {
 
     /** The day within the window, where print or the order of the work tells it. */
     @ParameterizedTest(name = "{0} {1}")
-    @CsvFileSource(resources = "/rules/days.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "/rules/days.csv", numLinesToSkip = 1)
     void its_task_stands_on_the_day_that_its_reason_has(String rule, String crop, String from, String to,
             String reason) {
         assertThat(day(rule, crop)).as(reason).isBetween(told(from, crop), told(to, crop));
@@ -125,7 +125,7 @@ class RuleWindowsTest {
 
     /** What missing it costs, judged from the work's reason. */
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/rules/missed.txt", delimiter = '|', numLinesToSkip = 1)
+    @CsvFileSource(resources = "/rules/missed.txt", delimiter = '|')
     void to_miss_it_harms_as_much_as_its_reason_has_it(String ids, String costs, String reason) {
         int harm = Map.of("nothing", 0, "little", 1, "season", 2, "spreads", 3, "kills", 3).get(costs);
         assertThat(Stream.of(ids.split(" ")).filter(id -> rules.find(id).orElseThrow().ifMissed().harm() != harm))
