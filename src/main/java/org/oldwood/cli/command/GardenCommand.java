@@ -10,8 +10,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.Main;
@@ -49,6 +51,8 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     @Option(names = "--quiet")
     public boolean quiet;
+
+    private final Set<String> told = new HashSet<>();
 
     @Option(names = {"-h", "--help"}, usageHelp = true)
     boolean help;
@@ -123,9 +127,9 @@ public abstract class GardenCommand implements Callable<Integer> {
         return part;
     }
 
-    /** Says something on standard error, unless {@code --quiet} was given. */
+    /** Says something on standard error, once, unless {@code --quiet} was given. */
     public final void tell(String text) {
-        if (!quiet) { err().paragraph(0, text); }
+        if (!quiet && told.add(text)) { err().paragraph(0, text); }
     }
 
     /** A file or folder named on the command line. */

@@ -190,6 +190,7 @@ final class NoteKindCommand extends GardenCommand {
             known.addAll(garden.plants().keySet());
             throw noSuch("bed or plant", id, known);
         }
+        if (kind.field("lot").isPresent() && garden.lots().containsKey(id)) { return kind.field("lot").get(); }
         boolean plant = kind.field("plant").isPresent() && garden.plant(id).isPresent();
         return kind.field(plant ? "plant" : "bed").or(() -> kind.field("plant"))
                 .orElseThrow(() -> usage("what \"" + id + "\" is cannot be told; give it with its option"));

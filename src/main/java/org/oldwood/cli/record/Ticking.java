@@ -17,7 +17,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -137,19 +136,20 @@ public final class Ticking {
         due.forEach(task -> plants.addAll(plants(task)));
         for (String id : Stream.concat(only.stream(), except.stream()).toList()) {
             if (!plants.contains(id)) {
-                throw command.noSuch("plant in %s".formatted(round.id()), id, List.copyOf(plants));
+                throw command.noSuch("plant or bed in %s".formatted(round.id()), id, List.copyOf(plants));
             }
         }
         List<Task> part = due.stream().filter(task -> only.isEmpty() || plants(task).stream().anyMatch(only::contains))
-                .filter(task -> plants(task).isEmpty() || !except.containsAll(plants(task))).toList();
+                .filter(task -> !except.containsAll(plants(task))).toList();
         command.refuseIf(part.isEmpty(), "%s has nothing left to do", round.id());
         inTime(draft, round.lastGoodDay());
         return part;
     }
 
-    /** The plants that a task goes to; none where it is a bed's, or the garden's. */
+    /** The plants that a task goes to; the bed, cuttings or garden where it goes to no plant. */
     private static List<String> plants(Task task) {
-        return task.subject() instanceof Subject.OnePlant plant ? List.of(plant.id()) : Booking.plants(task);
+        List<String> plants = Booking.plants(task);
+        return plants.isEmpty() ? List.of(task.subject().id()) : plants;
     }
 
     /** Work may be put off past its time, but not unsaid. */

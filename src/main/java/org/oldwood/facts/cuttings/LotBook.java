@@ -149,12 +149,15 @@ public final class LotBook {
      * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a bush bars the same
      * crop beside it in the bed: a disease is there before it shows.
      */
-    public Optional<ParentHealth> health(PlantState plant) { return health.get(plant, this::judged); }
+    public Optional<ParentHealth> health(PlantState plant) {
+        return health.get(plant, each -> healthOn(each, state.date()));
+    }
 
-    private Optional<ParentHealth> judged(PlantState plant) {
+    /** The same on another day than the garden's. */
+    public Optional<ParentHealth> healthOn(PlantState plant, LocalDate day) {
         Optional<Propagation> raised = propagation(plant.plant().crop());
         if (raised.isEmpty()) { return Optional.empty(); }
-        ParentHealth own = inspected(plant, raised.get().health(), state.date());
+        ParentHealth own = inspected(plant, raised.get().health(), day);
         return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
     }
 

@@ -63,7 +63,7 @@ public final class NoteWarnings {
         Optional<BedState> bed = bed(entry);
         Optional<String> material = entry.text("material");
         if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
-            return tooSoon(entry, bed.get()).map(List::of).orElse(List.of());
+            return Stream.of(unmeasured(entry), tooSoon(entry, bed.get())).flatMap(Optional::stream).toList();
         }
         if (bed.isPresent() && entry.kind() == EntryKind.PLANTED) { return planted(entry, bed.get()); }
         if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) { return List.of(); }
@@ -82,7 +82,7 @@ public final class NoteWarnings {
     /** What speaks against the bush that cuttings came from; its health asks for no dates. */
     private List<String> parent(Entry entry) {
         LotBook book = new LotBook(before, crops, new CalendarStages());
-        return entry.text("parent").flatMap(before::plant).flatMap(book::health).stream()
+        return entry.text("parent").flatMap(before::plant).flatMap(plant -> book.healthOn(plant, entry.date())).stream()
                 .flatMap(health -> health.warnings().stream())
                 .map(warning -> entry.needed("parent") + ": " + warning.words()).toList();
     }
@@ -93,6 +93,13 @@ public final class NoteWarnings {
         List<Crop> all = Stream.concat(SharedBed.crops(bed, crops).stream(), crop.stream()).distinct().toList();
         return Stream.of(SharedBed.clash(books, all), SharedBed.hopeless(books, bed, crop)).flatMap(Optional::stream)
                 .map(words -> "%s: %s It is noted all the same.".formatted(bed.bed().name(), words)).toList();
+    }
+
+    /** A soil test that says nothing of what was measured, and is the newest all the same. */
+    private static Optional<String> unmeasured(Entry entry) {
+        return entry.kind().fields().stream().anyMatch(field -> field.most() > 0 && entry.values().containsKey(field.key()))
+                ? Optional.empty()
+                : Optional.of("Neither a pH nor another figure is noted with this test, so it tells nothing and no other is asked for. oldwood undo takes it back; then note it with --ph.");
     }
 
     /** A soil test that lime, sulphur, feed or manure still falsifies. */

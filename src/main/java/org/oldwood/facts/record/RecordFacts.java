@@ -118,7 +118,7 @@ public final class RecordFacts extends Advisor {
 
     private static Fact cropsInBed(Situation s) {
         long crops = s.subject().plants().stream().map(plant -> plant.plant().crop()).distinct().count();
-        return Fact.number((double) crops, crops + " crops");
+        return Fact.number((double) crops, Words.count(crops, "crop", "crops"));
     }
 
     private static Fact origin(Situation s) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,50 @@ class NoteTest {
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.err()).contains("noted in ");
         assertThat(run("check", DAY)).isEqualTo(new Cli.Result(0, "", ""));
+    }
+
+    /** The bush has stood since March 2021, and another since 2010: whole years on the day of the cuttings. */
+    @Test
+    void cuttings_are_doubted_by_the_age_of_their_bush_on_their_day() {
+        run("note", "planted", "old-one", "--crop=blackcurrant", "--bed=blackcurrant-bed", "--date=2010-11-25", DAY);
+        String[] struck = {"note", "struck", "--method=hardwood", "--number=20", "--date=2026-11-24", DAY};
+
+        assertThat(run(with(struck, "--lot=a", "--parent=blackcurrant-1")).err()).doesNotContain("years old");
+        assertThat(run(with(struck, "--lot=b", "--parent=old-one")).err()).contains("The bush is 15 years old");
+    }
+
+    private static String[] with(String[] first, String... more) {
+        return Stream.concat(Stream.of(first), Stream.of(more)).toArray(String[]::new);
+    }
+
+    @Test
+    void cuttings_that_died_are_named_like_a_plant_would_be() throws IOException {
+        run("note", "struck", "lot-1", "--crop=blackcurrant", "--method=hardwood", "--number=20", DAY);
+
+        assertThat(run("note", "lost", "lot-1", "--number=5", DAY).exit()).isZero();
+        assertThat(journal().get(journal().size() - 1)).contains("\"lot\":\"lot-1\"");
+        assertThat(run("note", "checked", "lot-1", "--alive=30", DAY).err())
+                .containsPattern("only 20 were struck. Which is right\\? oldwood\\s+undo e-");
+    }
+
+    @Test
+    void a_soil_test_without_a_figure_is_told_of() {
+        assertThat(run("note", "soil-test", "blackcurrant-bed", "--by=kit", DAY).err()).contains("tells nothing",
+                "note it with --ph");
+        assertThat(run("note", "soil-test", "blackcurrant-bed", "--ph=5.8", DAY).err()).doesNotContain("tells nothing");
+    }
+
+    @Test
+    void of_a_round_of_beds_some_are_ticked_off_and_the_list_is_told_of_once() throws IOException {
+        run("tasks", DAY);
+        String later = "--today=2026-11-26";
+        assertThat(run("note", "done", "soil@2027", "--only=summer-raspberry-bad", later).err())
+                .contains("Did you mean \"summer-raspberry-bed\"?");
+
+        Cli.Result done = run("note", "done", "soil@2027", "--except=summer-raspberry-bed", later);
+        assertThat(done.exit()).as(done.err()).isZero();
+        assertThat(journal().get(journal().size() - 1)).contains("soil-test@blackcurrant-bed@2027");
+        assertThat(run("note", "done", "1", later).err()).containsOnlyOnce("The numbers are those of the list");
     }
 
     @Test
