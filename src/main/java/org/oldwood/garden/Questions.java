@@ -21,8 +21,9 @@ final class Questions {
         for (String key : List.of("alive", "rooted", "number")) {
             int number = entry.count(key).orElse(0);
             if (number > lot.struck()) {
-                questions.add("%s: %s cuttings %s in %s, but only %s were struck. Which is right? oldwood undo %s takes this back."
-                        .formatted(entry.place(), number, key, lot.id(), lot.struck(), entry.id()));
+                questions.add(
+                        "%s: %s cuttings %s in %s, but only %s were struck. Which is right? oldwood undo %s takes this back."
+                                .formatted(entry.place(), number, key, lot.id(), lot.struck(), entry.id()));
             }
         }
         if (entry.kind() == EntryKind.LOST && entry.count("number").isEmpty()) {

@@ -97,9 +97,10 @@ public final class NoteWarnings {
 
     /** A soil test that says nothing of what was measured, and is the newest all the same. */
     private static Optional<String> unmeasured(Entry entry) {
-        return entry.kind().fields().stream().anyMatch(field -> field.most() > 0 && entry.values().containsKey(field.key()))
-                ? Optional.empty()
-                : Optional.of("Neither a pH nor another figure is noted with this test, so it tells nothing and no other is asked for. oldwood undo takes it back; then note it with --ph.");
+        return entry.kind().fields().stream()
+                .anyMatch(field -> field.most() > 0 && entry.values().containsKey(field.key())) ? Optional.empty()
+                        : Optional.of(
+                                "Neither a pH nor another figure is noted with this test, so it tells nothing and no other is asked for. oldwood undo takes it back; then note it with --ph.");
     }
 
     /** A soil test that lime, sulphur, feed or manure still falsifies. */
