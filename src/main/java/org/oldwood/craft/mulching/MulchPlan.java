@@ -84,8 +84,9 @@ public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double
 
     public double litres() { return cubicMetres * LITRES_PER_M3; }
 
-    /** {@code 850 l}, {@code 2.3 m³}. */
+    /** {@code 850 l}, {@code 2.3 m³}; for a tub {@code 6 l}, and never none where some is wanted. */
     public String volumeWords() {
+        if (litres() < 2 * STEP) { return (long) Math.ceil(litres() - TRACE) + " l"; }
         return litres() < LITRES_PER_M3 ? Math.round(litres() / STEP) * STEP + " l"
                 : Words.amount(Math.round(cubicMetres * 10) / 10.0) + " m³";
     }
@@ -110,7 +111,7 @@ public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double
         return bales().map(MulchPlan::whole);
     }
 
-    private static long whole(double loads) { return (long) Math.ceil(loads - TRACE); }
+    private static long whole(double loads) { return (long) Math.ceil(loads < 1 ? loads : loads - TRACE); }
 
     /** Sheets of paper or card under it, rounded up. */
     public long sheets(Underlay underlay) {
