@@ -21,9 +21,10 @@ class MulchFaultsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0 l", "0.0022, 3 l", "0.0056, 6 l", "0.0199, 20 l", "0.0249, 20 l", "0.994, 990 l", "0.9999, 1000 l", "1, 1 m³", "1.249, 1.2 m³",
-            "1.25, 1.3 m³"})
-    void a_handful_is_told_to_the_litre_a_heap_to_ten_and_from_a_cubic_metre_to_a_tenth(double cubicMetres, String words) {
+    @CsvSource({"0, 0 l", "0.0022, 3 l", "0.0056, 6 l", "0.0199, 20 l", "0.0249, 20 l", "0.994, 990 l",
+            "0.9999, 1000 l", "1, 1 m³", "1.249, 1.2 m³", "1.25, 1.3 m³"})
+    void a_handful_is_told_to_the_litre_a_heap_to_ten_and_from_a_cubic_metre_to_a_tenth(double cubicMetres,
+            String words) {
         assertThat(plan(COMPOST, 1, 0, 5, cubicMetres).volumeWords()).isEqualTo(words);
     }
 
