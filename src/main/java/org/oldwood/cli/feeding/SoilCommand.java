@@ -64,7 +64,7 @@ abstract class SoilCommand extends GardenCommand {
             facts.add("Given since the test, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
         return new SoilSheet(BedsAsked.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
-                bed.areaM2(), way.sinceTest(), Optional.of(next.words()));
+                bed.areaM2(), way.sinceTest(), Optional.of(next.words()).filter(words -> bed.tubLitres().isEmpty()));
     }
 
     /** Whether a bed is shown where none was named. */

@@ -67,7 +67,8 @@ final class WaterAdvice {
             String spread = outlook.plusMinusDays().isPresent()
                     ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
                     : "";
-            dose("Next watering about " + after(likely.getAsInt()) + spread + " if nothing else changes",
+            String words = account.state().bed().tubLitres().isPresent() ? "Reckoned as open soil, it next runs short about " : "Next watering about ";
+            dose(words + after(likely.getAsInt()) + spread + " if nothing else changes",
                     account.refillWhenShort());
         } else {
             say("In mean weather it does not run short before " + until + ".");
