@@ -67,9 +67,10 @@ final class WaterAdvice {
             String spread = outlook.plusMinusDays().isPresent()
                     ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
                     : "";
-            String words = account.state().bed().tubLitres().isPresent() ? "Reckoned as open soil, it next runs short about " : "Next watering about ";
-            dose(words + after(likely.getAsInt()) + spread + " if nothing else changes",
-                    account.refillWhenShort());
+            String words = account.state().bed().tubLitres().isPresent()
+                    ? "Reckoned as open soil, it next runs short about "
+                    : "Next watering about ";
+            dose(words + after(likely.getAsInt()) + spread + " if nothing else changes", account.refillWhenShort());
         } else {
             say("In mean weather it does not run short before " + until + ".");
         }
