@@ -7,7 +7,7 @@ import org.oldwood.facts.feeding.MulchAdvisor;
 import org.oldwood.facts.feeding.SoilAdvisor;
 import org.oldwood.facts.pruning.CropAdvisor;
 import org.oldwood.facts.pruning.PruningAdvisor;
-import org.oldwood.facts.water.WaterFacts;
+import org.oldwood.facts.water.WaterAdvisor;
 
 /** All that the crafts of this program tell the rules, made anew for one plan. A new craft adds itself here. */
 public final class AllCrafts extends Advisor {
@@ -17,7 +17,7 @@ public final class AllCrafts extends Advisor {
         learn(new PruningAdvisor());
         learn(new CropAdvisor());
         learn(new CuttingsAdvisor());
-        learn(new WaterFacts());
+        learn(new WaterAdvisor());
         learn(new FeedAdvisor());
         learn(new SoilAdvisor());
         learn(new MulchAdvisor());

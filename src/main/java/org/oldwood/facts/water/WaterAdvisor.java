@@ -10,7 +10,7 @@ import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 
 /** What the water craft tells the rules of a bed. Built anew for each plan. */
-public final class WaterFacts extends Advisor {
+public final class WaterAdvisor extends Advisor {
     private static final String HELD = "water-held";
     private static final String SHORT = "would-run-short";
     private static final String DAYS = "days-to-watering";
@@ -22,7 +22,7 @@ public final class WaterFacts extends Advisor {
     private static final String BEGINS_IN = "short-begins-in";
     private static final List<String> NAMES = List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD, BEGINS_IN);
 
-    public WaterFacts() {
+    public WaterAdvisor() {
         NAMES.forEach(name -> knows(name, s -> fact(name, s)));
         measures("water", s -> dose(s, false));
         measures("water-new", s -> dose(s, true));
