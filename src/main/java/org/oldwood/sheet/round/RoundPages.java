@@ -128,7 +128,8 @@ public final class RoundPages {
     private static String percent(double share) { return String.format(Locale.ROOT, "%.2f%%", PERCENT * share); }
 
     private List<String> buy(List<Round> those) {
-        List<Task> tasks = those.stream().flatMap(round -> round.tasks().stream()).toList();
+        List<Task> tasks = those.stream().flatMap(round -> round.tasks().stream())
+                .sorted(Comparator.comparing(Task::day)).toList();
         Plan part = new Plan(plan.from(), plan.until(), tasks, List.of(), List.of());
         return ShoppingList
                 .of(part, world.state().garden()).items().stream().map(item -> "%s, %s, by %s"

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -183,5 +184,21 @@ class RoundSheetTest {
         Cli.Result twice = Cli.in(folder).run("check", "--today=2026-11-25");
         assertThat(twice.exit()).isEqualTo(1);
         assertThat(told(twice)).contains("names \"bc-1\" twice");
+    }
+
+    /** Gooseberries, whose bed is walked to last, are fed first: what is to be had at hand is wanted on their day. */
+    @Test
+    void what_is_to_be_at_hand_is_wanted_on_the_first_day_that_takes_it() throws IOException {
+        run("start", ".", "--name=Slope", "--at=52,-2", "--plants=blackcurrant=4,gooseberry=2", "--planted=2021",
+                "--zone=Europe/London", "--today=2026-11-29");
+        JsonNode blood = new ObjectMapper().readTree(run("shopping", "--json", "--today=2026-11-29")).get("materials")
+                .get(0);
+        assertThat(blood.get("material").asText()).isEqualTo("dried-blood");
+        LocalDate first = LocalDate.parse(blood.get("neededBy").asText());
+        assertThat(first).hasMonth(Month.MARCH);
+
+        run("sheet", "--month=3", "--today=2026-11-29", "--quiet");
+        assertThat(Files.readString(folder.resolve("sheet-2027-03.html")))
+                .containsPattern("dried blood, [^<]*, by " + first.getDayOfMonth() + " Mar<");
     }
 }
