@@ -94,6 +94,18 @@ class NeedTest {
         assertThat(need.gPerM2().n()).isEqualTo(5);
     }
 
+    /** Print's 19.1 g a bush at 3 by 10 ft (2.79 m²) is 6.8 g/m², above the 5 that Bañados and others found best. */
+    @Test
+    void the_planting_year_is_held_low_where_print_feeds_young_bushes() {
+        FeedingProfile profile = Data.profile("blueberry");
+        FeedingProfile.School extension = profile.school("extension").orElseThrow();
+        NeedCase close = NeedCase.of(new NeedCase.Ground(2.79, 1, 0));
+
+        assertThat(Need.of(Data.TABLES, profile, extension, close.withAge(1)).gPerM2().n()).isEqualTo(5);
+        assertThat(Need.of(Data.TABLES, profile, extension, close.withAge(2)).gPerM2().n())
+                .isCloseTo(38.1 / 2.79, within(1e-9));
+    }
+
     @Test
     void what_is_not_known_is_said() {
         FeedingProfile profile = Data.profile("redcurrant");

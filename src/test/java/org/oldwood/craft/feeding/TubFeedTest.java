@@ -51,11 +51,11 @@ class TubFeedTest {
         assertThat(budget.notes().get(0)).contains(": 3.5 g a plant");
     }
 
-    /** Clark and Zheng 2020: their feed was of the type 15-4-10, so 5.7 g N came with 1.5 g P2O5 and 3.8 g K2O. */
+    /** Clark and Zheng 2020: their feed was 15N-3.9P-9.9K, elements, so 5.7 g N came with 3.4 g P2O5 and 4.5 g K2O. */
     @Test
     void phosphate_and_potash_of_the_trial_are_told_where_the_feed_brings_none() {
         assertThat(pot(19, 0, "ammonium-sulphate").missing()).singleElement().asString()
-                .contains("1.54 g P2O5 and 3.82 g K2O");
+                .contains("3.42 g P2O5 and 4.56 g K2O");
         assertThat(pot(19, 0, "general-10-10-10").missing()).isEmpty();
     }
 
