@@ -102,8 +102,8 @@ class NeedTest {
         NeedCase close = NeedCase.of(new NeedCase.Ground(2.79, 1, 0));
 
         assertThat(Need.of(Data.TABLES, profile, extension, close.withAge(1)).gPerM2().n()).isEqualTo(5);
-        assertThat(Need.of(Data.TABLES, profile, extension, close.withAge(2)).gPerM2().n())
-                .isCloseTo(38.1 / 2.79, within(1e-9));
+        assertThat(Need.of(Data.TABLES, profile, extension, close.withAge(2)).gPerM2().n()).isCloseTo(38.1 / 2.79,
+                within(1e-9));
     }
 
     @Test
