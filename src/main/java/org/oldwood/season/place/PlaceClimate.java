@@ -61,7 +61,11 @@ public final class PlaceClimate {
 
     private boolean isKnown() {
         boolean hot = Math.abs(spot.latitude()) < methods.least().is() && spot.heightM() < methods.mountains().is();
-        return !hot && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE) <= methods.farthest().is();
+        double km = Double.MAX_VALUE;
+        for (Near each : near) {
+            km = Math.min(km, each.km());
+        }
+        return !hot && km <= methods.farthest().is();
     }
 
     private List<Near> near(Station.Column column) { return near(column, methods.heightCounts().is()); }
@@ -162,8 +166,11 @@ public final class PlaceClimate {
     /** Mean of March to May in the north, of September to November in the south. */
     private double spring(double[] maximum, double[] minimum) {
         int first = spot.latitude() >= 0 ? 2 : 8;
-        return IntStream.range(first, first + 3).mapToDouble(month -> (maximum[month] + minimum[month]) / 2).average()
-                .orElseThrow();
+        double sum = 0;
+        for (int month = first; month < first + 3; month++) {
+            sum += (maximum[month] + minimum[month]) / 2;
+        }
+        return sum / 3;
     }
 
     /** The stations that count most: {@code Crosby 14 km, Shawbury 62 km, 78 m lower}. */

@@ -1,16 +1,14 @@
 package org.oldwood.season.place;
 
-import java.util.List;
-
 /**
  * A weather station and its mean year.
  *
  * @param latitude degrees, south negative
  * @param longitude degrees, west negative
  * @param heightM above the sea, m
- * @param cells its row of {@code season/places.csv}
+ * @param row its row of {@code season/places.csv}
  */
-public record Station(String name, double latitude, double longitude, double heightM, List<String> cells) {
+public record Station(String name, double latitude, double longitude, double heightM, String row) {
     /** Middle of each month as a day of the year, the same in both halves of the earth. */
     private static final double[] MIDDLE = {15.5, 45.1, 74.8, 105.2, 135.8, 166.2, 196.8, 227.8, 258.2, 288.8, 319.2,
             349.8};
@@ -31,16 +29,18 @@ public record Station(String name, double latitude, double longitude, double hei
     }
 
     static Station of(String row) {
-        List<String> cells = List.of(row.split(",", -1));
-        return new Station(cells.get(0), Double.parseDouble(cells.get(2)), Double.parseDouble(cells.get(3)),
-                Double.parseDouble(cells.get(4)), cells);
+        String[] cells = row.split(",", 6);
+        return new Station(cells[0], Double.parseDouble(cells[2]), Double.parseDouble(cells[3]),
+                Double.parseDouble(cells[4]), row);
     }
 
-    boolean has(Column column) { return !cells.get(column.at).isEmpty(); }
+    boolean has(Column column) { return !cell(column).isEmpty(); }
+
+    private String cell(Column column) { return row.split(",", -1)[column.at]; }
 
     /** Twelve monthly values: as printed for rain, else through the station's curve. */
     double[] year(Column column) {
-        double[] numbers = numbers(cells.get(column.at));
+        double[] numbers = numbers(cell(column));
         if (column == Column.RAIN) { return numbers; }
         double[] year = new double[MIDDLE.length];
         for (int month = 0; month < year.length; month++) {

@@ -20,6 +20,7 @@ final class Stations {
     private static final double FIRST_BAND = 2;
 
     private final String rows;
+    private final int first;
 
     /** What was read between two places in the rows. */
     private final Map<String, List<Station>> read = new HashMap<>();
@@ -32,34 +33,44 @@ final class Stations {
      */
     record Near(Station station, double km, double apart) {}
 
-    private Stations(String rows) { this.rows = rows; }
+    private Stations(String rows, int first) {
+        this.rows = rows;
+        this.first = first;
+    }
 
     static Stations read() {
         try (InputStream in = Stations.class.getResourceAsStream(FILE)) {
             if (in == null) { throw new IllegalStateException("no bundled table " + FILE); }
-            String file = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return new Stations(file.substring(file.indexOf('\n', file.indexOf("\nname,") + 1) + 1));
+            // read as octets: names are decoded with their rows
+            String file = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+            return new Stations(file, file.indexOf('\n', file.indexOf("\nname,") + 1) + 1);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    List<Station> all() { return rows.lines().map(Station::of).toList(); }
+    List<Station> all() { return stations(first, rows.length()); }
+
+    private List<Station> stations(int from, int to) {
+        byte[] octets = rows.substring(from, to).getBytes(StandardCharsets.ISO_8859_1);
+        return new String(octets, StandardCharsets.UTF_8).lines().map(Station::of).toList();
+    }
 
     /** The stations on the same side of the equator that are wanted, the least apart first. */
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
         for (double band = FIRST_BAND;; band *= 2) {
             int from = south(spot.latitude() - band);
             int to = south(spot.latitude() + band);
-            List<Near> found = new ArrayList<>();
-            for (Station each : read.computeIfAbsent(from + "-" + to,
-                    any -> rows.substring(from, to).lines().map(Station::of).toList())) {
+            List<Near> all = new ArrayList<>();
+            for (Station each : read.computeIfAbsent(from + "-" + to, any -> stations(from, to))) {
                 Near seen = near(each, spot, kmPerMetre);
-                boolean counts = each.latitude() * spot.latitude() >= 0 && seen.km() >= leaveOutKm;
-                if (counts && wanted.test(each)) { found.add(seen); }
+                if (each.latitude() * spot.latitude() >= 0 && seen.km() >= leaveOutKm) { all.add(seen); }
             }
-            found.sort(Comparator.comparingDouble(Near::apart));
-            found.subList(Math.min(count, found.size()), found.size()).clear();
+            all.sort(Comparator.comparingDouble(Near::apart));
+            List<Near> found = new ArrayList<>();
+            for (int i = 0; i < all.size() && found.size() < count; i++) {
+                if (wanted.test(all.get(i).station())) { found.add(all.get(i)); }
+            }
             boolean enough = found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
             if (enough || band > 180) { return found; }
         }
@@ -67,7 +78,7 @@ final class Stations {
 
     /** Where the rows of the stations south of a latitude end. */
     private int south(double latitude) {
-        int from = 0;
+        int from = first;
         for (int to = rows.length(); from < to;) {
             int row = rows.lastIndexOf('\n', (from + to) / 2 - 1) + 1;
             if (latitude(row) < latitude) {
