@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The table of weather stations, south to north. Only rows near a place's latitude are read: a command must not wait. */
 final class Stations {
@@ -22,7 +23,7 @@ final class Stations {
     private final String rows;
     private final int first;
 
-    /** What was read between two places in the rows. */
+    /** What was read about a place. */
     private final Map<String, List<Station>> read = new HashMap<>();
 
     /**
@@ -49,20 +50,35 @@ final class Stations {
         }
     }
 
-    List<Station> all() { return stations(first, rows.length()); }
+    List<Station> all() { return rows(first, rows.length()).map(Station::of).toList(); }
 
-    private List<Station> stations(int from, int to) {
+    private Stream<String> rows(int from, int to) {
         byte[] octets = rows.substring(from, to).getBytes(StandardCharsets.ISO_8859_1);
-        return new String(octets, StandardCharsets.UTF_8).lines().map(Station::of).toList();
+        return new String(octets, StandardCharsets.UTF_8).lines();
+    }
+
+    /** Stations of about a place's latitude, but for those that lie farther east or west than the band is wide. */
+    private List<Station> within(Spot spot, double band) {
+        double wide = Math.sin(Math.toRadians(Math.min(band, 90)));
+        double narrow = Math.cos(Math.toRadians(spot.latitude()));
+        return rows(south(spot.latitude() - band), south(spot.latitude() + band)).filter(row -> {
+            double apart = Math.toRadians(Math.min(90, eastward(row, spot)));
+            return band > 90 || narrow * Math.sin(apart) <= wide;
+        }).map(Station::of).toList();
+    }
+
+    private static double eastward(String row, Spot spot) {
+        int from = row.indexOf(',', row.indexOf(',', row.indexOf(',') + 1) + 1) + 1;
+        double degrees = Math.abs(Double.parseDouble(row.substring(from, row.indexOf(',', from))) - spot.longitude());
+        return Math.min(degrees, 360 - degrees);
     }
 
     /** The stations on the same side of the equator that are wanted, the least apart first. */
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
         for (double band = FIRST_BAND;; band *= 2) {
-            int from = south(spot.latitude() - band);
-            int to = south(spot.latitude() + band);
+            double degrees = band;
             List<Near> all = new ArrayList<>();
-            for (Station each : read.computeIfAbsent(from + "-" + to, any -> stations(from, to))) {
+            for (Station each : read.computeIfAbsent(spot + " " + band, any -> within(spot, degrees))) {
                 Near seen = near(each, spot, kmPerMetre);
                 if (each.latitude() * spot.latitude() >= 0 && seen.km() >= leaveOutKm) { all.add(seen); }
             }
