@@ -194,11 +194,11 @@ class FeedingAdviceTest {
     }
 
     /**
-     * 5 cm of 593 kg/m³ are 29.65 kg/m², of which Teagasc finds 8 kg K (9.6 kg K2O) a tonne, four fifths of it free; of
-     * cocoa shell 12.5 kg/m² with 3 % by Texas A&M. The currants need 12 g.
+     * 5 cm of 593 kg/m³ are 29.65 kg/m², with 5.0 kg P2O5 a tonne by RB209, half of it free; of cocoa shell 12.5 kg/m²
+     * with 3 % K2O by Texas A&M. The currants need 4 g and 12 g.
      */
     @ParameterizedTest
-    @CsvSource({"mushroom-compost, '5 cm of it would bring 228 g/m² of potash, 19 times a year'",
+    @CsvSource({"mushroom-compost, '5 cm of it would bring 74 g/m² of phosphate, 19 times a year'",
             "cocoa-shell, '5 cm of it would bring 300 g/m² of potash, 25 times a year'"})
     void composts_of_the_trade_are_as_rich(String material, String words) {
         TestGarden garden = keeping(52, material, "straw");
