@@ -6,10 +6,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Month;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -27,6 +31,9 @@ import org.oldwood.store.Problems;
 /** Laws over the bundled data: it can be read, every source key resolves, and none is orphaned. */
 class DataTest {
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
+    private static final String MONTHS = "(January|February|March|April|May|June|July|August|September|October|November|December)";
+    private static final Pattern MONTH = Pattern.compile("\\b" + MONTHS + "\\b");
+    private static final Pattern BOTH = Pattern.compile(MONTHS + " \\((?:mid-)?" + MONTHS + " in the south\\)");
 
     @Test
     void every_document_is_json_without_duplicate_keys() throws IOException {
@@ -92,6 +99,37 @@ class DataTest {
             object.members().forEach((key, member) -> claims(member, where + "/" + key, notRead, found));
         } else if (value instanceof Json.Arr array) {
             array.items().forEach(item -> claims(item, where, notRead, found));
+        }
+    }
+
+    /** Half a year apart; what is said of a month would be half a year wrong in the other half of the earth. */
+    @Test
+    void every_month_that_is_told_to_a_person_names_that_of_the_south() throws IOException {
+        Set<String> texts = new TreeSet<>();
+        for (Path file : documents()) {
+            if (!file.startsWith(DATA.resolve("sources"))) { told(json(file, new Problems()), texts); }
+        }
+
+        assertThat(texts).filteredOn(text -> text.contains(" in the south)")).hasSizeGreaterThan(5)
+                .allSatisfy(text -> {
+                    Matcher both = BOTH.matcher(text);
+                    while (both.find()) {
+                        assertThat(Month.valueOf(both.group(1).toUpperCase(Locale.ROOT)).plus(6))
+                                .isEqualTo(Month.valueOf(both.group(2).toUpperCase(Locale.ROOT)));
+                    }
+                });
+        assertThat(texts).noneMatch(text -> MONTH.matcher(BOTH.matcher(text).replaceAll("")).find());
+    }
+
+    private static void told(Json value, Set<String> texts) {
+        if (value instanceof Json.Text text) {
+            texts.add(text.value());
+        } else if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> told(item, texts));
+        } else if (value instanceof Json.Obj object) {
+            object.members().forEach((key, member) -> {
+                if (!Set.of("note", "zones").contains(key)) { told(member, texts); }
+            });
         }
     }
 

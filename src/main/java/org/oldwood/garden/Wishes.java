@@ -33,7 +33,8 @@ public record Wishes(Set<String> never, int aheadDays, Optional<LocalTime> alarm
         boolean american = units == Units.US;
         Wishes wishes = new Wishes(Set.copyOf(fields.texts("never")), fields.count("aheadDays", 1, 90, 7),
                 alarm(fields), fields.flag("morePlants", false),
-                new Wording(units, fields.optionalOneOf("dates", ORDERS).map(ORDERS.get(1)::equals).orElse(american)),
+                new Wording(units, fields.optionalOneOf("dates", ORDERS).map(ORDERS.get(1)::equals).orElse(american),
+                        Optional.empty()),
                 DayOfWeek.valueOf(fields.optionalOneOf("weekStarts", WEEKS).orElse(WEEKS.get(american ? 1 : 0))
                         .toUpperCase(Locale.ROOT)));
         fields.done();

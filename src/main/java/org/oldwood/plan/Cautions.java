@@ -97,6 +97,10 @@ public final class Cautions {
         public static Job of(String work, Collection<String> tags, Collection<String> named) {
             return new Job(List.of(work), tags, named, List.of(), Optional.empty(), Optional.empty());
         }
+
+        public Job at(Optional<Site> place) {
+            return new Job(work, tags, named, crops, place, window);
+        }
     }
 
     public static Cautions read(Documents documents) {

@@ -52,6 +52,18 @@ class UnitsTest {
         assertThat(Wording.METRIC.said("28 Nov 2026, 5 cm")).isEqualTo("28 Nov 2026, 5 cm");
     }
 
+    /** Half a year apart, as the seasons are: June there is December here. */
+    @Test
+    void months_are_told_by_the_readers_half_of_the_earth() {
+        String text = "In early June (December in the south), no later than 31 May (30 November in the south). Look. (In the south look where you saw it.) Bag it.";
+
+        assertThat(Wording.METRIC.said(text)).isEqualTo(text);
+        assertThat(Wording.METRIC.inSouth(false).said(text))
+                .isEqualTo("In early June, no later than 31 May. Look. Bag it.");
+        assertThat(Wording.METRIC.inSouth(true).in(Units.US).said(text)).isEqualTo(
+                "In early December, no later than November 30. Look. Look where you saw it. Bag it.");
+    }
+
     /** Exact values of NIST SP 811, appendix B. */
     @ParameterizedTest
     @CsvSource({"4 oz, g, us, 113.3980925", "2 lb 8 oz, g, us, 1133.980925", "250, g, us, 250", "1.5 kg, g, us, 1500",

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.Main;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.season.Hemisphere;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
@@ -193,7 +194,7 @@ public abstract class GardenCommand implements Callable<Integer> {
         if (opened.isEmpty()) {
             GardenFolder folder = GardenFolder.open(gardenPath());
             opened = Optional.of(folder);
-            tellIn(folder.garden().wishes().wording());
+            tellIn(folder.garden().wishes().wording().inSouth(folder.garden().hemisphere() == Hemisphere.SOUTH));
             tellNotices(folder);
         }
         return opened.get();

@@ -1,7 +1,7 @@
 package org.oldwood.cli.feeding;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-import java.time.MonthDay;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -99,16 +99,15 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
 
     private Optional<String> latest(FeedPlan plan) {
         return budget.latest(plan)
-                .map(day -> "%s: its nitrogen no later than %s (half a year later south of the equator)"
-                        .formatted(when.orElse(plan.when()), words(day)));
+                .map(day -> "%s: its nitrogen no later than %s (%s in the south)".formatted(
+                        when.orElse(plan.when()), words(day.atYear(2000)), words(day.atYear(2000).plusMonths(6))));
     }
 
-    private static String words(MonthDay day) { return day.getDayOfMonth() + " " + Dates.monthName(day.atYear(2000)); }
+    private static String words(LocalDate day) { return day.getDayOfMonth() + " " + Dates.monthName(day); }
 
     @Override
-    public List<Cautions.Caution> cautions(Cautions all) {
-        return budget.dressings().stream()
-                .flatMap(plan -> all.of(Cautions.Job.of("feed", plan.tags(), plan.cautions())).stream()).toList();
+    public List<Cautions.Job> jobs() {
+        return budget.dressings().stream().map(plan -> Cautions.Job.of("feed", plan.tags(), plan.cautions())).toList();
     }
 
     /** What a sheet is of; {@code crop} alone without a garden. */
@@ -130,7 +129,7 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
     }
 
     @Override
-    public Record answer(Cautions cautions) {
+    public Record answer(List<String> cautions) {
         return new Answer(title, of, LedgerJson.rounded(budget.ground().areaM2()), budget.ground().bushes(),
                 LedgerJson.rounded(budget.ground().rowM()), budget.need().school(),
                 LedgerJson.nutrients(budget.need().gPerM2()), LedgerJson.nutrients(budget.counting().left()),
@@ -138,7 +137,7 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
                 LedgerJson.nutrients(budget.due()), LedgerJson.nutrients(budget.undone()),
                 LedgerJson.nutrients(budget.beyond()), budget.dressings().stream().map(this::dressing).toList(),
                 budget.missing(), budget.notes(), next, arithmetic(), others, notKnown(),
-                Cautions.lines(cautions(cautions)), budget.need().sources());
+                cautions, budget.need().sources());
     }
 
     private Dressing dressing(FeedPlan plan) {

@@ -1,9 +1,12 @@
 package org.oldwood.cli.feeding;
 
-import java.util.ArrayList;
+import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
+import org.oldwood.garden.Site;
 import org.oldwood.plan.Cautions;
 import org.oldwood.store.Documents;
 
@@ -11,28 +14,30 @@ import org.oldwood.store.Documents;
 interface GroundSheet {
     void print(Out out);
 
-    /** The cautions that go with it; none where there is nothing to do. */
-    List<Cautions.Caution> cautions(Cautions all);
+    /** The work that comes of it, as far as cautions hang on it; none where there is nothing to do. */
+    List<Cautions.Job> jobs();
 
-    Record answer(Cautions all);
+    Record answer(List<String> cautions);
 
     /** What a command answers as JSON. */
     record Answer(int format, List<Record> ground) {}
 
     /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
-    static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents) {
+    static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents)
+            throws IOException {
         Cautions cautions = Cautions.read(documents);
+        Optional<Site> site = command.folderIfAny().map(folder -> folder.garden().site());
+        Function<GroundSheet, List<Cautions.Caution>> of = sheet -> sheet.jobs().stream()
+                .flatMap(job -> cautions.of(job.at(site)).stream()).toList();
         Out out = command.out();
         if (command.json) {
-            out.json(new Answer(1, sheets.stream().map(sheet -> sheet.answer(cautions)).toList()));
+            out.json(new Answer(1,
+                    sheets.stream().map(sheet -> sheet.answer(Cautions.lines(of.apply(sheet)))).toList()));
             return;
         }
-        List<Cautions.Caution> found = new ArrayList<>();
-        for (GroundSheet sheet : sheets) {
-            sheet.print(out);
-            found.addAll(sheet.cautions(cautions));
-        }
-        section(out, "", "Take care", Cautions.lines(found));
+        sheets.forEach(sheet -> sheet.print(out));
+        section(out, "", "Take care",
+                Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
     }
 
     /** A titled list; nothing where it is empty. */

@@ -56,11 +56,11 @@ record MulchSheet(MulchTables tables, String title, Optional<String> bed, List<S
     }
 
     @Override
-    public List<Cautions.Caution> cautions(Cautions all) {
+    public List<Cautions.Job> jobs() {
         if (plan.cubicMetres() <= 0) { return List.of(); }
         List<String> named = new ArrayList<>(plan.mulch().cautions());
         underlay.ifPresent(under -> named.addAll(under.cautions()));
-        return all.of(Cautions.Job.of("mulch", plan.mulch().tags(), named));
+        return List.of(Cautions.Job.of("mulch", plan.mulch().tags(), named));
     }
 
     private record Answer(Optional<String> bed, String title, String material, String name, double coveredM2,
@@ -70,13 +70,13 @@ record MulchSheet(MulchTables tables, String title, Optional<String> bed, List<S
             List<String> cautions, List<String> sources) {}
 
     @Override
-    public Record answer(Cautions all) {
+    public Record answer(List<String> cautions) {
         return new Answer(bed, title, plan.mulch().id(), plan.mulch().name(), LedgerJson.rounded(plan.coveredM2()),
                 LedgerJson.rounded(plan.depthNowCm()), LedgerJson.rounded(plan.depthWantedCm()),
                 LedgerJson.rounded(plan.layCm()), LedgerJson.rounded(plan.litres()), LedgerJson.rounded(plan.kg()),
                 LedgerJson.rounded(plan.loads(tables.figure("barrow").is())),
                 LedgerJson.rounded(plan.loads(tables.figure("bag").is())), plan.bales().map(LedgerJson::rounded),
                 underlay.map(Underlay::id), underlay.map(plan::sheets), next, facts, plan.lines(), notes,
-                plan.mulch().notRead(), Cautions.lines(cautions(all)), plan.mulch().depth().sources());
+                plan.mulch().notRead(), cautions, plan.mulch().depth().sources());
     }
 }

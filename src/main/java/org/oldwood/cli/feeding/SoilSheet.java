@@ -63,8 +63,9 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
     }
 
     @Override
-    public List<Cautions.Caution> cautions(Cautions all) {
-        return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
+    public List<Cautions.Job> jobs() {
+        return plan.nothingToDo() ? List.of()
+                : List.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
     }
 
     private record Answer(Optional<String> bed, String title, String material, String name, String refused,
@@ -75,14 +76,14 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
     private record Dose(double grams, double gPerM2) {}
 
     @Override
-    public Record answer(Cautions all) {
+    public Record answer(List<String> cautions) {
         return new Answer(bed, title, stuff.id(), stuff.name(), plan.refused().orElse(""), LedgerJson.rounded(given),
                 LedgerJson.rounded(plan.gPerM2()), LedgerJson.rounded(plan.totalGrams()), plan.dosesGrams().size(),
                 plan.dosesGrams().stream()
                         .map(grams -> new Dose(LedgerJson.rounded(Portion.roundedDown(grams)),
                                 LedgerJson.rounded(grams / areaM2)))
                         .toList(),
-                plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), Cautions.lines(cautions(all)),
+                plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), cautions,
                 plan.sources());
     }
 }

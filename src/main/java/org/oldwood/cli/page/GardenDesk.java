@@ -18,7 +18,6 @@ import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
 import org.oldwood.store.Csv;
 import org.oldwood.store.JsonText;
-import org.oldwood.words.Wording;
 
 /**
  * Answers the page by running the program's own commands, so that a note from the phone is checked, worded and written
@@ -47,7 +46,7 @@ final class GardenDesk implements Desk {
             PageViewer viewer = new PageViewer();
             viewer.takeFrom(command);
             PageView view = viewer.view();
-            shown = viewer.wording().equals(Wording.METRIC) ? view : JsonText.told(view, viewer.wording()::said);
+            shown = JsonText.told(view, viewer.wording()::said);
             shownAt = now;
         }
         return shown;

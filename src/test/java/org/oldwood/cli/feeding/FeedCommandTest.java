@@ -43,6 +43,21 @@ class FeedCommandTest {
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
     }
 
+    /** Half of what is told without a garden is of another half of the earth, or of another country's law. */
+    @Test
+    void a_gardens_own_half_of_the_earth_and_country_are_told() throws IOException {
+        Cli.in(folder).run("start", "own", "--name", "Own", "--at", "-43,147.3", "--zone", "Australia/Hobart",
+                "--plants", "blackcurrant=3", "--planted", "2022", "--today", "2026-06-01");
+        String feed = flat(feed("--garden", "own").out());
+        String mulch = flat(Cli.in(folder).run("mulch", "--garden", "own", "--today", "2026-06-01").out());
+
+        assertThat(feed).contains("in early December: ", "no later than 30 December")
+                .doesNotContain("June", "in the south", "Great Britain");
+        assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
+        assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
+                .contains("Great Britain");
+    }
+
     @ParameterizedTest(name = "{0} on {1}: {2}")
     @CsvSource({"blackcurrant, clay, N 12", "blackcurrant, sand, N 16", "gooseberry, silt-loam, N 7",
             "summer-raspberry, loam, N 10"})
