@@ -15,6 +15,12 @@ final class Questions {
                 entry.kind().key(), plant.id(), entry.date(), gone.date());
     }
 
+    /** Of a crop that nobody planted. */
+    static String noneOf(String crop, Entry entry) {
+        return "%s: %s of %s on %s, but none was planted here. Which crop is meant? oldwood undo %s takes this back."
+                .formatted(entry.place(), entry.kind().key(), crop, entry.date(), entry.id());
+    }
+
     /** Of cuttings. */
     static List<String> about(LotState lot, Entry entry) {
         List<String> questions = new ArrayList<>();

@@ -169,6 +169,11 @@ public final class StateBuilder {
 
     private void note(Entry entry) {
         Map<String, Json> values = entry.values();
+        if ((entry.kind() == EntryKind.SEEN || entry.kind() == EntryKind.PICKED)
+                && values.get("crop") instanceof Json.Text crop
+                && plants.values().stream().noneMatch(open -> open.plant.crop().equals(crop.value()))) {
+            questions.add(Questions.noneOf(crop.value(), entry));
+        }
         if (values.get("lot") instanceof Json.Text lot) {
             LotState noted = known(lots, lot.value());
             questions.addAll(Questions.about(noted, entry));

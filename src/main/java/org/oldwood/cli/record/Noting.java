@@ -30,6 +30,7 @@ import org.oldwood.store.JsonText;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 
 /**
  * Adds entries to a garden's journal, all of them or none. They are checked against the journal as it stands, under the
@@ -133,7 +134,7 @@ public final class Noting {
         Set<String> asked = new HashSet<>(before.state.questions());
         after.state.questions().stream().filter(question -> !asked.contains(question)).forEach(command::tell);
         doubt(folder, before.state, after.state);
-        warn(folder, before.state);
+        warn(folder, before.state, after.state);
     }
 
     /** Stages that cannot be seen on their day are asked about before they are kept. */
@@ -150,9 +151,9 @@ public final class Noting {
     }
 
     /** What was given too soon or by mistake is noted all the same, with a warning at once. */
-    private void warn(GardenFolder folder, GardenState before) {
+    private void warn(GardenFolder folder, GardenState before, GardenState after) {
         if (entries.stream().anyMatch(Unlikely::concerns)) {
-            Unlikely unlikely = new Unlikely(before, folder.crops(), folder.documents());
+            Unlikely unlikely = new Unlikely(after, folder.crops(), folder.documents());
             entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
         }
         if (entries.stream().noneMatch(NoteWarnings::concerns)) { return; }
@@ -188,10 +189,12 @@ public final class Noting {
             entries.forEach(this::print);
         }
         long ticks = entries.stream().map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
-        String noted = entries.size() == 1 ? "noted in" : "%s entries noted in".formatted(entries.size());
+        String booked = ticks == entries.size() ? "" : ", and %s with them,".formatted(entries.size() - ticks);
+        String noted = entries.size() == 1 ? "noted in"
+                : "%s%s noted in".formatted(Words.count(ticks, "entry", "entries"), booked);
         boolean isUndone = entries.get(0).kind() == EntryKind.WITHDRAWN;
         String back = isUndone || entries.size() == 1 ? ""
-                : "; oldwood undo --last %s takes them back".formatted(ticks);
+                : "; oldwood undo --last %s takes %s back".formatted(ticks, ticks == 1 ? "it" : "them");
         command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 

@@ -62,7 +62,9 @@ public final class Ticking {
      * @param except the plants it was not done to
      */
     List<Draft> booked(Draft draft, List<String> except) {
-        if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()) {
+        if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()
+                || draft.date().isAfter(command.today())) {
+            // of a day to come there is no plan; that it lies ahead is told with the entry
             return List.of(draft);
         }
         List<Draft> all = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
@@ -18,7 +19,7 @@ import org.oldwood.words.Words;
 
 /**
  * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, more water than the
- * ground holds, a plant older than any. The entry is recorded all the same.
+ * ground holds, a plant older than any; stems out of a bush that was never counted. The entry is recorded all the same.
  */
 public final class Unlikely {
     private final GardenState state;
@@ -47,8 +48,7 @@ public final class Unlikely {
 
     /** True where an entry of this kind can be asked about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return entry.kind() == EntryKind.PICKED || entry.kind() == EntryKind.WATERED
-                || entry.kind() == EntryKind.PLANTED;
+        return Set.of(EntryKind.PICKED, EntryKind.WATERED, EntryKind.PLANTED, EntryKind.PRUNED).contains(entry.kind());
     }
 
     /** The question about an entry; none where it may well be. */
@@ -57,6 +57,7 @@ public final class Unlikely {
             case PICKED -> picked(entry);
             case WATERED -> watered(entry);
             case PLANTED -> old(entry, today);
+            case PRUNED -> uncounted(entry);
             default -> Optional.empty();
         };
     }
@@ -109,6 +110,16 @@ public final class Unlikely {
         return areaM2.filter(area -> litres / area > most.is())
                 .map(area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure?"
                         .formatted(Words.amount(litres), Words.amount(area), Words.amount(litres / area)));
+    }
+
+    /** What is left of a bush that is cut by the age of its stems. */
+    private Optional<String> uncounted(Entry entry) {
+        return state.plant(entry.needed("plant"))
+                .filter(plant -> plant.plant().form().equals("stool")
+                        && plant.entries().stream().noneMatch(each -> each.kind() == EntryKind.COUNTED))
+                .filter(plant -> entry.stems().total() > 0 && entry.text("cut").filter("planting"::equals).isEmpty())
+                .map(plant -> "%1$s was never counted, so what is left is not known. Count it: oldwood note counted --plant %1$s"
+                        .formatted(plant.plant().id()));
     }
 
     private Optional<String> old(Entry entry, LocalDate today) {

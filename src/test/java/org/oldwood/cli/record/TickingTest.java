@@ -56,6 +56,52 @@ class TickingTest {
         assertThat(ok("tasks", "--each", "--finished", MARCH)).contains("(done) Feed blackcurrants: first dressing");
     }
 
+    /** What a tick books goes with it when it is undone. */
+    @Test
+    void as_many_entries_are_told_as_undo_takes_back() throws IOException {
+        Cli.Result two = run("note", "done", "cut@2027.blackcurrant", "--only=blackcurrant-1,blackcurrant-3",
+                "--today=2026-12-12");
+
+        assertThat(two.err().replaceAll("\\s+", " ")).containsPattern(
+                "\\b5 entries, and 2 with them, noted in .*; oldwood undo --last 5 takes them back");
+        ok("undo", "--last=5", "--today=2026-12-12");
+        assertThat(ok("stock", "--today=2026-12-12")).contains("blackcurrant-1");
+        assertThat(journal("withdrawn")).hasSize(5);
+    }
+
+    @Test
+    void a_day_that_lies_ahead_is_told_as_such_and_not_as_past() throws IOException {
+        ok("tasks", "--today=2026-12-12");
+        for (String what : List.of("1", "cut@2027.blackcurrant", "winter-cut@blackcurrant-1@2027")) {
+            Cli.Result ahead = run("note", "done", what, "--date=2027-02-20", "--today=2026-12-12");
+
+            assertThat(ahead.exit()).isEqualTo(1);
+            assertThat(ahead.err()).contains("still to come; today is 2026-12-12").doesNotContain("past");
+        }
+        assertThat(journal("done")).isEmpty();
+    }
+
+    @Test
+    void a_crop_that_the_garden_never_held_is_asked_about() {
+        String today = "--today=2027-04-20";
+        for (String[] note : List.of(new String[] {"note", "seen", "--crop=haskap", "--stage=full-flower", today},
+                new String[] {"note", "picked", "--crop=redcurrant", "--bed=blackcurrant-bed", "--kg=2", today})) {
+            assertThat(run(note).err().replaceAll("\\s+", " ")).contains("Which crop is meant?");
+        }
+        assertThat(run("check", today).err()).contains("seen of haskap", "picked of redcurrant");
+        assertThat(run("note", "seen", "--crop=blackcurrant", "--stage=full-flower", today).err())
+                .doesNotContain("Which crop");
+    }
+
+    @Test
+    void stems_out_of_a_bush_that_was_never_counted_ask_for_a_count() {
+        String today = "--today=2026-12-12";
+        assertThat(run("note", "pruned", "--plant=blackcurrant-2", "--stems=4=3", today).err().replaceAll("\\s+", " "))
+                .contains("blackcurrant-2 was never counted").contains("oldwood note counted --plant blackcurrant-2");
+        assertThat(run("note", "pruned", "--plant=blackcurrant-1", "--stems=4=3", today).err())
+                .doesNotContain("never counted");
+    }
+
     @Test
     void the_second_dressing_comes_after_a_first_that_was_ticked_off() {
         ok("note", "done", FEED, MARCH);
