@@ -3,8 +3,10 @@ package org.oldwood.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.Bed;
@@ -44,7 +46,7 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
     public static ShoppingList of(Plan plan, Garden garden) {
         Map<String, Purchase> totals = new LinkedHashMap<>();
         Map<String, List<Use>> uses = new LinkedHashMap<>();
-        List<String> lacking = new ArrayList<>();
+        Set<String> lacking = new LinkedHashSet<>();
         for (Task task : plan.tasks()) {
             if (task.state() == Task.State.OPEN && task.amount().isPresent()) {
                 Amount amount = task.amount().get();
@@ -59,7 +61,7 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
         List<Item> items = new ArrayList<>();
         totals.forEach((key, total) -> items.add(new Item(total, List.copyOf(uses.getOrDefault(key, List.of())),
                 garden.materials().contains(total.material()))));
-        return new ShoppingList(plan.from(), plan.until(), items, lacking);
+        return new ShoppingList(plan.from(), plan.until(), items, List.copyOf(lacking));
     }
 
     private static Use use(Task task, Purchase purchase) {

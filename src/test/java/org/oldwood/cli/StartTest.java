@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
@@ -60,6 +62,36 @@ class StartTest {
                 .contains("\"form\":\"cordon\",\"cultivar\":\"Unknown red\"");
         assertThat(Files.readString(folder.resolve("new/garden.json")))
                 .contains("\"id\": \"wall\",\n      \"areaM2\": 7.5");
+    }
+
+    /** Nobody remembers the day; --planted takes a year too. */
+    @Test
+    void a_stock_list_may_say_the_year_alone() throws IOException {
+        Files.writeString(folder.resolve("stock.csv"), "crop,planted\nredcurrant,2019\nblueberry,2021-07-03\n");
+
+        Cli.Result result = Cli.in(folder).run("start", "new", "--name", "New", "--at", "-43.5,172.6", "--stock",
+                "stock.csv", "--zone", "Pacific/Auckland");
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines()).satisfiesExactly(
+                line -> assertThat(line).contains("\"date\":\"2019-09-01\"", "\"about\":\"year\""),
+                line -> assertThat(line).contains("\"date\":\"2021-07-03\"").doesNotContain("about"));
+    }
+
+    /** Neither its name nor its units are those of the garden that is made. */
+    @Test
+    void the_usual_garden_has_no_part_in_a_new_one() throws IOException {
+        Cli.in(folder).run("start", "usual", "--name", "Usual", "--at", "44,-90", "--units", "us", "--plants",
+                "blueberry=1", "--planted", "2020", "--zone", "UTC");
+        String[] plum = {"start", "new", "--name", "New", "--at", "52,-2", "--plants", "plum=1", "--planted", "2020",
+                "--zone", "UTC"};
+
+        assertThat(Cli.in(folder).run(plum).err()).contains("there is no crop \"plum\"").doesNotContain("Garden:");
+        plum[7] = "blueberry=1";
+        List<String> sized = new ArrayList<>(List.of(plum));
+        sized.addAll(List.of("--bed-area", "8"));
+        assertThat(Cli.in(folder).run(sized.toArray(String[]::new)).err()).doesNotContain("Garden:");
+        assertThat(Files.readString(folder.resolve("new/garden.json"))).contains("\"areaM2\": 8");
     }
 
     @Test

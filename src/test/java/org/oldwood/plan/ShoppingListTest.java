@@ -3,6 +3,8 @@ package org.oldwood.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.oldwood.facts.Purchase;
 
@@ -62,10 +64,21 @@ class ShoppingListTest {
         assertThat(list.lacking()).anyMatch(line -> line.contains("raspberr"));
     }
 
+    /** A tub is fed every other week; what its feed lacks is wanted once. */
+    @Test
+    void what_the_same_work_wants_again_is_told_once() {
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"kieserite\"]");
+        Plan plan = garden.plan(TODAY);
+        List<Task> twice = Stream.of(plan, plan).flatMap(each -> each.tasks().stream()).toList();
+        Plan again = new Plan(plan.from(), plan.until(), twice, List.of(), List.of());
+
+        assertThat(ShoppingList.of(again, garden.on(TODAY).garden()).lacking()).isNotEmpty().doesNotHaveDuplicates();
+    }
+
     @Test
     void nothing_due_is_an_empty_list() {
         Plan plan = new TestGarden(52, "").plan(TODAY);
-        Plan none = new Plan(plan.from(), plan.until(), java.util.List.of(), java.util.List.of(), java.util.List.of());
+        Plan none = new Plan(plan.from(), plan.until(), List.of(), List.of(), List.of());
 
         assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden()).items()).isEmpty();
     }

@@ -178,12 +178,15 @@ public abstract class GardenCommand implements Callable<Integer> {
         if (found.isEmpty()) {
             Path here = gardenDir.map(this::path).orElse(around().folder());
             boolean isHere = Files.exists(here.resolve(GardenFolder.GARDEN_FILE));
-            Optional<Path> known = isHere ? Optional.empty() : KnownGardens.folder(around().environment(), gardenDir);
+            Optional<Path> known = isHere || makesGarden() ? Optional.empty() : KnownGardens.folder(around().environment(), gardenDir);
             known.ifPresent(folder -> tell("Garden: " + folder));
             found = Optional.of(known.orElse(here.toString().isEmpty() ? Path.of(".") : here));
         }
         return found.get();
     }
+
+    /** Whether it makes a garden, so that no other one counts. */
+    protected boolean makesGarden() { return false; }
 
     /**
      * The garden's folder, opened once.
@@ -214,7 +217,7 @@ public abstract class GardenCommand implements Callable<Integer> {
         try {
             if (opened.isEmpty() && givenUnits.isPresent()) {
                 tellIn(Wording.METRIC);
-            } else if (Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
+            } else if (!makesGarden() && Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

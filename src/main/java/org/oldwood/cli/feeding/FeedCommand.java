@@ -60,7 +60,7 @@ public final class FeedCommand extends GardenCommand {
             }
         }
         if (sheets.isEmpty()) { tell("Nothing stands there that is fed."); }
-        Planning.tellNotices(this, garden.plan().notices().stream().filter(it -> it.startsWith("Feed ")).toList());
+        Planning.tellNotices(this, garden.plan(), "Feed ");
         return sheets;
     }
 

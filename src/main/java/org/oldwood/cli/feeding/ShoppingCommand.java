@@ -38,7 +38,6 @@ public final class ShoppingCommand extends GardenCommand {
         print(list);
         Cautions.read(folder.documents()).find("store")
                 .ifPresent(caution -> out().paragraph(0, "Take care: " + caution.line()));
-        Planning.tellNotices(this, plan.notices());
         return 0;
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.oldwood.cli.record.Stock.Planting;
 import org.oldwood.cli.record.WishesAsked.Answers;
 import org.oldwood.crop.Crop;
@@ -51,7 +52,7 @@ final class NewGarden {
     List<String> journal() { return journal; }
 
     /** Notes the planting of bushes one by one, of canes by the row. */
-    void plant(List<Planting> plantings, LocalDate usual) {
+    void plant(List<Planting> plantings, Function<Planting, LocalDate> usual) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         for (Planting planting : plantings) {
             Crop crop = crops.get(planting.crop());
@@ -62,7 +63,7 @@ final class NewGarden {
             int entries = crop.inRows() || planting.id().isPresent() ? 1 : planting.number();
             for (int i = 0; i < entries; i++) {
                 String id = planting.id().orElseGet(() -> nextId(crop, numbers, plantings));
-                note(planting, id, planting.planted().orElse(usual), spacing);
+                note(planting, id, planting.planted().orElseGet(() -> usual.apply(planting)), spacing);
             }
             if (crop.inRows() && planting.lengthM().isEmpty()) {
                 assumed.add("%s: one row of %s m, %s plants %s apart.".formatted(

@@ -68,6 +68,9 @@ public final class StartCommand extends GardenCommand {
     Optional<String> zone = Optional.empty();
 
     @Override
+    protected boolean makesGarden() { return true; }
+
+    @Override
     public int run() throws IOException {
         Path folder = path(dir == null ? Path.of("") : dir);
         NewGarden.refuseOverwriting(folder);
@@ -76,10 +79,10 @@ public final class StartCommand extends GardenCommand {
         Crops crops = new Crops(Documents.bundled());
         List<Planting> plantings = plantings(new Stock(crops, problems), problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
-        boolean all = plantings.stream().allMatch(each -> each.planted().isPresent());
-        LocalDate day = all && planted.isEmpty() ? today() : plantedOn(site);
+        planted.ifPresent(year -> plantedIn(year, site));
         NewGarden garden = new NewGarden(crops);
-        garden.plant(plantings, day);
+        garden.plant(plantings, each -> plantedIn(each.year().or(() -> planted)
+                .orElseThrow(() -> usage("say with --planted in which year it was planted")), site));
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());
@@ -124,10 +127,9 @@ public final class StartCommand extends GardenCommand {
     }
 
     /** The end of that year's dormant season, when bushes are set; never after today. */
-    private LocalDate plantedOn(Site site) {
+    private LocalDate plantedIn(int year, Site site) {
         LocalDate today = today();
-        int year = planted.orElseThrow(() -> usage("say with --planted in which year it was planted"));
-        refuseIf(year < 1900 || year > today.getYear(), "--planted must be a year from 1900 to %s but is %s",
+        refuseIf(year < 1900 || year > today.getYear(), "planted must be a year from 1900 to %s but is %s",
                 today.getYear(), year);
         Hemisphere where = site.hemisphere();
         int season = where == Hemisphere.NORTH ? year : year + 1;

@@ -30,11 +30,12 @@ final class Stock {
      * @param number how many plants; of a crop grown in rows, how many stand in the row
      * @param bed the bed's id; empty for a bed of the crop's own
      * @param id its id, where it has one already; several bushes under one id are noted together
-     * @param planted the day it was planted; empty for that of the whole garden
+     * @param planted the day it was planted; empty where only the year is known
+     * @param year the year it was planted; empty for that of the whole garden
      * @param lengthM the length of a row, m; empty to take it from the plants' spacing
      */
     record Planting(String crop, int number, Optional<String> bed, Optional<String> cultivar, Optional<String> form,
-            Optional<String> id, Optional<LocalDate> planted, Optional<Double> lengthM) {
+            Optional<String> id, Optional<LocalDate> planted, Optional<Integer> year, Optional<Double> lengthM) {
         String bedId() { return bed.orElse(crop + "-bed"); }
     }
 
@@ -82,13 +83,14 @@ final class Stock {
         int number = number(row);
         Optional<String> bed = id(row, "bed");
         Optional<String> plant = id(row, "plant");
-        Optional<LocalDate> planted = planted(row);
+        Optional<Integer> year = row.cell("planted").filter(cell -> cell.matches("[0-9]{4}")).map(Integer::valueOf);
+        Optional<LocalDate> planted = year.isPresent() ? Optional.empty() : planted(row);
         Optional<Double> length = row.cell("lengthM").map(text -> length(row, Csv.number(text, semicolons)));
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
             plant.filter(id -> !seen.add(id)).ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
             plantings.add(
-                    new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, length));
+                    new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, year, length));
         }
     }
 

@@ -90,8 +90,10 @@ public final class TasksCommand extends GardenCommand {
         } else {
             rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
         }
-        planned.state().questions().forEach(question -> tell("Question: " + question));
-        Planning.tellNotices(this, plan.notices());
+        if (which.isEmpty()) {
+            planned.state().questions().forEach(question -> tell("Question: " + question));
+            Planning.tellNotices(this, plan.notices());
+        }
         return 0;
     }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +58,24 @@ class FeedCommandTest {
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");
+    }
+
+    /** Lime of October drives the ammonium of December off: said of the feed and of the whole plan, nowhere else. */
+    @Test
+    void what_gives_way_is_told_where_it_matters() throws IOException {
+        for (String name : List.of("garden.json", "journal.jsonl")) {
+            Files.copy(Path.of("demo-data/fire-station-hedges", name), folder.resolve(name));
+        }
+        for (String told : List.of("tasks", "feed", "calendar")) {
+            assertThat(Cli.in(folder).run(told, "--today", "2026-11-29").err()).as(told).contains("gives way to");
+        }
+        for (String[] quiet : List.of(new String[] {"tasks", "week"}, new String[] {"tasks", "1"},
+                new String[] {"now"}, new String[] {"shopping"}, new String[] {"lime"})) {
+            Cli.Result result = Cli.in(folder).run(Stream.concat(Stream.of(quiet), Stream.of("--today", "2026-11-29"))
+                    .toArray(String[]::new));
+            assertThat(result.exit()).isZero();
+            assertThat(result.err()).as(String.join(" ", quiet)).doesNotContain("gives way to");
+        }
     }
 
     @ParameterizedTest(name = "{0} on {1}: {2}")
