@@ -110,14 +110,13 @@ class DataTest {
             if (!file.startsWith(DATA.resolve("sources"))) { told(json(file, new Problems()), texts); }
         }
 
-        assertThat(texts).filteredOn(text -> text.contains(" in the south)")).hasSizeGreaterThan(5)
-                .allSatisfy(text -> {
-                    Matcher both = BOTH.matcher(text);
-                    while (both.find()) {
-                        assertThat(Month.valueOf(both.group(1).toUpperCase(Locale.ROOT)).plus(6))
-                                .isEqualTo(Month.valueOf(both.group(2).toUpperCase(Locale.ROOT)));
-                    }
-                });
+        assertThat(texts).filteredOn(text -> text.contains(" in the south)")).hasSizeGreaterThan(5).allSatisfy(text -> {
+            Matcher both = BOTH.matcher(text);
+            while (both.find()) {
+                assertThat(Month.valueOf(both.group(1).toUpperCase(Locale.ROOT)).plus(6))
+                        .isEqualTo(Month.valueOf(both.group(2).toUpperCase(Locale.ROOT)));
+            }
+        });
         assertThat(texts).noneMatch(text -> MONTH.matcher(BOTH.matcher(text).replaceAll("")).find());
     }
 

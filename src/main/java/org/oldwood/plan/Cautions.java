@@ -98,9 +98,7 @@ public final class Cautions {
             return new Job(List.of(work), tags, named, List.of(), Optional.empty(), Optional.empty());
         }
 
-        public Job at(Optional<Site> place) {
-            return new Job(work, tags, named, crops, place, window);
-        }
+        public Job at(Optional<Site> place) { return new Job(work, tags, named, crops, place, window); }
     }
 
     public static Cautions read(Documents documents) {

@@ -34,7 +34,9 @@ public record Wording(Units units, boolean monthFirst, Optional<Boolean> south) 
     }
 
     /** A finished text as this person reads it. */
-    public String said(String text) { return days(units.said(half(text))); }
+    public String said(String text) {
+        return days(units.said(half(text)));
+    }
 
     /** A finished page of HTML as this person reads it. */
     public String saidOnPage(String page) {
@@ -44,8 +46,9 @@ public record Wording(Units units, boolean monthFirst, Optional<Boolean> south) 
     private String half(String text) {
         if (south.isEmpty() || !text.contains("n the south")) { return text; }
         String month = MONTH.matcher(text).replaceAll(south.get() ? "$2" : "$1");
-        return ASIDE.matcher(month).replaceAll(
-                aside -> south.get() ? Matcher.quoteReplacement(" " + Words.capital(aside.group(1)) + aside.group(2))
+        return ASIDE.matcher(month)
+                .replaceAll(aside -> south.get()
+                        ? Matcher.quoteReplacement(" " + Words.capital(aside.group(1)) + aside.group(2))
                         : "");
     }
 

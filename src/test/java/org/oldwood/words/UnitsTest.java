@@ -60,8 +60,8 @@ class UnitsTest {
         assertThat(Wording.METRIC.said(text)).isEqualTo(text);
         assertThat(Wording.METRIC.inSouth(false).said(text))
                 .isEqualTo("In early June, no later than 31 May. Look. Bag it.");
-        assertThat(Wording.METRIC.inSouth(true).in(Units.US).said(text)).isEqualTo(
-                "In early December, no later than November 30. Look. Look where you saw it. Bag it.");
+        assertThat(Wording.METRIC.inSouth(true).in(Units.US).said(text))
+                .isEqualTo("In early December, no later than November 30. Look. Look where you saw it. Bag it.");
     }
 
     /** Exact values of NIST SP 811, appendix B. */

@@ -178,7 +178,8 @@ public abstract class GardenCommand implements Callable<Integer> {
         if (found.isEmpty()) {
             Path here = gardenDir.map(this::path).orElse(around().folder());
             boolean isHere = Files.exists(here.resolve(GardenFolder.GARDEN_FILE));
-            Optional<Path> known = isHere || makesGarden() ? Optional.empty() : KnownGardens.folder(around().environment(), gardenDir);
+            Optional<Path> known = isHere || makesGarden() ? Optional.empty()
+                    : KnownGardens.folder(around().environment(), gardenDir);
             known.ifPresent(folder -> tell("Garden: " + folder));
             found = Optional.of(known.orElse(here.toString().isEmpty() ? Path.of(".") : here));
         }

@@ -98,9 +98,8 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
     }
 
     private Optional<String> latest(FeedPlan plan) {
-        return budget.latest(plan)
-                .map(day -> "%s: its nitrogen no later than %s (%s in the south)".formatted(
-                        when.orElse(plan.when()), words(day.atYear(2000)), words(day.atYear(2000).plusMonths(6))));
+        return budget.latest(plan).map(day -> "%s: its nitrogen no later than %s (%s in the south)"
+                .formatted(when.orElse(plan.when()), words(day.atYear(2000)), words(day.atYear(2000).plusMonths(6))));
     }
 
     private static String words(LocalDate day) { return day.getDayOfMonth() + " " + Dates.monthName(day); }
@@ -136,8 +135,8 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
                 LedgerJson.nutrients(budget.counting().mulch()), LedgerJson.nutrients(budget.counting().given()),
                 LedgerJson.nutrients(budget.due()), LedgerJson.nutrients(budget.undone()),
                 LedgerJson.nutrients(budget.beyond()), budget.dressings().stream().map(this::dressing).toList(),
-                budget.missing(), budget.notes(), next, arithmetic(), others, notKnown(),
-                cautions, budget.need().sources());
+                budget.missing(), budget.notes(), next, arithmetic(), others, notKnown(), cautions,
+                budget.need().sources());
     }
 
     private Dressing dressing(FeedPlan plan) {

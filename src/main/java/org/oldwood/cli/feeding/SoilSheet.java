@@ -64,8 +64,7 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
 
     @Override
     public List<Cautions.Job> jobs() {
-        return plan.nothingToDo() ? List.of()
-                : List.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
+        return plan.nothingToDo() ? List.of() : List.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
     }
 
     private record Answer(Optional<String> bed, String title, String material, String name, String refused,
@@ -83,7 +82,6 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
                         .map(grams -> new Dose(LedgerJson.rounded(Portion.roundedDown(grams)),
                                 LedgerJson.rounded(grams / areaM2)))
                         .toList(),
-                plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), cautions,
-                plan.sources());
+                plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), cautions, plan.sources());
     }
 }

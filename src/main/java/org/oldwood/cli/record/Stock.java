@@ -89,8 +89,8 @@ final class Stock {
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
             plant.filter(id -> !seen.add(id)).ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
-            plantings.add(
-                    new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, year, length));
+            plantings.add(new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, year,
+                    length));
         }
     }
 

@@ -53,8 +53,8 @@ class FeedCommandTest {
         String feed = flat(feed("--garden", "own").out());
         String mulch = flat(Cli.in(folder).run("mulch", "--garden", "own", "--today", "2026-06-01").out());
 
-        assertThat(feed).contains("in early December: ", "no later than 30 December")
-                .doesNotContain("June", "in the south", "Great Britain");
+        assertThat(feed).contains("in early December: ", "no later than 30 December").doesNotContain("June",
+                "in the south", "Great Britain");
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");
@@ -69,10 +69,10 @@ class FeedCommandTest {
         for (String told : List.of("tasks", "feed", "calendar")) {
             assertThat(Cli.in(folder).run(told, "--today", "2026-11-29").err()).as(told).contains("gives way to");
         }
-        for (String[] quiet : List.of(new String[] {"tasks", "week"}, new String[] {"tasks", "1"},
-                new String[] {"now"}, new String[] {"shopping"}, new String[] {"lime"})) {
-            Cli.Result result = Cli.in(folder).run(Stream.concat(Stream.of(quiet), Stream.of("--today", "2026-11-29"))
-                    .toArray(String[]::new));
+        for (String[] quiet : List.of(new String[]{"tasks", "week"}, new String[]{"tasks", "1"}, new String[]{"now"},
+                new String[]{"shopping"}, new String[]{"lime"})) {
+            Cli.Result result = Cli.in(folder)
+                    .run(Stream.concat(Stream.of(quiet), Stream.of("--today", "2026-11-29")).toArray(String[]::new));
             assertThat(result.exit()).isZero();
             assertThat(result.err()).as(String.join(" ", quiet)).doesNotContain("gives way to");
         }

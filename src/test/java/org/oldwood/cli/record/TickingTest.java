@@ -62,8 +62,8 @@ class TickingTest {
         Cli.Result two = run("note", "done", "cut@2027.blackcurrant", "--only=blackcurrant-1,blackcurrant-3",
                 "--today=2026-12-12");
 
-        assertThat(two.err().replaceAll("\\s+", " ")).containsPattern(
-                "\\b5 entries, and 2 with them, noted in .*; oldwood undo --last 5 takes them back");
+        assertThat(two.err().replaceAll("\\s+", " "))
+                .containsPattern("\\b5 entries, and 2 with them, noted in .*; oldwood undo --last 5 takes them back");
         ok("undo", "--last=5", "--today=2026-12-12");
         assertThat(ok("stock", "--today=2026-12-12")).contains("blackcurrant-1");
         assertThat(journal("withdrawn")).hasSize(5);
@@ -84,8 +84,8 @@ class TickingTest {
     @Test
     void a_crop_that_the_garden_never_held_is_asked_about() {
         String today = "--today=2027-04-20";
-        for (String[] note : List.of(new String[] {"note", "seen", "--crop=haskap", "--stage=full-flower", today},
-                new String[] {"note", "picked", "--crop=redcurrant", "--bed=blackcurrant-bed", "--kg=2", today})) {
+        for (String[] note : List.of(new String[]{"note", "seen", "--crop=haskap", "--stage=full-flower", today},
+                new String[]{"note", "picked", "--crop=redcurrant", "--bed=blackcurrant-bed", "--kg=2", today})) {
             assertThat(run(note).err().replaceAll("\\s+", " ")).contains("Which crop is meant?");
         }
         assertThat(run("check", today).err()).contains("seen of haskap", "picked of redcurrant");
