@@ -60,7 +60,7 @@ class MulchDataTest {
         assertThat(tables.mulch("straw").orElseThrow().notRead()).containsExactly("weighs 50 kg/m³ (from memory)",
                 "rots 8 cm/year (our assumption)");
         assertThat(tables.mulch("composted-bark").orElseThrow().notRead())
-                .containsExactly("rots 2.5 cm/year (our assumption)");
+                .containsExactly("weighs 240 kg/m³ (our assumption)", "rots 2.5 cm/year (our assumption)");
         assertThat(tables.mulch("sawdust").orElseThrow().notRead()).isEmpty();
         assertThatThrownBy(() -> tables.usual("felt")).hasMessageContaining("no usual felt");
         assertThatThrownBy(() -> tables.figure("felt")).hasMessageContaining("no figure felt");
