@@ -64,11 +64,14 @@ class SecondReadingTest {
     private static Map<String, String> rows(String table) {
         List<String> all = SafetyFiguresTest.lines(RESOURCES.resolve(table))
                 .filter(line -> !line.startsWith("#") && !line.isBlank()).skip(table.endsWith(".csv") ? 1 : 0).toList();
+        List<String> ids = all.stream().map(row -> row.split("[,;|]", 2)[0]).toList();
+        Set<String> once = new TreeSet<>();
+        Set<String> twice = new TreeSet<>();
+        ids.forEach(id -> (once.add(id) ? once : twice).add(id));
         Map<String, String> rows = new LinkedHashMap<>();
         for (int at = 0; at < all.size(); at++) {
-            String id = all.get(at).split("[,;|]", 2)[0];
-            long same = all.stream().filter(row -> row.split("[,;|]", 2)[0].equals(id)).count();
-            rows.put(same == 1 && !id.contains(" ") ? id : "#" + (at + 1), all.get(at));
+            String id = ids.get(at);
+            rows.put(twice.contains(id) || id.contains(" ") ? "#" + (at + 1) : id, all.get(at));
         }
         return rows;
     }
