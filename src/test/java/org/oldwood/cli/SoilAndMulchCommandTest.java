@@ -60,7 +60,7 @@ class SoilAndMulchCommandTest {
         // RB209: factor 7 x 1.0 = 7 t/ha = 700 g/m2; at most 500 at once
         assertThat(flat(result.out())).contains("7 kg of ground limestone in all, in 2 doses.")
                 .contains("First 3.5 kg (350 g/m²")
-                .contains("Then 1 more dose, 6 months or more apart, each after a new test").contains("Print disagrees")
+                .contains("Then 1 more dose, 12 months or more apart, all by the one test").contains("Print disagrees")
                 .contains("rinse at least 15 minutes").contains("Never mix lime or ash with ammonium");
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
     }
@@ -69,10 +69,8 @@ class SoilAndMulchCommandTest {
     @CsvSource(delimiter = '|', value = {
             // 700 g/m2 of NV 50 (CaO) on 10 m2; hydrated lime has 70; dug in 750 is one dose
             "--bare|7 kg of ground limestone in all, in 1 dose",
-            "--bare --material hydrated-lime|5 kg of hydrated lime in all",
-            "--bare --nv-cao 55|6.36 kg of ground limestone in all",
-            "--bare --nv-caco3 100|6.25 kg of ground limestone in all",
-            "--bare --stones 20|5.6 kg of ground limestone in all",
+            "--bare --material hydrated-lime|5 kg of hydrated lime in all", "--bare --nv-cao 55|= 636 g/m²",
+            "--bare --nv-caco3 100|= 625 g/m²", "--bare --stones 20|5.6 kg of ground limestone in all",
             "--bare --depth 40|12 kg of ground limestone in all",
             "--bare --material dolomitic-limestone|of magnesia (MgO) as well",
             "--nv-cao 95|Does the bag use the other scale?", "--nv-caco3 50|Does the bag use the other scale?",
@@ -156,7 +154,7 @@ class SoilAndMulchCommandTest {
         String lime = flat(run(garden, "lime north").out());
         // factor 7 x 0.5 = 350 g/m2, less 20 % stones = 280, less 100 given = 180
         assertThat(lime).contains("pH 6, tested on 2026-09-20, 2 months old; its crops want pH 6.5.")
-                .contains("Given since the test, as ground limestone: 100 g/m².")
+                .contains("Given and not tested since, as ground limestone: 100 g/m².")
                 .contains("1.8 kg of magnesian (dolomitic) limestone in all").contains("Next on 3 Dec 2027");
         assertThat(flat(run(garden, "lime acid").out())).contains("This crop wants acid soil");
 

@@ -1,10 +1,10 @@
 package org.oldwood.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -123,20 +123,48 @@ class FeedingAdviceTest {
         assertThat(south.day()).isBetween(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 10, 31));
     }
 
-    @Test
-    void lime_comes_in_doses_and_the_rest_a_year_later() {
-        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 5.5");
-        Task first = garden.task("2026-11-25", "lime@ribes@2027");
+    /** RB209: on established ground at most so much at once, the rest next year; the test comes after the last. */
+    @ParameterizedTest
+    @CsvSource({"52, 2026-09-20, 2026-12-01, 2027-06-01, 2027-12-01, 2028",
+            "-41, 2027-03-20, 2027-06-01, 2027-12-01, 2028-06-01, 2028-29"})
+    void lime_comes_in_doses_by_one_test_and_the_rest_a_year_later(double latitude, String tested, String given,
+            String between, String again, String season) {
+        TestGarden garden = new TestGarden(latitude, KEEPS).note("soil-test", tested, "'bed': 'ribes', 'ph': 5.5");
+        Task first = open(garden, given, "lime@ribes").orElseThrow();
         assertThat(first.amount().orElseThrow().value()).isEqualTo(3500);
-        assertThat(first.amount().orElseThrow().lines()).anyMatch(line -> line.contains("first of 2 doses"));
+        assertThat(first.amount().orElseThrow().lines())
+                .contains("The first of 2 doses, 12 months or more apart, all by the one test; 7 kg in all.");
 
-        garden.note("limed", "2026-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
-        Task rest = garden.task("2027-06-01", "lime@ribes@2028");
-        assertThat(rest.amount().orElseThrow().value()).isCloseTo(3500, within(100.0));
+        garden.note("limed", given, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        assertThat(open(garden, between, "lime@ribes").orElseThrow().amount().orElseThrow().value()).isEqualTo(3500);
+        assertThat(open(garden, given, "retest-after-lime@ribes")).isEmpty();
 
-        garden.note("limed", "2027-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
-        assertThat(garden.plan("2028-06-01").tasks())
-                .noneMatch(task -> task.state() == Task.State.OPEN && task.id().startsWith("lime@ribes"));
+        garden.note("limed", again, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        assertThat(open(garden, again, "lime@ribes")).isEmpty();
+        assertThat(open(garden, again, "retest-after-lime@ribes")).isPresent();
+    }
+
+    /** US Extension, Tennessee: a new test before each further portion of sulphur, and of lime for crops of acid soils. */
+    @ParameterizedTest
+    @CsvSource({"52, 6.0, acidify, sulphur, acidified, 100, 2027-04-01, 2028-03-20, 2028-02-20",
+            "-41, 6.0, acidify, sulphur, acidified, 100, 2026-10-01, 2027-09-20, 2027-08-20",
+            "52, 4.2, lime-blueberry, lime, limed, 500, 2026-12-01, 2027-12-10, 2027-11-20"})
+    void the_bed_of_blueberries_is_tested_before_each_dose(double latitude, double ph, String rule, String stuff,
+            String kind, int grams, String given, String nextYear, String retested) {
+        String material = stuff.equals("lime") ? "ground-limestone" : stuff;
+        TestGarden garden = new TestGarden(latitude, KEEPS)
+                .note("soil-test", "2026-09-01", "'bed': 'blue', 'ph': " + ph)
+                .note(kind, given, "'bed': 'blue', 'material': '%s', 'grams': %d".formatted(material, grams));
+
+        assertThat(open(garden, nextYear, rule + "@blue")).isEmpty();
+        assertThat(open(garden, nextYear, "retest-after-" + stuff + "@blue")).isPresent();
+        garden.note("soil-test", retested, "'bed': 'blue', 'ph': " + ph);
+        assertThat(open(garden, nextYear, rule + "@blue")).isPresent();
+    }
+
+    private static Optional<Task> open(TestGarden garden, String day, String id) {
+        return garden.plan(day).tasks().stream()
+                .filter(task -> task.state() == Task.State.OPEN && task.id().startsWith(id + "@")).findFirst();
     }
 
     @Test
@@ -144,7 +172,7 @@ class FeedingAdviceTest {
         TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 4.6");
 
         assertThat(garden.plan("2026-11-25").tasks())
-                .noneMatch(task -> task.rule().amount().equals(java.util.Optional.of("lime")));
+                .noneMatch(task -> task.rule().amount().equals(Optional.of("lime")));
     }
 
     @Test

@@ -62,7 +62,7 @@ abstract class SoilCommand extends GardenCommand {
         BedAcidity.Way way = way(soil);
         List<String> facts = facts(books, bed, soil);
         if (way.sinceTest() > 0) {
-            facts.add("Given since the test, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
+            facts.add("Given and not tested since, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
         return new SoilSheet(BedsAsked.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
                 bed.areaM2(), way.sinceTest(), Optional.of(next.words()).filter(words -> bed.tubLitres().isEmpty()));

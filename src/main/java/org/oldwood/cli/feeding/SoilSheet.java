@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Household;
-import org.oldwood.craft.feeding.Portion;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.plan.Cautions;
@@ -43,21 +42,19 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
     }
 
     private List<String> doses() {
-        List<Double> all = plan.dosesGrams();
+        List<Double> all = plan.portions();
         if (all.isEmpty()) { return List.of(); }
         List<String> lines = new ArrayList<>();
         lines.add((all.size() == 1 ? "Give " : "First ") + dose(all.get(0)) + ".");
         if (all.size() > 1) {
             double last = all.get(all.size() - 1);
-            lines.add("Then %s, %s months or more apart, each after a new test; the last %s.".formatted(
-                    Words.count(all.size() - 1L, "more dose", "more doses"), Words.amount(plan.monthsBetween()),
-                    dose(last)));
+            lines.add("Then %s, %s; the last %s.".formatted(Words.count(all.size() - 1L, "more dose", "more doses"),
+                    plan.apart(), dose(last)));
         }
         return lines;
     }
 
-    private String dose(double exact) {
-        double grams = Portion.roundedDown(exact);
+    private String dose(double grams) {
         return "%s (%s g/m²%s)".formatted(Words.weight(grams), Words.amount(grams / areaM2),
                 Household.inWords(grams, stuff.density()).map(it -> ", " + it).orElse(""));
     }
@@ -78,10 +75,8 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
     public Record answer(List<String> cautions) {
         return new Answer(bed, title, stuff.id(), stuff.name(), plan.refused().orElse(""), LedgerJson.rounded(given),
                 LedgerJson.rounded(plan.gPerM2()), LedgerJson.rounded(plan.totalGrams()), plan.dosesGrams().size(),
-                plan.dosesGrams().stream()
-                        .map(grams -> new Dose(LedgerJson.rounded(Portion.roundedDown(grams)),
-                                LedgerJson.rounded(grams / areaM2)))
-                        .toList(),
+                plan.portions().stream()
+                        .map(grams -> new Dose(LedgerJson.rounded(grams), LedgerJson.rounded(grams / areaM2))).toList(),
                 plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), cautions, plan.sources());
     }
 }

@@ -7,6 +7,7 @@ public final class Portion {
     private static final double[] UP_TO = {20, 100, 500, 1000, 10_000, 100_000};
     private static final double[] STEP = {1, 5, 10, 50, 100, 500};
     private static final double LARGEST_STEP = 5000;
+    private static final double HAIR = 1e-9;
 
     private Portion() {}
 
@@ -17,10 +18,12 @@ public final class Portion {
         return near == 0 && grams > 0 ? Math.max(grams, 0) : near;
     }
 
-    /** The sensible amount at or below, for what must not pass a limit. */
-    public static double roundedDown(double grams) {
+    /** The nearest sensible amount; the one below where that would pass a limit. */
+    public static double within(double grams, double most) {
+        double near = rounded(grams);
+        if (near <= most + HAIR) { return near; }
         double step = step(grams);
-        double below = Math.floor(grams / step + 1e-9) * step;
+        double below = Math.floor(grams / step + HAIR) * step;
         return below == 0 ? grams : below;
     }
 

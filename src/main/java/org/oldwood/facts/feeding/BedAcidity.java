@@ -33,7 +33,7 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
      *
      * @param stuff what the grower keeps for it, or the usual
      * @param plan what to give
-     * @param sinceTest what was given since the test, g/m² of {@code as}
+     * @param sinceTest what was given and not tested since, g/m² of {@code as}
      * @param as ground limestone, or sulphur
      */
     public record Way(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
@@ -95,11 +95,11 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
                 bed.bed().areaM2(), !bed.plants().isEmpty(), given);
     }
 
-    /** g/m² given since the test, as what the plan reckons in. */
+    /** g/m² given and not tested since, as what the plan reckons in. */
     private static double since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph,
             ToDoubleBiFunction<String, Double> as) {
         return bed.entries().stream().filter(entry -> entry.kind() == kind)
-                .filter(entry -> ph.isPresent() && !entry.date().isBefore(ph.get().date()))
+                .filter(entry -> ph.isEmpty() || !entry.date().isBefore(ph.get().date()))
                 .mapToDouble(entry -> as.applyAsDouble(entry.text("material").orElse(""),
                         entry.number("grams").orElse(0) / bed.bed().areaM2()))
                 .sum();

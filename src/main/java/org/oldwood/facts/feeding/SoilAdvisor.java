@@ -3,9 +3,9 @@ package org.oldwood.facts.feeding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Household;
-import org.oldwood.craft.feeding.Portion;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
@@ -16,7 +16,8 @@ import org.oldwood.words.Words;
 
 /**
  * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
- * Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code lime} and {@code acidify}.
+ * Facts: {@code target-ph}, {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code
+ * sulphur-needs-test}. Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor extends Advisor {
 
@@ -24,8 +25,10 @@ public final class SoilAdvisor extends Advisor {
         knows("tub-litres", SoilAdvisor::tub);
         knows("target-ph", s -> fact(s, false));
         knows("ph-gap", s -> fact(s, true));
-        measures("lime", s -> amount(s, true));
-        measures("acidify", s -> amount(s, false));
+        knows("lime-needs-test", s -> needsTest(s, BedAcidity::lime));
+        knows("sulphur-needs-test", s -> needsTest(s, BedAcidity::sulphur));
+        measures("lime", s -> way(s, BedAcidity::lime).flatMap(way -> amount(s, way)));
+        measures("acidify", s -> way(s, BedAcidity::sulphur).flatMap(way -> amount(s, way)));
     }
 
     private static Fact tub(Situation s) {
@@ -53,21 +56,30 @@ public final class SoilAdvisor extends Advisor {
                 .from(enough.sources());
     }
 
-    private Optional<Amount> amount(Situation s, boolean lime) {
-        if (s.subject().bed().isEmpty()) { return Optional.empty(); }
-        BedAcidity soil = BedAcidity.of(books(s), s);
-        BedAcidity.Way way = lime ? soil.lime() : soil.sulphur();
-        return amount(s, way.plan(), way.stuff());
+    private static Optional<BedAcidity.Way> way(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
+        return s.subject().bed().map(bed -> which.apply(BedAcidity.of(books(s), s)));
     }
 
-    private Optional<Amount> amount(Situation s, PhPlan plan, SoilStuff stuff) {
+    /** Where all doses go by one test, a new one comes after the last. */
+    private static Fact needsTest(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
+        Optional<BedAcidity.Way> given = way(s, which).filter(way -> way.sinceTest() > 0);
+        if (given.isEmpty()) { return Fact.yes(false, "none was given since the last test"); }
+        PhPlan plan = given.get().plan();
+        boolean needs = plan.retest() || plan.nothingToDo();
+        return Fact.yes(needs,
+                needs ? "what was given is not yet tested" : "what is left to give goes by the same test");
+    }
+
+    private Optional<Amount> amount(Situation s, BedAcidity.Way way) {
+        PhPlan plan = way.plan();
+        SoilStuff stuff = way.stuff();
         if (plan.nothingToDo()) { return Optional.empty(); }
-        double grams = Portion.roundedDown(plan.dosesGrams().get(0));
+        double grams = plan.portions().get(0);
         List<String> lines = new ArrayList<>();
         Household.inWords(grams, stuff.density()).ifPresent(lines::add);
         if (plan.dosesGrams().size() > 1) {
-            lines.add("The first of %s doses, %s months apart or more; %s in all.".formatted(plan.dosesGrams().size(),
-                    Words.amount(plan.monthsBetween()), Words.weight(plan.totalGrams())));
+            lines.add("The first of %s doses, %s; %s in all.".formatted(plan.dosesGrams().size(), plan.apart(),
+                    Words.weight(plan.totalGrams())));
         }
         lines.addAll(plan.notes());
         String words = Words.weight(grams) + " of " + stuff.name() + " (" + Words.amount(grams / area(s)) + " g/m²)";

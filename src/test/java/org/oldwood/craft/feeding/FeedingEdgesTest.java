@@ -63,9 +63,11 @@ class FeedingEdgesTest {
 
     @Test
     void a_portion_rounded_down_never_grows_and_never_vanishes() {
-        assertThat(Portion.roundedDown(0.7)).isEqualTo(0.7);
-        assertThat(Portion.roundedDown(19.9)).isEqualTo(19);
-        assertThat(Portion.roundedDown(64)).isEqualTo(60);
+        assertThat(Portion.within(0.7, 0.7)).isEqualTo(0.7);
+        assertThat(Portion.within(19.9, 19.9)).isEqualTo(19);
+        assertThat(Portion.within(64, 64)).isEqualTo(60);
+        assertThat(Portion.within(1460, 2000)).isEqualTo(1500);
+        assertThat(Portion.within(1460, 1499)).isEqualTo(1400);
     }
 
     @Test

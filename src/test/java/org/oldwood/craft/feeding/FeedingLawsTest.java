@@ -114,7 +114,7 @@ class FeedingLawsTest {
 
         assertThat(rounded).isPositive();
         assertThat(Math.abs(rounded - grams)).isLessThanOrEqualTo(Math.max(0.5, grams * 0.13));
-        assertThat(Portion.roundedDown(grams)).isLessThanOrEqualTo(grams + 1e-6).isPositive();
+        assertThat(Portion.within(grams, grams)).isLessThanOrEqualTo(grams + 1e-6).isPositive();
     }
 
     @Provide

@@ -187,7 +187,6 @@ public final class LimePlan {
         if (doses.size() > 1) {
             lines.add("at most %s g/m² at once, so %s doses of %s g/m²".formatted(Words.amount(most), doses.size(),
                     Words.amount(gPerM2 / doses.size())));
-            notes.add("Test again before each further dose; it may not be needed.");
         }
         if (gPerM2 > 0 && peat()) {
             notes.add("Peat: pH %s is enough there; lime little and often, or the top goes soft."
@@ -196,8 +195,9 @@ public final class LimePlan {
         }
         remarks(gPerM2);
         harm();
-        return new PhPlan(Optional.empty(), gPerM2, doses, tables.figure("monthsBetweenDoses").is(), List.copyOf(lines),
-                List.copyOf(notes), List.copyOf(sources));
+        return new PhPlan(Optional.empty(), gPerM2, doses, most * asked.areaM2(),
+                tables.figure("monthsBetweenDoses").is(), acidSoil, List.copyOf(lines), List.copyOf(notes),
+                List.copyOf(sources));
     }
 
     private double mostAtOnce() {

@@ -114,18 +114,20 @@ public final class SulphurPlan {
             sources.addAll(table.figure("leadMonths").sources());
         }
         return new PhPlan(Optional.empty(), sulphur * times,
-                perM2.stream().map(each -> each * times * asked.areaM2()).toList(), months, List.copyOf(lines),
-                List.copyOf(notes), List.copyOf(sources));
+                perM2.stream().map(each -> each * times * asked.areaM2()).toList(),
+                mostAtOnce() * times * asked.areaM2(), months, true, List.copyOf(lines), List.copyOf(notes),
+                List.copyOf(sources));
     }
 
     private List<Double> aroundBushes(double sulphur) {
-        double most = table.figure("yearlyMostAroundBushes").is();
+        double most = mostAtOnce();
         sources.addAll(table.figure("yearlyMostAroundBushes").sources());
-        if (sulphur > most) {
-            lines.add("at most " + Words.amount(most) + " g/m² a year round standing bushes");
-            notes.add("Test again before each further dose.");
-        }
+        if (sulphur > most) { lines.add("at most " + Words.amount(most) + " g/m² a year round standing bushes"); }
         return Doses.largestFirst(sulphur, most);
+    }
+
+    private double mostAtOnce() {
+        return asked.standing() ? table.figure("yearlyMostAroundBushes").is() : Double.MAX_VALUE;
     }
 
     private List<Double> beforePlanting(double sulphur) {

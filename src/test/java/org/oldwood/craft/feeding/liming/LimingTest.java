@@ -55,7 +55,30 @@ public class LimingTest {
 
         assertThat(plan.gPerM2()).isCloseTo(700, within(1e-9));
         assertThat(plan.dosesGrams()).containsExactly(3500.0, 3500.0);
-        assertThat(plan.notes()).anyMatch(note -> note.contains("Test again"));
+        assertThat(plan.totalGrams()).isEqualTo(7000);
+    }
+
+    /** What is weighed out adds up to what is told, and none passes the limit: 4.17 m² at 700 g/m² are 2.92 kg. */
+    @Test
+    void portions_add_up() {
+        LimeCase small = new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0),
+                4.17, true, 0);
+        PhPlan plan = plan(small, "ground-limestone");
+
+        assertThat(plan.portions()).containsExactly(1500.0, 1500.0);
+        assertThat(plan.totalGrams()).isEqualTo(3000);
+        assertThat(plan.portions()).allMatch(each -> each <= 500 * 4.17);
+    }
+
+    /** RB209 and Penn State split one need over seasons by one test; crops of acid soils are tested each time. */
+    @Test
+    void doses_go_by_one_test_but_for_crops_of_acid_soils() {
+        PhPlan one = plan(asked("sandy-loam", 5.5, 6.5, true), "ground-limestone");
+        PhPlan acid = LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked("loam", 4.2, 4.8, true),
+                Data.lime("ground-limestone"), Data.profile("blueberry"));
+
+        assertThat(one.apart()).isEqualTo("12 months or more apart, all by the one test");
+        assertThat(acid.apart()).isEqualTo("12 months or more apart, each after a new test");
     }
 
     @Test
