@@ -39,12 +39,12 @@ final class WaterAdvice {
 
     void print() {
         standing();
-        WaterDoses.aDayInTubs(account, figures).ifPresent(this::say);
         if (account.days().isShort(account.index(state.date()))) {
             dose("Water now", account.refill(state.date()));
         } else {
             next();
         }
+        WaterDoses.aDayInTubs(account, figures, state.date()).ifPresent(this::say);
         critical();
         notes();
     }

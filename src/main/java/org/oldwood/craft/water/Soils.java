@@ -25,9 +25,9 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
         }
     }
 
-    /** The texture to take where none is recorded. */
+    /** The texture to take where none is recorded, in open ground and in a tub. */
     @Notes("seen")
-    record NotKnown(String texture) {}
+    record NotKnown(String texture, String tub) {}
 
     /** Reads the document. Problems go to the documents'. */
     public static Soils read(Documents documents) {
@@ -47,10 +47,10 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
         return Optional.ofNullable(textures.get(id));
     }
 
-    /** The texture that is taken where none is recorded. */
-    public Soil notKnown() {
-        return find(whenNotKnown.texture()).orElseThrow(
-                () -> RecordException.lacks("soils.json", "texture", whenNotKnown.texture(), textures.keySet()));
+    /** The texture that is taken where none is recorded, in open ground or in a tub. */
+    public Soil notKnown(boolean tub) {
+        String id = tub ? whenNotKnown.tub() : whenNotKnown.texture();
+        return find(id).orElseThrow(() -> RecordException.lacks("soils.json", "texture", id, textures.keySet()));
     }
 
     /** How a soil of this texture feels. */

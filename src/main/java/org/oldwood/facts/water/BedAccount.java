@@ -32,12 +32,12 @@ import org.oldwood.season.weather.Weather;
  * @param days the account; past days on what was noted, the days ahead on means and without watering
  * @param today the day up to which things were noted
  * @param now what is missing this evening
- * @param evaporationMm the reference evapotranspiration of today, mm
+ * @param weather the weather of its days, known and mean
  * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
  * @param remarks what was taken for granted, for people
  */
 public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate today, Depletion now,
-        double evaporationMm, double rainSpread, List<String> remarks) {
+        WeatherSeries weather, double rainSpread, List<String> remarks) {
     public BedAccount {
         remarks = List.copyOf(remarks);
     }
@@ -65,7 +65,7 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         WaterDays drier = account.run(weather.withRainTimes(1 - spread, unknown), coefficient, events, 0);
         WaterDays wetter = account.run(weather.withRainTimes(1 + spread, unknown), coefficient, events, 0);
         Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
-        return new BedAccount(state, soil, days, today, now, weather.et0(last), spread, remarks);
+        return new BedAccount(state, soil, days, today, now, weather, spread, remarks);
     }
 
     /** What a moisture entry tells the account; empty where it says nothing that it understands. */

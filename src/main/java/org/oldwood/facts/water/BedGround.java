@@ -57,11 +57,11 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
     }
 
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
-        Soil otherwise = soils.notKnown();
+        Soil otherwise = soils.notKnown(bed.tubLitres().isPresent());
         if (bed.texture().isEmpty()) {
             remarks.add(
-                    "the texture of the soil is not recorded, so %s is taken: add \"texture\" to the bed in garden.json"
-                            .formatted(otherwise.name()));
+                    "the texture of the %s is not recorded, so %s is taken: add \"texture\" to the bed in garden.json"
+                            .formatted(bed.tubLitres().isPresent() ? "mix" : "soil", otherwise.name()));
             return otherwise;
         }
         Soil found = soils.find(bed.texture().get()).orElse(otherwise);

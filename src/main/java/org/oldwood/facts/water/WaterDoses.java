@@ -18,6 +18,7 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.Season;
 import org.oldwood.season.Stages;
+import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** Words how much to water: what refills a bed, and what new plants want in a dry week. */
@@ -38,13 +39,13 @@ public final class WaterDoses {
         hours(soil, dose, figures).ifPresent(lines::add);
         splits(soil, figures, each -> each.holds(situation.day(), situation.season(), water.stages()))
                 .ifPresent(lines::add);
-        account.flatMap(known -> aDayInTubs(known, figures)).ifPresent(lines::add);
+        account.flatMap(known -> aDayInTubs(known, figures, situation.day())).ifPresent(lines::add);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
-        return Amount
-                .of(Words.nearest(dose.litres(), 1), "l",
-                        "about " + litres(dose.litres()) + " l on the ground that the roots hold",
-                        arithmetic(soil, dose, dryNow), soil.sources())
-                .withLines(lines).withNoted(noted(dose.litres()));
+        return Amount.of(Words.nearest(dose.litres(), 1), "l",
+                "about " + litres(dose.litres())
+                        + (bed.bed().tubLitres().isPresent() ? " l to fill the tubs, then some every day"
+                                : " l on the ground that the roots hold"),
+                arithmetic(soil, dose, dryNow), soil.sources()).withLines(lines).withNoted(noted(dose.litres()));
     }
 
     private static List<String> arithmetic(BedSoil soil, Dose dose, boolean dryNow) {
@@ -86,18 +87,17 @@ public final class WaterDoses {
                         Math.round(100 * share.is()), Math.round(wait.is()), share.seen().words()));
     }
 
-    /** What a tub wants on a day like today, whose roots cannot go deeper for it. */
-    public static Optional<String> aDayInTubs(BedAccount account, WaterFigures figures) {
+    /** What a tub wants on a day, whose roots cannot go deeper for it. */
+    public static Optional<String> aDayInTubs(BedAccount account, WaterFigures figures, LocalDate day) {
+        if (account.state().bed().tubLitres().isEmpty()) { return Optional.empty(); }
         Figure times = figures.figure("tubEvaporation");
-        double litres = RootZone.litres(account.evaporationMm(), account.state().bed().areaM2())
-                / account.soil().plants();
-        return account.state().bed().tubLitres().isEmpty() ? Optional.empty()
-                : Optional.of(
-                        "A tub wants about %s to %s l a day per %s now: its top × %s mm of evaporation × %s (%s). Water until it runs out below."
-                                .formatted(Words.fixed(litres * times.low(), 1), Words.fixed(litres * times.high(), 1),
-                                        account.soil().each(), Words.fixed(account.evaporationMm(), 1),
-                                        Words.amount(times.low()) + " to " + Words.amount(times.high()),
-                                        times.seen().words()));
+        double mm = account.weather().et0(account.index(day));
+        double litres = RootZone.litres(mm, account.state().bed().areaM2()) / account.soil().plants();
+        return Optional.of(
+                "Once full a tub wants about %s to %s l a day per %s on %s: its top × %s mm of evaporation × %s to %s (%s). Water until it runs out below."
+                        .formatted(Words.fixed(litres * times.low(), 1), Words.fixed(litres * times.high(), 1),
+                                account.soil().each(), Dates.shortDay(day), Words.fixed(mm, 1),
+                                Words.amount(times.low()), Words.amount(times.high()), times.seen().words()));
     }
 
     /** A period of a crop's year. */

@@ -73,7 +73,7 @@ class GroundsTest {
         String told = run("2026-07-10", "water", "tubs");
         assertThat(run("2026-03-20", "water", "tubs")).contains("Reckoned as open soil, it")
                 .doesNotContain("Next watering");
-        Matcher line = Pattern.compile("about (\\S+) to (\\S+) l a day per bush now: its top × (\\S+) mm")
+        Matcher line = Pattern.compile("about (\\S+) to (\\S+) l a day per bush on 10 Jul 2026: its top × (\\S+) mm")
                 .matcher(told);
         assertThat(line.find()).as(told).isTrue();
         double mm = Double.parseDouble(line.group(3));
@@ -81,7 +81,31 @@ class GroundsTest {
         assertThat(Double.parseDouble(line.group(1))).isCloseTo(0.25 * 1.5 * mm, within(0.1));
         assertThat(Double.parseDouble(line.group(2))).isCloseTo(0.25 * 2 * mm, within(0.1));
         assertThat(told).contains("(from memory)");
-        assertThat(run("2026-07-10", "water", "open")).doesNotContain("A tub wants");
+        assertThat(run("2026-07-10", "water", "open")).doesNotContain("a tub wants");
+    }
+
+    /** In November July's task tells a day in July, and not one in November. */
+    @ParameterizedTest
+    @CsvSource({"52, ross-on-wye, 2026-11-25, 2027", "-41, hobart, 2026-05-25, 2026-27"})
+    void a_task_ahead_tells_the_litres_of_its_own_day(double latitude, String climate, String today, String season)
+            throws IOException {
+        garden(latitude, climate, planted("a", "blueberry", "tubs"), planted("b", "blueberry", "tubs"));
+
+        String why = run(today, "why", "water-short@tubs@" + season);
+        assertThat(why).contains("l to fill the tubs, then some every day");
+        Matcher line = Pattern.compile("l a day per bush on .{11,12}: its top × (\\S+) mm").matcher(why);
+        assertThat(line.find()).as(why).isTrue();
+        assertThat(Double.parseDouble(line.group(1))).isGreaterThan(2);
+    }
+
+    @Test
+    void a_tub_without_a_texture_is_taken_for_a_bought_mix_and_says_so() throws IOException {
+        garden(52, "oxford", planted("a", "blueberry", "tubs"));
+        Path file = folder.resolve("garden.json");
+        Files.writeString(file, Files.readString(file).replace("120, \"texture\": \"peat\"", "120"));
+
+        assertThat(run("2026-07-10", "water", "tubs"))
+                .contains("the texture of the mix is not recorded, so peat or a potting mix of it is taken");
     }
 
     @Test
