@@ -86,7 +86,7 @@ class CuttingsGardenTest {
         assertThat(run("cuttings", "a", TODAY).out()).contains("Its plants: x, y.");
         assertThat(run("cuttings", TODAY).out()).contains("2 planted out 22 Nov 2026");
         assertThat(run("why", "--not", "first-cut-back", "x", TODAY).out()).contains("raised from own cuttings",
-                "it fires");
+                ": it is due on");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.oldwood.cli.year;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,9 @@ import org.oldwood.cli.command.ShownList;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Subject;
+import org.oldwood.facts.Subjects;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
@@ -80,7 +83,7 @@ public final class WhyCommand extends GardenCommand {
     private RuntimeException unknown(Plan plan) {
         List<String> ids = plan.tasks().stream().map(Task::id).toList();
         String hint = Nearest.to(named.get(0), ids).map("Did you mean \"%s\"?"::formatted)
-                .orElse("oldwood tasks --each lists them; oldwood why --not RULE SUBJECT tells why one is not there.");
+                .orElse("oldwood tasks --each lists them; oldwood why --not, with its id, tells why one is not there.");
         return usage("there is no task \"%s\" in this plan. %s".formatted(named.get(0), hint));
     }
 
@@ -112,24 +115,46 @@ public final class WhyCommand extends GardenCommand {
     }
 
     private int notFired(Planner planner, GardenFolder folder) {
-        refuseIf(named.size() != 2, "name a rule and a subject: oldwood why --not winter-cut bc-1");
-        Rule rule = planner.rules().find(named.get(0))
-                .orElseThrow(() -> notAmong("rule", named.get(0), planner.rules().ids()));
-        Optional<Subject> found = planner.subjects().find(named.get(1), rule.subject());
-        List<String> ids = planner.subjects().ofKind(rule.subject()).stream().map(Subject::id).toList();
-        Subject subject = found.orElseThrow(() -> notAmong(rule.subject(), named.get(1), ids));
-        List<Verdict> verdicts = planner.explain(rule, subject);
+        List<String> parts = named.size() == 1 ? List.of(named.get(0).split("@", -1)) : named;
+        refuseIf(parts.size() < 2,
+                "name a task, as oldwood tasks --each shows it, or a rule and a plant or bed: oldwood why --not winter-cut bc-1");
+        Rule rule = planner.rules().find(parts.get(0))
+                .orElseThrow(() -> notAmong("rule", parts.get(0), planner.rules().ids()));
+        List<Subject> found = in(planner.subjects(), rule, parts.get(1));
+        List<Verdict> verdicts = found.stream().flatMap(each -> planner.explain(rule, each).stream()).toList();
+        Plan plan = planner.plan();
         stopOnProblems(folder);
         if (json) {
-            out().json(new Answer(verdicts.stream().map(Answered::of).toList()));
-            return 0;
+            out().json(new Answer(verdicts.stream().map(each -> Answered.of(each, task(plan, each))).toList()));
+        } else if (found.stream().noneMatch(rule::concerns)) {
+            say(0, "The rule %s does not concern %s: it is for %s.", rule.id(), found.get(0).words(), forWhat(rule));
+        } else {
+            verdicts.stream().filter(each -> rule.concerns(each.situation().subject()))
+                    .forEach(each -> tell(each, task(plan, each), found.size() > 1));
         }
-        if (!rule.concerns(subject)) {
-            say(0, "The rule %s does not concern %s: it is for %s.", rule.id(), subject.words(), forWhat(rule));
-            return 0;
-        }
-        verdicts.forEach(this::tell);
         return 0;
+    }
+
+    /** The subjects of a rule that an id names, or that lie in that bed or hold that plant. */
+    private List<Subject> in(Subjects subjects, Rule rule, String place) {
+        Optional<Subject> exact = subjects.find(place, rule.subject());
+        if (exact.isPresent()) { return List.of(exact.get()); }
+        List<Subject> all = subjects.ofKind(rule.subject());
+        List<Subject> found = all.stream().filter(
+                each -> each.plants().stream().map(PlantState::plant).anyMatch(
+                        plant -> plant.id().equals(place) || plant.bed().equals(place)))
+                .toList();
+        if (found.isEmpty()) { throw notAmong("plant or bed", place, all.stream().map(Subject::id).toList()); }
+        return found;
+    }
+
+    /** What the plan has of it, an open repeat before one that is done. */
+    private static Optional<Task> task(Plan plan, Verdict verdict) {
+        return plan.tasks().stream()
+                .filter(task -> task.rule().id().equals(verdict.rule().id())
+                        && task.subject().id().equals(verdict.situation().subject().id())
+                        && task.season().equals(verdict.situation().season()))
+                .min(Comparator.comparing(Task::state));
     }
 
     private static String forWhat(Rule rule) {
@@ -139,24 +164,33 @@ public final class WhyCommand extends GardenCommand {
         return rule.forms().isEmpty() ? crops : crops + " grown as " + String.join(" or ", rule.forms());
     }
 
-    private void tell(Verdict verdict) {
+    private void tell(Verdict verdict, Optional<Task> task, boolean named) {
         String when = verdict.window()
                 .map(it -> ", from %s to %s".formatted(Dates.shortDay(it.first()), Dates.shortDay(it.last())))
                 .orElse("");
         String season = verdict.situation().season().label();
-        say(0, "Season %s%s: it %s.", season, when, verdict.due() ? "fires" : "does not fire");
+        String what = named ? verdict.situation().subject().words() + ", season" : "Season";
+        say(0, "%s %s%s: it is %s.", what, season, when, standing(verdict, task));
         if (!verdict.because().isEmpty()) { out().hanging("  - ", 4, verdict.because()); }
         verdict.reasons().forEach(reason -> out().hanging(reason.holds() ? "  yes: " : "  no:  ", 7, reason.words()));
+    }
+
+    private static String standing(Verdict verdict, Optional<Task> task) {
+        return task.map(it -> switch (it.state()) {
+            case OPEN -> "due on " + Dates.shortDay(it.day());
+            case DONE -> "noted as done";
+            case SKIPPED -> "noted as skipped";
+        }).orElse(verdict.due() ? "due, but not in this year's plan" : "not due");
     }
 
     /** The answer to {@code --not --json}. */
     private record Answer(List<Answered> verdicts) {}
 
-    private record Answered(String rule, String subject, String season, boolean due, String because,
+    private record Answered(String rule, String subject, String season, boolean due, String stands, String because,
             Optional<LocalDate> first, Optional<LocalDate> last, List<Reason> reasons) {
-        static Answered of(Verdict verdict) {
+        static Answered of(Verdict verdict, Optional<Task> task) {
             return new Answered(verdict.rule().id(), verdict.situation().subject().id(),
-                    verdict.situation().season().label(), verdict.due(), verdict.because(),
+                    verdict.situation().season().label(), verdict.due(), standing(verdict, task), verdict.because(),
                     verdict.window().map(Window::first), verdict.window().map(Window::last), verdict.reasons());
         }
     }
