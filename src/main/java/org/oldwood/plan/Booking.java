@@ -108,11 +108,12 @@ public final class Booking {
                 : List.of();
     }
 
-    /** What the grower has to note, for only they can tell it: the fields that such an entry must have. */
+    /** What the grower has to note, for only they can tell it: the fields that tell most, as in the kind's example. */
     public static Optional<String> toNote(Task task) {
         if (!of(task).isEmpty() || task.rule().doneBy().kinds().isEmpty()) { return Optional.empty(); }
         EntryKind kind = task.rule().doneBy().kinds().get(0);
-        List<String> wanted = kind.fields().stream().filter(EntryField::required).map(EntryField::key).toList();
+        List<String> wanted = kind.fields().stream().map(EntryField::key)
+                .filter(key -> kind.example().contains("--" + key + " ")).toList();
         return wanted.isEmpty() ? Optional.empty()
                 : Optional.of("note %s (%s)".formatted(kind.key(), String.join(", ", wanted)));
     }

@@ -95,6 +95,20 @@ class StartTest {
     }
 
     @Test
+    void a_day_in_the_table_wins_over_the_year_and_it_is_said() throws IOException {
+        Files.writeString(folder.resolve("stock.csv"),
+                "crop,number,bed,planted\nredcurrant,1,wall,2019-11-20\nredcurrant,1,wall,\n");
+
+        Cli.Result result = Cli.in(folder).run("start", "new", "--name", "New", "--at", "52,-2", "--stock", "stock.csv",
+                "--planted", "2021", "--zone", "Europe/London");
+
+        assertThat(result.err().replaceAll("\\s+", " "))
+                .contains("What the column planted says wins; --planted 2021 is for the lines without.");
+        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines()).anyMatch(line -> line.contains("2019-11-20"))
+                .anyMatch(line -> line.contains("2021-03-01"));
+    }
+
+    @Test
     void a_folder_that_cannot_be_written_leaves_nothing() throws IOException {
         Files.writeString(folder.resolve("file"), "x");
 

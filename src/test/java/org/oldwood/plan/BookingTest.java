@@ -71,7 +71,10 @@ class BookingTest {
         assertThat(Booking.of(count)).isEmpty();
         assertThat(Booking.scales(count)).isFalse();
         assertThat(Booking.plants(count)).isEmpty();
-        assertThat(Booking.toNote(count)).hasValueSatisfying(said -> assertThat(said).startsWith("note counted ("));
+        assertThat(Booking.toNote(count)).contains("note counted (plant, stems)");
+        Task test = garden().plan("2026-12-05").tasks().stream().filter(task -> task.rule().id().equals("soil-test"))
+                .findFirst().orElseThrow();
+        assertThat(Booking.toNote(test)).as("a test without its pH tells nothing").contains("note soil-test (bed, ph)");
     }
 
     /** 3 bushes are fed: the amount that the task still has is all the last one's. */

@@ -80,6 +80,9 @@ public final class StartCommand extends GardenCommand {
         List<Planting> plantings = plantings(new Stock(crops, problems), problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         planted.ifPresent(year -> plantedIn(year, site));
+        if (planted.isPresent() && plantings.stream().anyMatch(each -> each.planted().isPresent() || each.year().isPresent())) {
+            tell("What the column planted says wins; --planted %s is for the lines without.".formatted(planted.get()));
+        }
         NewGarden garden = new NewGarden(crops);
         garden.plant(plantings, each -> plantedIn(each.year().or(() -> planted)
                 .orElseThrow(() -> usage("say with --planted in which year it was planted")), site));
