@@ -122,7 +122,7 @@ function turn(to, part) {
 function rounds() {
   page('To do now', garden.rounds.length === 0 ? make('p', {}, 'Nothing is due in the next days.') : null,
     make('div', { class: 'list' }, ...garden.rounds.map((round, at) => button(
-      `${round.title}: ${round.lines.length === 1 ? '1 job' : `${round.lines.length} jobs`}${round.minutes ? `, ${round.minutes} min` : ''}, until ${day(round.until)}`,
+      `${round.title} (${round.lines.length === 1 ? '1 job' : `${round.lines.length} jobs`}${round.minutes ? `, ${round.minutes} min` : ''}), until ${day(round.until)}`,
       () => open(at)))));
 }
 

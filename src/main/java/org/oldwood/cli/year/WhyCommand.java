@@ -140,10 +140,8 @@ public final class WhyCommand extends GardenCommand {
         Optional<Subject> exact = subjects.find(place, rule.subject());
         if (exact.isPresent()) { return List.of(exact.get()); }
         List<Subject> all = subjects.ofKind(rule.subject());
-        List<Subject> found = all.stream().filter(
-                each -> each.plants().stream().map(PlantState::plant).anyMatch(
-                        plant -> plant.id().equals(place) || plant.bed().equals(place)))
-                .toList();
+        List<Subject> found = all.stream().filter(each -> each.plants().stream().map(PlantState::plant)
+                .anyMatch(plant -> plant.id().equals(place) || plant.bed().equals(place))).toList();
         if (found.isEmpty()) { throw notAmong("plant or bed", place, all.stream().map(Subject::id).toList()); }
         return found;
     }

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenState;
@@ -22,9 +23,10 @@ import org.oldwood.plan.Task;
 final class Diary {
     private static final int MOST_A_DAY = 3;
     private static final int MOST_A_WEEK = 4;
+    private static final int FORTNIGHT = 14;
 
-    /** Fewer limits each time that no day is found: without that of the week, of the day, of keeping apart. */
-    private static final int ALL_LIMITS = 3;
+    /** Fewer limits each time that no day is found: without a fortnight, the week's, the day's, keeping apart. */
+    private static final int ALL_LIMITS = 4;
 
     private final GardenState state;
     private final Garden garden;
@@ -32,6 +34,9 @@ final class Diary {
     private final Map<LocalDate, Integer> onDay = new HashMap<>();
     private final Map<LocalDate, Integer> inWeek = new HashMap<>();
     private final Map<LocalDate, Double> minutes = new HashMap<>();
+
+    /** The days given so far to looks for which once in two weeks is enough. */
+    private final TreeSet<LocalDate> looks = new TreeSet<>();
 
     /** The rules that some other rule comes after. */
     private final Set<String> firsts = new HashSet<>();
@@ -78,6 +83,7 @@ final class Diary {
         }
         List<Task> tagged = due.stream().filter(task -> !task.tags().isEmpty()).toList();
         LocalDate day = free(round, tagged, first, last);
+        if (isLook(round)) { looks.add(day); }
         take(round, due, day);
         return day;
     }
@@ -85,15 +91,22 @@ final class Diary {
     private LocalDate free(Round round, List<Task> tagged, LocalDate first, LocalDate last) {
         LocalDate wanted = earliest(latest(round.day(), first), last);
         double takes = round.minutes();
+        LocalDate looked = isLook(round) ? looks.lower(week(round.day())) : null;
+        LocalDate apart = looked == null ? first : looked.plusDays(FORTNIGHT);
         for (int limits = ALL_LIMITS; limits >= 0; limits--) {
             for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
-                if (fits(takes, tagged, day, limits)) { return day; }
+                if ((limits < ALL_LIMITS || !day.isBefore(apart)) && fits(takes, tagged, day, limits)) { return day; }
             }
             for (LocalDate day = wanted.minusDays(1); !day.isBefore(first); day = day.minusDays(1)) {
-                if (fits(takes, tagged, day, limits)) { return day; }
+                if ((limits < ALL_LIMITS || !day.isBefore(apart)) && fits(takes, tagged, day, limits)) { return day; }
             }
         }
         return wanted;
+    }
+
+    /** Whether once in two weeks is enough for some of it. */
+    private static boolean isLook(Round round) {
+        return round.due().stream().anyMatch(round.kind()::isEveryOtherWeek);
     }
 
     private boolean fits(double takes, List<Task> tagged, LocalDate day, int limits) {

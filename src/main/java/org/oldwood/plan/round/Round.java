@@ -3,6 +3,7 @@ package org.oldwood.plan.round;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +15,6 @@ import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
-import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
@@ -75,19 +75,21 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return tasks.stream().mapToDouble(task -> task.minutes().orElse(0.0)).sum();
     }
 
-    /** How many bushes it goes to, each once; 0 where it is not about plants. */
+    /** How many bushes and rows it goes to, each once; 0 where it is not about plants. */
     public int bushes() {
-        return plants().values().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+        return bushes(true) + bushes(false);
     }
 
-    private Map<String, PlantState> plants() {
-        Map<String, PlantState> plants = new LinkedHashMap<>();
+    /** How many rows of canes, or how many bushes. */
+    private int bushes(boolean rows) {
+        Map<String, Integer> plants = new HashMap<>();
         for (Task task : left()) {
-            if (Set.of("plant", "stand").contains(task.subject().kind())) {
-                task.subject().plants().forEach(plant -> plants.put(plant.plant().id(), plant));
+            if (Set.of("plant", "stand").contains(task.subject().kind())
+                    && task.subject().crop().filter(Crop::inRows).isPresent() == rows) {
+                task.subject().plants().forEach(plant -> plants.put(plant.plant().id(), plant.plant().bushes()));
             }
         }
-        return plants;
+        return plants.values().stream().mapToInt(Integer::intValue).sum();
     }
 
     /** What its title counts: what is left, or all of one that is finished. */
@@ -129,10 +131,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return List.copyOf(totals.values());
     }
 
-    /** What to take along, in words: the tools, then each material with its amount. */
+    /** What to take along, in words: the tools, then each material as it is weighed. */
     public List<String> takeAlong() {
         List<String> all = new ArrayList<>(kind.tools());
-        materials().forEach(material -> all.add("%s of %s".formatted(material.inWords(), material.name())));
+        materials().forEach(material -> all
+                .add("%s of %s".formatted(Purchase.measured(material.amount(), material.unit()), material.name())));
         return all;
     }
 
@@ -141,30 +144,38 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return !wishes.never().contains(kind.id()) && (!kind.optional() || wishes.morePlants());
     }
 
-    /** {@code 7 bushes}, {@code 2 rows}; empty where it is not about plants. */
+    /** {@code 7 bushes}, {@code 2 rows}, {@code 9 plants} for both; empty where it is not about plants. */
     public String bushesInWords() {
-        int bushes = bushes();
-        boolean rows = all().stream().allMatch(task -> task.subject().crop().filter(Crop::inRows).isPresent());
-        return bushes == 0 ? "" : Words.count(bushes, rows ? "row" : "bush", rows ? "rows" : "bushes");
+        int rows = bushes(true);
+        return bushes() == 0 ? ""
+                : rows == 0 ? Words.count(bushes(), "bush", "bushes")
+                        : Words.count(bushes(), rows < bushes() ? "plant" : "row", rows < bushes() ? "plants" : "rows");
     }
 
     /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
     public String title() {
         String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
         String where = where();
-        String count = bushes() == 0 ? "" : ": " + bushes();
-        // how many beds says less than how many of what; which bed, more
-        String few = beds().size() > 1 ? many : count + where;
         List<String> names = names();
-        Stream<String> placed = names.stream().flatMap(name -> Stream.of(name + many + where, name + few));
-        Stream<String> all = names.stream()
-                .flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count));
+        Stream<String> placed = names.stream().flatMap(name -> Stream.of(name + many + where, few(name, many, where)));
+        Stream<String> all = names.stream().flatMap(
+                name -> Stream.of(name + many + where, few(name, many, where), name + many, few(name, many, ""), name));
         // on a walk, what is done says more than where
         return (kind.by() == RoundKind.By.WEEK ? all : Stream.concat(placed, all))
                 .filter(title -> title.length() <= LONGEST_TITLE).findFirst().orElseGet(() -> {
                     String brief = names.get(names.size() - 1);
                     return brief.substring(0, Math.min(brief.length(), LONGEST_TITLE));
                 });
+    }
+
+    /**
+     * A bare number says of what only behind the bushes' own name. How many beds says less than how many of what; which
+     * bed, more.
+     */
+    private String few(String name, String many, String where) {
+        boolean named = kind.by() != RoundKind.By.WEEK && bushes(true) == 0 && name.endsWith(crop());
+        String count = named && (where.isEmpty() || beds().size() == 1) ? ": " + bushes() : many;
+        return name + count + (beds().size() > 1 ? "" : where);
     }
 
     /** What is done, in all its steps, the first two of them, or by the kind's own title. */

@@ -75,14 +75,18 @@ public record RoundKind(String id, String title, @Key("by") Optional<By> saidBy,
     /** The day for a task: its own, but of a job of every other week one of such a week, as far as that is in time. */
     LocalDate day(Task task, LocalDate today) {
         LocalDate day = task.day();
-        boolean waits = task.state() == Task.State.OPEN
-                && jobs.stream().anyMatch(job -> job.everyOtherWeek && job.rules.contains(task.rule().id()))
+        boolean waits = task.state() == Task.State.OPEN && isEveryOtherWeek(task)
                 && Math.floorMod(ChronoUnit.WEEKS.between(FIRST_MONDAY, day), 2) == 1;
         if (!waits) { return day; }
         LocalDate before = day.minusDays(7);
         LocalDate after = day.plusDays(7);
         return !before.isBefore(task.window().first()) && !before.isBefore(today) ? before
                 : after.isAfter(task.window().last()) ? day : after;
+    }
+
+    /** Whether once in two weeks is enough for it. */
+    boolean isEveryOtherWeek(Task task) {
+        return jobs.stream().anyMatch(job -> job.everyOtherWeek && job.rules.contains(task.rule().id()));
     }
 
     private String part(String season, String part) { return "%s@%s.%s".formatted(id, season, part); }

@@ -94,6 +94,20 @@ class RoundsTest {
         assertThat(fortnights).hasSizeBetween(3, 27).doesNotHaveDuplicates().allMatch(week -> week % 2 == 0);
     }
 
+    /** Nor 9 days after the last look, where all of the walk is in time on a later working day of its week. */
+    @Test
+    void looks_lie_two_weeks_apart() throws IOException {
+        List<LocalDate> looks = rounds("fire-station-hedges", LocalDate.parse("2026-11-25")).stream()
+                .filter(Round::open)
+                .filter(round -> round.due().stream().anyMatch(task -> task.rule().id().startsWith("look-")))
+                .map(Round::day).sorted().toList();
+
+        assertThat(looks).hasSizeGreaterThan(3);
+        for (int i = 1; i < looks.size(); i++) {
+            assertThat(ChronoUnit.DAYS.between(looks.get(i - 1), looks.get(i))).as("%s", looks).isGreaterThan(13);
+        }
+    }
+
     /** Seen as soon as a year begins, a garden's rounds are spread, in order, on the days on which one works. */
     @ParameterizedTest
     @CsvSource({"terrace-school,2026-11-25", "fire-station-hedges,2027-05-10"})
@@ -188,6 +202,34 @@ class RoundsTest {
         assertThat(round(garden, day, id).title()).isEqualTo("Soil test, 2 beds");
     }
 
+    /** A bare number says of what only behind the bushes' own name; a row of canes is no bush. */
+    @ParameterizedTest
+    @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-05-20", "fire-station-hedges,2027-05-10"})
+    void a_title_says_what_it_counts(String garden, LocalDate day) throws IOException {
+        List<Round> rounds = rounds(garden, day);
+
+        assertThat(rounds).filteredOn(round -> round.kind().by() == RoundKind.By.WEEK).extracting(Round::title)
+                .noneMatch(title -> title.matches(".*: \\d+"));
+        assertThat(rounds)
+                .filteredOn(round -> round.all().stream()
+                        .allMatch(task -> task.subject().crop().filter(crop -> crop.inRows()).isPresent()))
+                .isNotEmpty().allSatisfy(round -> assertThat(round.bushesInWords()).doesNotContain("bush"));
+    }
+
+    @Test
+    void a_walk_to_a_row_and_bushes_counts_both() {
+        SmallGarden garden = currants(new SmallGarden(52, "{'id':'a','name':'Bed A','areaM2':9}", ""))
+                .note("2020-05-15", "'planted','plant':'ra','crop':'summer-raspberry','bed':'a','lengthM':3");
+        Round walk = ROUNDS.of(garden.plan("2027-06-20"), garden.on("2027-06-20")).stream()
+                .filter(round -> round.kind().by() == RoundKind.By.WEEK)
+                .filter(round -> round.tasks().stream().map(task -> task.rule().id()).toList()
+                        .containsAll(List.of("pick-raspberries", "pick-currants")))
+                .findFirst().orElseThrow();
+
+        assertThat(walk.bushesInWords()).matches("\\d plants");
+        assertThat(walk.title()).isEqualTo("Pick, feel soil and look for pests");
+    }
+
     @Test
     void what_to_take_along_is_tools_and_sums_of_materials() throws IOException {
         Round feed = rounds("terrace-school", LocalDate.of(2026, 11, 25)).stream()
@@ -195,7 +237,7 @@ class RoundsTest {
         double grams = feed.tasks().stream().flatMap(task -> task.amount().orElseThrow().buys().stream())
                 .filter(buys -> buys.material().equals("poultry-pellets")).mapToDouble(buys -> buys.amount()).sum();
 
-        assertThat(feed.takeAlong()).startsWith("scale", "bucket");
+        assertThat(feed.takeAlong()).startsWith("scale", "bucket").noneMatch(each -> each.contains("pack"));
         assertThat(feed.materials()).filteredOn(sum -> sum.material().equals("poultry-pellets")).singleElement()
                 .satisfies(sum -> assertThat(sum.amount()).isEqualTo(grams).isPositive());
         assertThat(feed.cautions()).isNotEmpty().doesNotHaveDuplicates();
