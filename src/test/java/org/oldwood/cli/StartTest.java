@@ -104,8 +104,8 @@ class StartTest {
 
         assertThat(result.err().replaceAll("\\s+", " "))
                 .contains("What the column planted says wins; --planted 2021 is for the lines without.");
-        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines()).anyMatch(line -> line.contains("2019-11-20"))
-                .anyMatch(line -> line.contains("2021-03-01"));
+        assertThat(Files.readString(folder.resolve("new/journal.jsonl")).lines())
+                .anyMatch(line -> line.contains("2019-11-20")).anyMatch(line -> line.contains("2021-03-01"));
     }
 
     @Test

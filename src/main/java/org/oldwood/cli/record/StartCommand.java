@@ -80,7 +80,8 @@ public final class StartCommand extends GardenCommand {
         List<Planting> plantings = plantings(new Stock(crops, problems), problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         planted.ifPresent(year -> plantedIn(year, site));
-        if (planted.isPresent() && plantings.stream().anyMatch(each -> each.planted().isPresent() || each.year().isPresent())) {
+        if (planted.isPresent()
+                && plantings.stream().anyMatch(each -> each.planted().isPresent() || each.year().isPresent())) {
             tell("What the column planted says wins; --planted %s is for the lines without.".formatted(planted.get()));
         }
         NewGarden garden = new NewGarden(crops);
