@@ -39,6 +39,9 @@ final class Placement {
     /** What was planned, by the words that a clash tells of it. */
     private final Map<String, Task> byWords = new HashMap<>();
 
+    private final List<String> notices = new ArrayList<>();
+    private final List<Task> unplaced = new ArrayList<>();
+
     private Placement(Situation.World world, KeepApart apart, Set<String> yielding) {
         this.world = world;
         this.garden = world.state().garden();
@@ -60,21 +63,20 @@ final class Placement {
     private Plan place(List<Task> tasks, LocalDate until, List<Missed> missed) {
         Set<String> last = Set.copyOf(yielding);
         Map<String, Integer> depth = depths(tasks);
-        List<String> notices = new ArrayList<>();
         List<Task> done = new ArrayList<>(tasks.size());
         List<Task> ordered = new ArrayList<>(tasks);
         ordered.sort(Comparator.comparing((Task task) -> last.contains(task.id()))
                 .thenComparing(task -> depth.getOrDefault(task.rule().id(), 0)).thenComparing(BY_WINDOW));
         for (Task task : ordered) {
             if (task.state() == Task.State.OPEN) {
-                one(task, notices).ifPresent(done::add);
+                one(task).ifPresent(done::add);
             } else {
                 remember(task, task.day());
                 done.add(task);
             }
         }
         done.sort(BY_DAY);
-        return new Plan(world.today(), until, done, notices, missed);
+        return new Plan(world.today(), until, done, notices, missed, unplaced);
     }
 
     private static final Comparator<Task> BY_WINDOW = Comparator.comparing((Task task) -> task.window().first())
@@ -103,13 +105,14 @@ final class Placement {
         return depth;
     }
 
-    private Optional<Task> one(Task task, List<String> notices) {
+    private Optional<Task> one(Task task) {
         LocalDate earliest = earliest(task);
         LocalDate wanted = latest(task.day(), earliest);
         LocalDate day = earliest.isAfter(task.window().last()) ? task.window().last() : dayFor(task, wanted, earliest);
         Optional<LocalDate> apartDay = awayFromOthers(task, day).or(() -> awayFromOthers(task, earliest));
         if (apartDay.isEmpty()) {
             notices.add(clashNotice(task, day));
+            unplaced.add(task);
             return Optional.empty();
         }
         if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
@@ -145,8 +148,8 @@ final class Placement {
         }
         if (garden.minutesPerDay() != 0) { minutes.merge(day, task.minutes().orElse(0.0), Double::sum); }
         Set<String> tags = task.tags();
-        if (!tags.isEmpty()) {
-            String words = task.title() + ", planned for " + day;
+        if (!tags.isEmpty() && task.state() != Task.State.SKIPPED) {
+            String words = task.title() + (task.state() == Task.State.OPEN ? ", planned for " : ", done on ") + day;
             task.subject().bed().ifPresent(bed -> apart.given(bed.bed().id(), day, tags, words));
             if (task.state() == Task.State.OPEN) { byWords.put(words, task); }
         }

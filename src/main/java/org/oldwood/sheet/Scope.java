@@ -10,8 +10,7 @@ public record Scope(Optional<String> bed, Optional<String> plant) {
     /** The tasks of this part of the garden, those that were missed too. */
     public Plan part(Plan plan) {
         return isWhole() ? plan
-                : new Plan(plan.from(), plan.until(), plan.tasks().stream().filter(this::holds).toList(),
-                        plan.notices(),
+                : plan.part(plan.tasks().stream().filter(this::holds).toList(),
                         plan.missed().stream().filter(missed -> plant.isEmpty() && missed.bed().equals(bed)).toList());
     }
 

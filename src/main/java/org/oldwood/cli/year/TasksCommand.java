@@ -75,7 +75,7 @@ public final class TasksCommand extends GardenCommand {
         }
         Plan whole = planned.plan();
         List<Task> chosen = whole.tasks().stream().filter(this::chosen).toList();
-        Plan plan = new Plan(whole.from(), whole.until(), chosen, whole.notices(), missed(whole));
+        Plan plan = whole.part(chosen, missed(whole));
         Rounds kinds = Rounds.read(folder().documents());
         List<Round> rounds = kinds.of(plan, planned.state());
         if (json) {

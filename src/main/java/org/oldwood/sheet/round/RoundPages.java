@@ -130,9 +130,8 @@ public final class RoundPages {
     private List<String> buy(List<Round> those) {
         List<Task> tasks = those.stream().flatMap(round -> round.tasks().stream())
                 .sorted(Comparator.comparing(Task::day)).toList();
-        Plan part = new Plan(plan.from(), plan.until(), tasks, List.of(), List.of());
         return ShoppingList
-                .of(part, world.state().garden()).items().stream().map(item -> "%s, %s, by %s"
+                .of(plan.part(tasks, List.of()), world.state().garden()).items().stream().map(item -> "%s, %s, by %s"
                         .formatted(item.total().name(), item.total().inWords(), Dates.dayMonth(item.neededBy())))
                 .toList();
     }

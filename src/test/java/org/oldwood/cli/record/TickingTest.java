@@ -102,6 +102,29 @@ class TickingTest {
                 .doesNotContain("never counted");
     }
 
+    /** In February the plan keeps the bed for the spring feed; who limed all the same limed what was planned in December. */
+    @Test
+    void lime_that_has_given_way_is_booked_where_it_was_given_after_all() throws IOException {
+        String lime = "lime@blackcurrant-bed@2027";
+        ok("note", "soil-test", "--bed=blackcurrant-bed", "--ph=5.5", "--date=2026-11-25", "--today=2026-12-01");
+        assertThat(ok("tasks", "--each", "--today=2026-12-01")).contains(lime);
+        Cli.Result february = run("tasks", "--each", "--today=2027-02-12");
+        assertThat(february.out()).doesNotContain(lime);
+        assertThat(february.err()).contains("Lime blackcurrant-bed gives way");
+
+        ok("note", "done", lime, "--today=2027-02-12");
+        assertThat(journal("limed")).singleElement().asString().contains("ground-limestone", "\"planned\":true");
+        assertThat(run("tasks", "--today=2027-02-13").err()).contains("limed ground-limestone");
+    }
+
+    @Test
+    void lime_that_was_left_out_keeps_nothing_away() {
+        ok("note", "soil-test", "--bed=blackcurrant-bed", "--ph=5.5", "--date=2026-11-25", "--today=2026-12-01");
+        ok("note", "skipped", "lime@blackcurrant-bed@2027", "--today=2027-02-01");
+
+        assertThat(run("tasks", "--today=2027-02-02").err()).doesNotContain("gives way");
+    }
+
     @Test
     void the_second_dressing_comes_after_a_first_that_was_ticked_off() {
         ok("note", "done", FEED, MARCH);
