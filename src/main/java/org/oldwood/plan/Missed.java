@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.words.Dates;
 
 /**
@@ -24,28 +25,35 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
             .<Missed>comparingInt(missed -> -missed.rule.ifMissed().harm())
             .thenComparing(Missed::last, Comparator.reverseOrder()).thenComparing(Missed::task);
 
-    /** A kind of work in a bed: what may be done instead of a missed job is looked for among these. */
-    private record RuleInBed(String rule, Optional<String> bed) {}
+    /** A kind of work on a subject or in a bed: what may be done instead of a missed job is looked for among these. */
+    private record Work(String rule, String where) {}
 
     /**
      * All with what to do instead where that is still to be done within a year, else that it is too late; most harmful
      * first.
      */
     static List<Missed> against(List<Task> tasks, List<Missed> all) {
-        Map<RuleInBed, Task> open = new HashMap<>();
+        Map<Work, Task> open = new HashMap<>();
         for (Task task : tasks) {
             if (task.state() == Task.State.OPEN) {
-                Optional<String> in = task.subject().bed().map(bed -> bed.bed().id());
-                open.putIfAbsent(new RuleInBed(task.rule().id(), in), task);
+                open.putIfAbsent(new Work(task.rule().id(), task.subject().id()), task);
+                task.rule().after()
+                        .forEach(rule -> open.putIfAbsent(new Work("after " + rule, task.subject().id()), task));
+                task.subject().bed()
+                        .ifPresent(in -> open.putIfAbsent(new Work(task.rule().id(), "in " + in.bed().id()), task));
             }
         }
         return all.stream().map(missed -> missed.against(open)).sorted(MOST_HARMFUL_FIRST).toList();
     }
 
-    private Missed against(Map<RuleInBed, Task> open) {
+    /** On the same plant if that may be, by the work named or what follows on the missed one; else in its bed. */
+    private Missed against(Map<Work, Task> open) {
         IfMissed missed = rule.ifMissed();
         if (missed.then() == IfMissed.Then.LAPSED) { return this; }
-        String words = missed.instead().flatMap(other -> Optional.ofNullable(open.get(new RuleInBed(other, bed))))
+        String words = missed.instead().flatMap(other -> Stream
+                .of(new Work(other, subject), new Work("after " + rule.id(), subject),
+                        new Work(other, "in " + bed.orElse("")))
+                .flatMap(work -> Optional.ofNullable(open.get(work)).stream()).findFirst())
                 .filter(task -> task.window().first().isBefore(last.plusYears(1)))
                 .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then)).orElse("Too late now.");
         return new Missed(task, rule, title, subject, bed, last, words.strip());

@@ -174,6 +174,22 @@ class MissedTest {
                 .isEqualTo("cut and 1 more, until 31 Mar 2027. Too late now.");
     }
 
+    /** Of a bush that is done nothing is to be done instead; where other work follows on the missed one, that is. */
+    @Test
+    void what_to_do_instead_is_of_the_same_bush() {
+        String open = OwnRules.span("06-01", "06-30") + ",'doneBy':['inspected']";
+        rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'instead','instead':'thin'"))
+                .rule("thin", "plant", open + ",'title':'Thin {subject}'")
+                .rule("count", "plant", MARCH + ",'doneBy':['counted']" + missed(1, "'instead','instead':'none'"))
+                .rule("none", "bed", MARCH).rule("cut-old", "plant", open + ",'after':['count'],'title':'Clear {subject}'");
+        SmallGarden garden = garden().note("2021-11-15", BUSH.replace("bc-1", "bc-2")).note("2027-03-05",
+                "'pruned','plant':'bc-1','stems':{'3':1}");
+
+        assertThat(Missed.lines(rules.plan(garden, "2027-05-12").missed(), 10)).startsWith(
+                "cut, until 31 Mar 2027. Too late; instead: Thin blackcurrant bc-2.",
+                "count and 1 more, until 31 Mar 2027. Too late; instead: Clear blackcurrant bc-1.");
+    }
+
     /** From the day on which the record was begun, whether or not anything was noted. */
     @ParameterizedTest(name = "begun {0}: {1}")
     @CsvSource({"2027-03-31, 1", "2027-04-01, 0"})
