@@ -11,6 +11,7 @@ import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.MeasureWords;
 import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.craft.water.CropWater;
@@ -110,19 +111,20 @@ record CuttingsAmounts(LotBook book, CuttingsAdvisor facts) {
 
     private Amount expected(LotState lot, Forecast forecast) {
         return Amount.of(forecast.alive(), "cuttings",
-                "%s struck, %s; about %s should root".formatted(lot.struck(),
+                "%s struck, %s; about %s should root%s".formatted(lot.struck(),
                         book.counts(lot).wasCounted() ? forecast.alive() + " alive at the last count"
                                 : "none counted yet",
-                        Words.one(forecast.rooted().mean())),
-                chain(lot, forecast), CuttingsAdvisor.sources(forecast.course())).withLines(outlook(forecast));
+                        Words.one(forecast.rooted().mean()), unsound(lot)),
+                chain(lot, forecast), CuttingsAdvisor.sources(forecast.course())).withLines(outlook(lot, forecast));
     }
 
     private Amount standing(LotState lot, Forecast forecast) {
         LotCounts counts = book.counts(lot);
         String number = counts.alive() + (counts.alive() == 1 ? " plant" : " plants");
         return Amount.of(counts.alive(), "plants", number
-                + (counts.wasCounted() ? ", counted " + Dates.shortDay(counts.countedOn()) : " at most; never counted"),
-                chain(lot, forecast), CuttingsAdvisor.sources(forecast.course())).withLines(outlook(forecast));
+                + (counts.wasCounted() ? ", counted " + Dates.shortDay(counts.countedOn()) : " at most; never counted")
+                + unsound(lot), chain(lot, forecast), CuttingsAdvisor.sources(forecast.course()))
+                .withLines(outlook(lot, forecast));
     }
 
     private Amount water(Situation s, Forecast forecast) {
@@ -143,11 +145,24 @@ record CuttingsAmounts(LotBook book, CuttingsAdvisor facts) {
                 week.get().sources());
     }
 
-    private static List<String> outlook(Forecast forecast) {
-        return List.of(
+    /** What bars the bush that the cuttings are of: found after the strike, it bars them too. */
+    private List<ParentHealth.Warning> bars(LotState lot) {
+        return book.parentHealth(lot).filter(health -> !health.fit()).map(ParentHealth::warnings).orElse(List.of());
+    }
+
+    private String unsound(LotState lot) {
+        return bars(lot).isEmpty() ? "" : "; their parent %s is not sound".formatted(lot.parent().orElse(""));
+    }
+
+    private List<String> outlook(LotState lot, Forecast forecast) {
+        List<String> lines = new ArrayList<>();
+        bars(lot).stream().limit(1).forEach(bar -> lines.add("Parent %s: %s These may carry it: plant none of them out."
+                .formatted(lot.parent().orElse(""), bar.words())));
+        lines.add(
                 "Expected in the end: %s plants (nine times in ten %s or more); first pick in season %s, full crop in %s, if %s."
                         .formatted(Words.one(forecast.plants().mean()), forecast.plants().quantile(1 - SURE),
                                 forecast.line().firstPick().label(), forecast.line().fullCrop().label(),
                                 forecast.course().cut().words()));
+        return lines;
     }
 }

@@ -139,6 +139,20 @@ class CuttingsAdvisorTest {
         assertThat(task.amount().orElseThrow().arithmetic()).anyMatch(line -> line.startsWith("10 alive, of whom"));
     }
 
+    /** What goes with every cutting went with those that were struck before it was seen. */
+    @Test
+    void a_bush_found_sick_after_the_strike_is_told_with_its_cuttings() {
+        TestGarden garden = north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20",
+                "'lot': 'a', 'alive': 10");
+        garden.note("inspected", "2026-07-01", "'plant': 'bc', 'finding': 'reversion'");
+
+        Task lift = garden.task("2026-11-25", "lift@a@2027");
+        assertThat(lift.amount().orElseThrow().words())
+                .isEqualTo("10 plants, counted 20 May 2026; their parent bc is not sound");
+        assertThat(lift.amount().orElseThrow().lines()).first().asString().contains("goes with every cutting",
+                "plant none of them out");
+    }
+
     @Test
     void a_lift_that_was_noted_is_not_asked_for_again_a_year_later() {
         TestGarden garden = north().note("struck", "2024-11-20", LOT).note("lifted", "2025-11-15",
