@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +60,25 @@ class FeedCommandTest {
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");
+    }
+
+    /** Clark and Zheng 2020: 0.3 g N a litre of mix and season; 40 l at 21 % N are 57 g, however many parts it is given in. */
+    @ParameterizedTest
+    @CsvSource({"52, 0, 2027-02-01", "-43.5, 172.6, 2026-08-01"})
+    void a_tubs_parts_come_to_its_years_need(double latitude, double longitude, String today) throws IOException {
+        Files.writeString(folder.resolve("garden.json"), """
+                {"format": 1, "name": "Tubs", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                 "site": {"latitude": %s, "longitude": %s, "zone": "UTC"}, "materials": ["ammonium-sulphate"],
+                 "beds": [{"id": "tubs", "areaM2": 0.3, "tubLitres": 40}]}
+                """.formatted(latitude, longitude));
+        Files.writeString(folder.resolve("journal.jsonl"), """
+                {"id":"e1","date":"2024-07-01","entry":"planted","plant":"bl","crop":"blueberry","bed":"tubs","bushes":2}
+                """);
+
+        Matcher bought = Pattern.compile("ammonium sulphate: (\\d+) g")
+                .matcher(Cli.in(folder).run("shopping", "--today", today).out());
+        assertThat(bought.find()).isTrue();
+        assertThat(Integer.parseInt(bought.group(1))).isBetween(52, 60);
     }
 
     /** Lime of October drives the ammonium of December off: said of the feed and of the whole plan, nowhere else. */
