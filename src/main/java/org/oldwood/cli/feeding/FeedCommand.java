@@ -9,6 +9,7 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.StandFeed;
@@ -65,10 +66,13 @@ public final class FeedCommand extends GardenCommand {
     }
 
     private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
+        // a first dressing that nobody gave in its time, or that lime keeps away, is not told as one to give
+        Budget budget = next.task().filter(task -> task.rule().amount().filter("feed-second"::equals).isPresent())
+                .map(task -> food.budget(books, 1)).orElseGet(() -> food.budget(books, season));
         return new FeedSheet(stand.words() + ", season " + season.label(),
                 new FeedSheet.Of(Optional.of(stand.id()), food.crop().id(), stand.bed().map(bed -> bed.bed().id()),
                         Optional.of(season.label())),
-                food.budget(books, season), Optional.empty(), food.lines(season), food.assumed(),
+                budget, Optional.empty(), food.lines(season), food.assumed(),
                 food.otherSchools(books), Optional.of(next.words()));
     }
 }

@@ -57,6 +57,8 @@ class FeedCommandTest {
 
         assertThat(feed).contains("in early December: ", "no later than 30 December").doesNotContain("June",
                 "in the south", "Great Britain");
+        // what lapsed in September is no longer told as to be given at bud burst
+        assertThat(feed).contains("Give in early December").doesNotContain("Give at bud burst");
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");
