@@ -40,6 +40,13 @@ public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, doub
         }
     }
 
+    /** What to do before more follows on what was given since the test. */
+    Optional<String> retest(double more) {
+        return more > 0 && givenSinceTest > 0
+                ? Optional.of("What was given since the test may be enough: test again before you give more.")
+                : Optional.empty();
+    }
+
     /** Refuses a pH that no soil has. */
     public static void checkPh(double ph, String what) {
         if (!(ph >= LEAST_PH && ph <= MOST_PH)) { throw wrong("ph-out-of-range", what, Words.fixed(ph, 2)); }

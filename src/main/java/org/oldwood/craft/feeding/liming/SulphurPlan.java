@@ -106,6 +106,7 @@ public final class SulphurPlan {
         }
         List<Double> perM2 = asked.standing() ? aroundBushes(sulphur) : beforePlanting(sulphur);
         double months = asked.standing() ? MONTHS_PER_YEAR : table.figure("retestAfter").is() / DAYS_PER_MONTH;
+        asked.retest(sulphur).ifPresent(notes::add);
         if (sulphur > 0) {
             notes.add("Give it on moist soil below %s °C; it works over %s to %s months.".formatted(
                     Words.amount(table.figure("coolerThan").is()), Words.amount(table.figure("leadMonths").low()),
