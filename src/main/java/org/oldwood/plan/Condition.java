@@ -55,7 +55,7 @@ public record Condition(String fact, Optional<String> of, OptionalDouble atLeast
         if (!found.known()) {
             return found.words() + " (not known" + (whenUnknown ? ", so it does not stop the job)" : ")");
         }
-        return holds ? found.words() : found.words() + "; asked for: " + wanted();
+        return holds || words.equals(List.of("yes")) ? found.words() : found.words() + "; asked for: " + wanted();
     }
 
     private boolean inRange(double value) {

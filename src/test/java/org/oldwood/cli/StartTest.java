@@ -64,6 +64,16 @@ class StartTest {
                 .contains("\"id\": \"wall\",\n      \"areaM2\": 7.5");
     }
 
+    @Test
+    void one_cane_is_one_plant_and_soil_that_was_never_tested_is_not_said_to_be() throws IOException {
+        Cli.Result result = Cli.in(folder).run("start", "new", "--name", "New", "--at", "-43.5,172.6", "--plants",
+                "summer-raspberry=1,blueberry=2", "--planted", "2021", "--zone", "Pacific/Auckland");
+
+        assertThat(result.err()).contains("one row of 0.5 m, 1 plant at 0.45 m");
+        assertThat(Cli.in(folder).run("lime", "--garden", "new").out().replaceAll("\\s+", " "))
+                .contains("no \"soil-test\" with \"ph\" is noted yet").doesNotContain("the soil was tested");
+    }
+
     /** Nobody remembers the day; --planted takes a year too. */
     @Test
     void a_stock_list_may_say_the_year_alone() throws IOException {

@@ -46,6 +46,14 @@ class ConditionTest {
         assertThat(condition(asked).test(Fact.number(it, "it")).holds()).isEqualTo(holds);
     }
 
+    @Test
+    void what_was_asked_for_is_told_unless_the_fact_says_it_all() {
+        assertThat(condition("'is':'clay'").test(Fact.text("sand", "it is sand")).words())
+                .isEqualTo("it is sand; asked for: clay");
+        assertThat(condition("'is':'yes'").test(Fact.text("no", "enough lies there")).words())
+                .isEqualTo("enough lies there");
+    }
+
     @ParameterizedTest(name = "{0}: {1} {2}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             'is':'clay' | clay | true

@@ -27,6 +27,7 @@ import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 
 /** Makes the two files of a new garden from the few facts that its owner has to tell. */
 final class NewGarden {
@@ -66,9 +67,9 @@ final class NewGarden {
                 note(planting, id, planting.planted().orElseGet(() -> usual.apply(planting)), spacing);
             }
             if (crop.inRows() && planting.lengthM().isEmpty()) {
-                assumed.add("%s: one row of %s m, %s plants %s apart.".formatted(
+                assumed.add("%s: one row of %s m, %s at %s.".formatted(
                         planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
-                        tenths(length(planting, spacing)), planting.number(), spacing.inRow().inWords()));
+                        tenths(length(planting, spacing)), Words.count(planting.number(), "plant", "plants"), spacing.inRow().inWords()));
             }
         }
     }

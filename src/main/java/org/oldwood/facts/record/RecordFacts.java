@@ -98,7 +98,7 @@ public final class RecordFacts extends Advisor {
             return Fact.number(num.value(), told(key, num.written(), last.get()));
         }
         return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry))).orElseGet(() -> Fact
-                .unknown("\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning())));
+                .unknown("no \"%s\" with \"%s\" is noted yet; note one".formatted(kind.key(), key)));
     }
 
     private static String told(String key, String value, Entry entry) {
