@@ -50,10 +50,11 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
     private Missed against(Map<Work, Task> open) {
         IfMissed missed = rule.ifMissed();
         if (missed.then() == IfMissed.Then.LAPSED) { return this; }
-        String words = missed.instead().flatMap(other -> Stream
-                .of(new Work(other, subject), new Work("after " + rule.id(), subject),
-                        new Work(other, "in " + bed.orElse("")))
-                .flatMap(work -> Optional.ofNullable(open.get(work)).stream()).findFirst())
+        String words = missed.instead()
+                .flatMap(other -> Stream
+                        .of(new Work(other, subject), new Work("after " + rule.id(), subject),
+                                new Work(other, "in " + bed.orElse("")))
+                        .flatMap(work -> Optional.ofNullable(open.get(work)).stream()).findFirst())
                 .filter(task -> task.window().first().isBefore(last.plusYears(1)))
                 .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then)).orElse("Too late now.");
         return new Missed(task, rule, title, subject, bed, last, words.strip());

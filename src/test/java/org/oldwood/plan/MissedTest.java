@@ -181,7 +181,8 @@ class MissedTest {
         rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'instead','instead':'thin'"))
                 .rule("thin", "plant", open + ",'title':'Thin {subject}'")
                 .rule("count", "plant", MARCH + ",'doneBy':['counted']" + missed(1, "'instead','instead':'none'"))
-                .rule("none", "bed", MARCH).rule("cut-old", "plant", open + ",'after':['count'],'title':'Clear {subject}'");
+                .rule("none", "bed", MARCH)
+                .rule("cut-old", "plant", open + ",'after':['count'],'title':'Clear {subject}'");
         SmallGarden garden = garden().note("2021-11-15", BUSH.replace("bc-1", "bc-2")).note("2027-03-05",
                 "'pruned','plant':'bc-1','stems':{'3':1}");
 

@@ -72,7 +72,7 @@ public final class FeedCommand extends GardenCommand {
         return new FeedSheet(stand.words() + ", season " + season.label(),
                 new FeedSheet.Of(Optional.of(stand.id()), food.crop().id(), stand.bed().map(bed -> bed.bed().id()),
                         Optional.of(season.label())),
-                budget, Optional.empty(), food.lines(season), food.assumed(),
-                food.otherSchools(books), Optional.of(next.words()));
+                budget, Optional.empty(), food.lines(season), food.assumed(), food.otherSchools(books),
+                Optional.of(next.words()));
     }
 }

@@ -69,7 +69,8 @@ final class NewGarden {
             if (crop.inRows() && planting.lengthM().isEmpty()) {
                 assumed.add("%s: one row of %s m, %s at %s.".formatted(
                         planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
-                        tenths(length(planting, spacing)), Words.count(planting.number(), "plant", "plants"), spacing.inRow().inWords()));
+                        tenths(length(planting, spacing)), Words.count(planting.number(), "plant", "plants"),
+                        spacing.inRow().inWords()));
             }
         }
     }

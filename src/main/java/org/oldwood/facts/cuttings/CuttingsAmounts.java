@@ -110,21 +110,23 @@ record CuttingsAmounts(LotBook book, CuttingsAdvisor facts) {
     }
 
     private Amount expected(LotState lot, Forecast forecast) {
-        return Amount.of(forecast.alive(), "cuttings",
-                "%s struck, %s; about %s should root%s".formatted(lot.struck(),
-                        book.counts(lot).wasCounted() ? forecast.alive() + " alive at the last count"
-                                : "none counted yet",
-                        Words.one(forecast.rooted().mean()), unsound(lot)),
-                chain(lot, forecast), CuttingsAdvisor.sources(forecast.course())).withLines(outlook(lot, forecast));
+        return Amount
+                .of(forecast.alive(), "cuttings",
+                        "%s struck, %s; about %s should root%s".formatted(lot.struck(),
+                                book.counts(lot).wasCounted() ? forecast.alive() + " alive at the last count"
+                                        : "none counted yet",
+                                Words.one(forecast.rooted().mean()), unsound(lot)),
+                        chain(lot, forecast), CuttingsAdvisor.sources(forecast.course()))
+                .withLines(outlook(lot, forecast));
     }
 
     private Amount standing(LotState lot, Forecast forecast) {
         LotCounts counts = book.counts(lot);
         String number = counts.alive() + (counts.alive() == 1 ? " plant" : " plants");
-        return Amount.of(counts.alive(), "plants", number
-                + (counts.wasCounted() ? ", counted " + Dates.shortDay(counts.countedOn()) : " at most; never counted")
-                + unsound(lot), chain(lot, forecast), CuttingsAdvisor.sources(forecast.course()))
-                .withLines(outlook(lot, forecast));
+        return Amount.of(counts.alive(), "plants",
+                number + (counts.wasCounted() ? ", counted " + Dates.shortDay(counts.countedOn())
+                        : " at most; never counted") + unsound(lot),
+                chain(lot, forecast), CuttingsAdvisor.sources(forecast.course())).withLines(outlook(lot, forecast));
     }
 
     private Amount water(Situation s, Forecast forecast) {

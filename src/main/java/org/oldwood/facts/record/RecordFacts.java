@@ -97,8 +97,8 @@ public final class RecordFacts extends Advisor {
         if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
             return Fact.number(num.value(), told(key, num.written(), last.get()));
         }
-        return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry))).orElseGet(() -> Fact
-                .unknown("no \"%s\" with \"%s\" is noted yet; note one".formatted(kind.key(), key)));
+        return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry))).orElseGet(
+                () -> Fact.unknown("no \"%s\" with \"%s\" is noted yet; note one".formatted(kind.key(), key)));
     }
 
     private static String told(String key, String value, Entry entry) {

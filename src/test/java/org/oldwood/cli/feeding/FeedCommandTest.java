@@ -73,9 +73,10 @@ class FeedCommandTest {
                  "site": {"latitude": %s, "longitude": %s, "zone": "UTC"}, "materials": ["ammonium-sulphate"],
                  "beds": [{"id": "tubs", "areaM2": 0.3, "tubLitres": 40}]}
                 """.formatted(latitude, longitude));
-        Files.writeString(folder.resolve("journal.jsonl"), """
-                {"id":"e1","date":"2024-07-01","entry":"planted","plant":"bl","crop":"blueberry","bed":"tubs","bushes":2}
-                """);
+        Files.writeString(folder.resolve("journal.jsonl"),
+                """
+                        {"id":"e1","date":"2024-07-01","entry":"planted","plant":"bl","crop":"blueberry","bed":"tubs","bushes":2}
+                        """);
 
         Matcher bought = Pattern.compile("ammonium sulphate: (\\d+) g")
                 .matcher(Cli.in(folder).run("shopping", "--today", today).out());

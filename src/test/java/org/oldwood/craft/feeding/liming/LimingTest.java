@@ -134,7 +134,8 @@ public class LimingTest {
                 10, true, 300);
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
-        assertThat(plan(given, "ground-limestone").notes()).anyMatch(note -> note.contains("test again before you give more"));
+        assertThat(plan(given, "ground-limestone").notes())
+                .anyMatch(note -> note.contains("test again before you give more"));
     }
 
     @ParameterizedTest(name = "{0} from {1}")
