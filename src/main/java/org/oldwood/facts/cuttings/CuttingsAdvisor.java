@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.oldwood.craft.cuttings.Course;
-import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.PlantingOut;
 import org.oldwood.craft.cuttings.StrikeWindow;
+import org.oldwood.craft.cuttings.Timeline;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
@@ -19,20 +19,15 @@ import org.oldwood.facts.Subject;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
-import org.oldwood.words.Words;
 
 /** What the cuttings craft tells the rules of lots, of parents and of plants that came from a lot. */
 public final class CuttingsAdvisor extends Advisor {
     public CuttingsAdvisor() {
-        lot("roots-date", found -> day(found.line().rooted(), "the day they should have rooted"));
-        lot("moist-from-date", found -> day(found.line().moistFrom(), "the day they come into leaf"));
-        lot("moist-to-date", found -> day(found.line().moistTo(), "the day they have rooted or drop their leaves"));
-        lot("lift-date", found -> day(found.line().liftFrom(), "the day they are fit to lift"));
-        lot("lift-by-date", found -> day(found.line().liftBy(), "the last good day to lift them"));
-        lot("plant-out-date", found -> day(found.line().plantOut(), "the day they are planted out"));
-        lot("expected-plants", found -> Fact.number(found.plants().mean(),
-                Words.one(found.plants().mean()) + " plants are expected of these cuttings"));
-        knows("set-in-place", s -> forecast(s, found -> setInPlace(found.course().method().inPlace())));
+        lot("roots-date", Timeline::rooted, "the day they should have rooted");
+        lot("moist-from-date", Timeline::moistFrom, "the day they come into leaf");
+        lot("moist-to-date", Timeline::moistTo, "the day they have rooted or drop their leaves");
+        lot("lift-date", Timeline::liftFrom, "the day they are fit to lift");
+        lot("lift-by-date", Timeline::liftBy, "the last good day to lift them");
         knows("parent-fit", this::parentFit);
         knows("strike-from-date", (of, s) -> strike(of, s, StrikeWindow::opens));
         knows("strike-by-date", (of, s) -> strike(of, s, StrikeWindow::closes));
@@ -52,19 +47,12 @@ public final class CuttingsAdvisor extends Advisor {
 
     private CuttingsAmounts amounts(Situation s) { return new CuttingsAmounts(book(s), this); }
 
-    private void lot(String name, Function<Forecast, Fact> fact) {
-        knows(name, s -> forecast(s, found -> fact.apply(found).from(sources(found.course()))));
-    }
-
-    private Fact forecast(Situation s, Function<Forecast, Fact> fact) {
-        Optional<LotState> lot = s.subject() instanceof Subject.Lot subject ? Optional.of(subject.state())
-                : Optional.empty();
-        return lot.flatMap(book(s)::forecast).map(fact)
-                .orElseGet(() -> Fact.unknown("no dates are known for cuttings of this crop and method"));
-    }
-
-    private static Fact setInPlace(boolean inPlace) {
-        return Fact.yes(inPlace, inPlace ? "set at once where it stays" : "lifted and planted out later");
+    private void lot(String name, Function<Timeline, LikelyDay> end, String words) {
+        knows(name,
+                s -> Optional.of(s.subject()).filter(Subject.Lot.class::isInstance).map(Subject.Lot.class::cast)
+                        .map(Subject.Lot::state).flatMap(book(s)::forecast)
+                        .map(found -> day(end.apply(found.line()), words).from(sources(found.course())))
+                        .orElseGet(() -> Fact.unknown("no dates are known for cuttings of this crop and method")));
     }
 
     private static Fact day(LikelyDay day, String words) { return Fact.day(day.date(), words + ": " + day.date()); }

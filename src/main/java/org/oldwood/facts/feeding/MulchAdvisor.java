@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
@@ -16,26 +15,24 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
- * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code mulch-depth} (cm, by
- * the last note less settling and decay), {@code mulch-due} (yes where the layer has shrunk enough to be topped up).
- * Amount: {@code mulch}.
+ * Tells the rules whether a bed's mulch is to be topped up and how much a new layer takes. Fact: {@code mulch-due} (yes
+ * where the layer, by the last note less settling and decay, has shrunk enough). Amount: {@code mulch}.
  */
 public final class MulchAdvisor extends Advisor {
 
     public MulchAdvisor() {
-        knows("mulch-depth", s -> fact(s, (mulch, words) -> Fact.number(mulch.depthNow(), words)));
-        knows("mulch-due", s -> fact(s, (mulch, words) -> Fact.yes(mulch.topUpDue(), words)));
+        knows("mulch-due", MulchAdvisor::due);
         measures("mulch", this::amount);
     }
 
-    private Fact fact(Situation s, BiFunction<BedMulch, String, Fact> fact) {
+    private static Fact due(Situation s) {
         if (s.subject().bed().isEmpty()) { return Fact.unknown("it lies in no bed"); }
         BedMulch mulch = BedMulch.of(books(s), s);
         if (mulch.layer().isEmpty()) { return Fact.unknown("no mulch was noted; note mulched with its depth"); }
         String words = "about %s cm of mulch by %s (%s, %s cm on %s)".formatted(Words.fixed(mulch.depthNow(), 1),
                 s.day(), mulch.layer().get().mulch().name(), Words.amount(mulch.layer().get().laidCm()),
                 mulch.layer().get().laid());
-        return fact.apply(mulch, words);
+        return Fact.yes(mulch.topUpDue(), words);
     }
 
     private Optional<Amount> amount(Situation s) {

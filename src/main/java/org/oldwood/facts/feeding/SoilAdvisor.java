@@ -16,15 +16,14 @@ import org.oldwood.words.Words;
 
 /**
  * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
- * Facts: {@code target-ph}, {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code
+ * Facts: {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code
  * sulphur-needs-test}. Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor extends Advisor {
 
     public SoilAdvisor() {
         knows("tub-litres", SoilAdvisor::tub);
-        knows("target-ph", s -> fact(s, false));
-        knows("ph-gap", s -> fact(s, true));
+        knows("ph-gap", SoilAdvisor::gap);
         knows("lime-needs-test", s -> needsTest(s, BedAcidity::lime));
         knows("sulphur-needs-test", s -> needsTest(s, BedAcidity::sulphur));
         measures("lime", s -> way(s, BedAcidity::lime).flatMap(way -> amount(s, way)));
@@ -36,14 +35,10 @@ public final class SoilAdvisor extends Advisor {
         return Fact.number(litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
     }
 
-    private Fact fact(Situation s, boolean gapOfIt) {
+    private static Fact gap(Situation s) {
         Optional<FeedingProfile> profile = s.subject().bed().flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed));
         if (profile.isEmpty()) { return Fact.unknown("the pH that these crops want is not known"); }
         Figure enough = BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
-        if (!gapOfIt) {
-            return Fact.number(enough.is(),
-                    "these crops want pH %s%s".formatted(Words.amount(enough.is()), enough.seen().beside()));
-        }
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
         if (ph.isEmpty()) { return Fact.unknown("the pH was never measured; note soil-test with its pH"); }
         double most = Math.max(enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
