@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.oldwood.craft.feeding.Doubts;
 import org.oldwood.craft.feeding.Feed;
-import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
@@ -19,7 +18,6 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.PlantState;
 import org.oldwood.season.CalendarStages;
 import org.oldwood.season.Season;
 import org.oldwood.store.Documents;
@@ -67,16 +65,11 @@ public final class NoteWarnings {
         }
         if (bed.isPresent() && entry.kind() == EntryKind.PLANTED) { return planted(entry, bed.get()); }
         if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) { return List.of(); }
-        List<String> warnings = new ArrayList<>();
-        tooClose(entry, bed.get()).ifPresent(warnings::add);
-        late(entry, material.get(), bed.get()).ifPresent(warnings::add);
-        beforeWinter(entry, material.get(), bed.get()).ifPresent(warnings::add);
-        notBorne(material.get(), bed.get()).ifPresent(warnings::add);
-        doubt(entry, material.get(), bed.get()).ifPresent(warnings::add);
-        unknown(entry, material.get()).ifPresent(warnings::add);
-        rich(entry, material.get(), bed.get()).ifPresent(warnings::add);
-        warnings.addAll(wants(material.get()));
-        return warnings;
+        String given = material.get();
+        Stream<String> warnings = Stream.of(tooClose(entry, bed.get()), late(entry, given, bed.get()),
+                beforeWinter(entry, given, bed.get()), notBorne(given, bed.get()), doubt(entry, given, bed.get()),
+                unknown(entry, given), rich(entry, given, bed.get())).flatMap(Optional::stream);
+        return Stream.concat(warnings, wants(given).stream()).toList();
     }
 
     /** What speaks against the bush that cuttings came from; its health asks for no dates. */
@@ -154,16 +147,12 @@ public final class NoteWarnings {
     private Optional<String> notBorne(String material, BedState bed) {
         List<String> tags = new ArrayList<>(books.materials().tags(material));
         books.mulches().mulch(material).ifPresent(mulch -> tags.addAll(mulch.tags()));
-        for (PlantState plant : bed.plants()) {
-            Optional<FeedingProfile.Excluded> excluded = books.profile(crops.get(plant.plant().crop()))
-                    .flatMap(profile -> profile.excludes(tags));
-            if (excluded.isPresent()) {
-                return Optional
-                        .of("%s stand in %s. %s".formatted(Words.capital(crops.get(plant.plant().crop()).plural()),
-                                bed.bed().name(), excluded.get().reason()));
-            }
-        }
-        return Optional.empty();
+        return SharedBed
+                .crops(bed, crops).stream().flatMap(crop -> books.profile(crop)
+                        .flatMap(profile -> profile.excludes(tags)).map(excluded -> "%s stand in %s. %s"
+                                .formatted(Words.capital(crop.plural()), bed.bed().name(), excluded.reason()))
+                        .stream())
+                .findFirst();
     }
 
     private Optional<String> doubt(Entry entry, String material, BedState bed) {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.CropCurves;
 import org.oldwood.craft.water.WaterData;
@@ -33,10 +32,11 @@ public final class GardenWater {
     private final WaterData data;
     private final Weather measured;
     private final Optional<MeanWeather> weather;
-    private final String lacking;
-    private final Map<String, BedAccount> accounts = new HashMap<>();
-    private @Nullable CropCurves sheltered;
-    private @Nullable CropCurves windy;
+    private final Optional<String> lacking;
+    private final Map<String, Optional<BedAccount>> accounts = new HashMap<>();
+
+    /** Of beds that lie open to the wind, and of those that do not. */
+    private final Map<Boolean, CropCurves> curves = new HashMap<>();
 
     /** Prepares a garden with the climate and the weather that its stage dates rest on. */
     public GardenWater(GardenState state, Stages stages, Crops crops, Documents documents) {
@@ -52,19 +52,19 @@ public final class GardenWater {
                 : Optional.empty();
     }
 
-    private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
+    private static Optional<String> lacking(Optional<Climate> climate, Optional<Months> rain) {
         if (climate.isEmpty()) {
-            return "the garden's climate is not known: give garden.json a \"climate\", the name of"
+            return Optional.of("the garden's climate is not known: give garden.json a \"climate\", the name of"
                     + " a bundled one or twelve monthly means of meanMinC, meanMaxC and rainMm; or"
-                    + " some years of your own daily weather, oldwood weather add FILE";
+                    + " some years of your own daily weather, oldwood weather add FILE");
         }
-        return rain.isPresent() ? ""
-                : "the rain of this climate is not known: give garden.json twelve monthly means of rainMm";
+        return rain.isPresent() ? Optional.empty()
+                : Optional.of("the rain of this climate is not known: give garden.json twelve monthly means of rainMm");
     }
 
     /** What must be given before an account can be kept; empty where nothing is lacking. */
     public Optional<String> lacking() {
-        return lacking.isEmpty() ? Optional.empty() : Optional.of(lacking);
+        return lacking;
     }
 
     public GardenState state() { return state; }
@@ -98,15 +98,9 @@ public final class GardenWater {
                 wind);
     }
 
-    private CropCurves curves(boolean open) {
-        CropCurves known = open ? windy : sheltered;
-        if (known == null) {
-            Season season = state.season();
-            known = curves(season.plus(-1).start(), season.plus(1).end(), measured, open);
-            windy = open ? known : windy;
-            sheltered = open ? sheltered : known;
-        }
-        return known;
+    private CropCurves curves(boolean windy) {
+        return curves.computeIfAbsent(windy,
+                open -> curves(state.season().plus(-1).start(), state.season().plus(1).end(), measured, open));
     }
 
     /** A bed's ground and plants in a season; empty where no plant stands in it. */
@@ -137,12 +131,8 @@ public final class GardenWater {
 
     /** A bed's account; empty where no plant stands in it or something is {@link #lacking()}. */
     public Optional<BedAccount> account(BedState bed) {
-        if (weather.isEmpty()) { return Optional.empty(); }
-        BedAccount known = accounts.get(bed.bed().id());
-        if (known != null) { return Optional.of(known); }
-        Optional<BedAccount> made = soil(bed, state.season())
-                .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, measured, state.date()));
-        made.ifPresent(account -> accounts.put(bed.bed().id(), account));
-        return made;
+        return lacking.isPresent() ? Optional.empty()
+                : accounts.computeIfAbsent(bed.bed().id(), id -> soil(bed, state.season()).map(
+                        soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, measured, state.date())));
     }
 }
