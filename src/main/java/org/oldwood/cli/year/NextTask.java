@@ -31,11 +31,17 @@ public record NextTask(Planner planner, Plan plan, Subject subject, List<String>
     private Optional<String> why() {
         for (Rule rule : planner.rules().all()) {
             if (rule.amount().filter(amounts::contains).isPresent() && rule.concerns(subject)) {
-                Optional<String> because = because(planner.explain(rule, subject).get(0));
+                Optional<String> because = planner.explain(rule, subject).stream().filter(this::isToCome).findFirst()
+                        .flatMap(NextTask::because);
                 if (because.isPresent()) { return because; }
             }
         }
         return Optional.empty();
+    }
+
+    /** A window that is over tells nothing of what comes next. */
+    private boolean isToCome(Verdict verdict) {
+        return verdict.window().filter(window -> window.last().isBefore(plan.from())).isEmpty();
     }
 
     private static Optional<String> because(Verdict verdict) {

@@ -108,6 +108,18 @@ class GroundsTest {
                 .contains("the texture of the mix is not recorded, so peat or a potting mix of it is taken");
     }
 
+    /** Limed after this season's time for it: why nothing is planned is told of the time to come. */
+    @Test
+    void what_keeps_the_next_lime_away_is_told_of_its_own_time() throws IOException {
+        garden(-41, "hobart", planted("a", "redcurrant", "open"),
+                "'date':'2026-09-06','entry':'soil-test','bed':'open','ph':5.5",
+                "'date':'2026-10-25','entry':'limed','bed':'open','material':'ground-limestone','grams':3000");
+
+        assertThat(run("2026-11-25", "lime", "open"))
+                .contains("Next nothing is planned: \"limed\" was last noted 188 days before 2027-05-01")
+                .doesNotContain("2026-08-15");
+    }
+
     @Test
     void the_mix_of_a_tub_is_not_soured_but_renewed() throws IOException {
         garden(52, "oxford", planted("a", "blueberry", "tubs"),
