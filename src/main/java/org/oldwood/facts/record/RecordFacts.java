@@ -77,8 +77,8 @@ public final class RecordFacts extends Advisor {
                     "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning()));
         }
         long days = ChronoUnit.DAYS.between(last.get().date(), s.day());
-        return Fact.number((double) days, "\"%s\" was last noted %s days %s %s (%s)".formatted(kind.key(), Math.abs(days),
-                days < 0 ? "after" : "before", s.day(), last.get().date()));
+        return Fact.number((double) days, "\"%s\" was last noted %s days %s %s (%s)".formatted(kind.key(),
+                Math.abs(days), days < 0 ? "after" : "before", s.day(), last.get().date()));
     }
 
     private static Fact happened(Optional<Entry> last, String kind, String when) {
