@@ -21,6 +21,7 @@ import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.StandFeed;
 import org.oldwood.facts.water.BedAccount;
+import org.oldwood.facts.water.WaterDoses;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
@@ -175,11 +176,7 @@ final class BedCard {
 
     /** The water it holds; absent where that cannot be said. */
     Optional<Water> water() {
-        return account().map(this::water);
-    }
-
-    private Optional<BedAccount> account() {
-        return ground.water().lacking().isPresent() ? Optional.empty() : ground.water().account(state);
+        return ground.water().account(state).map(this::water);
     }
 
     private Water water(BedAccount account) {
@@ -198,7 +195,13 @@ final class BedCard {
 
     /** What it holds and when it will want water; nothing where that cannot be said. */
     String waterWords() {
-        return state.plants().isEmpty() ? "No plant stands here." : account().map(this::held).orElse("");
+        return state.plants().isEmpty() ? "No plant stands here."
+                : ground.water().account(state).map(each -> held(each) + inTubs(each)).orElse("");
+    }
+
+    private String inTubs(BedAccount account) {
+        return WaterDoses.aDayInTubs(account, ground.water().data().figures(), ground.state().date()).map(" "::concat)
+                .orElse("");
     }
 
     private String held(BedAccount account) {
