@@ -82,7 +82,8 @@ class GroundsTest {
         assertThat(Double.parseDouble(line.group(2))).isCloseTo(0.25 * 2 * mm, within(0.1));
         assertThat(told).contains("(from memory)");
         run("2026-07-10", "sheet", "--full", "--out", "year.html");
-        assertThat(Files.readString(folder.resolve("year.html"))).contains("Once full a tub wants about " + line.group(1));
+        assertThat(Files.readString(folder.resolve("year.html")))
+                .contains("Once full a tub wants about " + line.group(1));
         assertThat(run("2026-07-10", "water", "open")).doesNotContain("a tub wants");
     }
 
