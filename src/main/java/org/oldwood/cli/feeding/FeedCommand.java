@@ -16,7 +16,6 @@ import org.oldwood.facts.feeding.StandFeed;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.plan.Task;
 import org.oldwood.season.Season;
-import org.oldwood.store.Documents;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -37,12 +36,7 @@ public final class FeedCommand extends GardenCommand {
         refuseIf(asked.crop.isEmpty() && asked.any(),
                 "--area, --soil and the like go with --crop; without it the beds are told");
         refuseIf(asked.crop.isPresent() && bed.isPresent(), "name a bed of the garden, or give --crop, not both");
-        Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
-        Documents documents = documents();
-        List<FeedSheet> sheets = asked.crop.isPresent() ? List.of(asked.sheet(this, documents))
-                : ofGarden(folder.orElseThrow());
-        folder.ifPresent(this::stopOnProblems);
-        GroundSheet.show(this, sheets, documents);
+        GroundSheet.show(this, asked.crop.isPresent() ? List.of(asked.sheet(this, documents())) : ofGarden(folder()));
         return 0;
     }
 

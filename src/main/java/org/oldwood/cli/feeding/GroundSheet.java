@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
+import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.Site;
 import org.oldwood.plan.Cautions;
-import org.oldwood.store.Documents;
 
 /** What a command works out for one piece of ground, for people and as JSON. */
 interface GroundSheet {
@@ -23,10 +23,11 @@ interface GroundSheet {
     record Answer(int format, List<Record> ground) {}
 
     /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
-    static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents)
-            throws IOException {
-        Cautions cautions = Cautions.read(documents);
-        Optional<Site> site = command.folderIfAny().map(folder -> folder.garden().site());
+    static void show(GardenCommand command, List<? extends GroundSheet> sheets) throws IOException {
+        Optional<GardenFolder> garden = command.folderIfAny();
+        garden.ifPresent(command::stopOnProblems);
+        Optional<Site> site = garden.map(folder -> folder.garden().site());
+        Cautions cautions = Cautions.read(command.documents());
         Function<GroundSheet, List<Cautions.Caution>> of = sheet -> sheet.jobs().stream()
                 .flatMap(job -> cautions.of(job.at(site)).stream()).toList();
         Out out = command.out();

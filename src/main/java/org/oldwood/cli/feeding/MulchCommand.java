@@ -17,7 +17,6 @@ import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.store.Documents;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
@@ -59,12 +58,8 @@ public final class MulchCommand extends GardenCommand {
         refuseIf(alone && bed.isPresent(), "name a bed of the garden, or give --area, not both");
         refuseIf(!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent()),
                 "--area is missing: how many square metres. Without it the beds are told");
-        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
-        Documents documents = documents();
-        FeedingBooks books = new FeedingBooks(documents);
-        List<MulchSheet> sheets = alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
-        folder.ifPresent(this::stopOnProblems);
-        GroundSheet.show(this, sheets, documents);
+        FeedingBooks books = new FeedingBooks(documents());
+        GroundSheet.show(this, alone ? List.of(told(books.mulches())) : ofGarden(folder(), books));
         return 0;
     }
 

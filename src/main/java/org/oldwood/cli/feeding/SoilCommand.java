@@ -18,7 +18,6 @@ import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.store.Documents;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -86,12 +85,8 @@ abstract class SoilCommand extends GardenCommand {
         refuseIf(alone && bed.isPresent(), "name a bed of the garden, or give --ph, not both");
         refuseIf(!alone && (anyOther() || bare || area.isPresent() || target.isPresent()),
                 "--ph is missing: the measured pH. Without it the garden's beds are told");
-        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
-        Documents documents = documents();
-        FeedingBooks books = new FeedingBooks(documents);
-        List<SoilSheet> sheets = alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
-        folder.ifPresent(this::stopOnProblems);
-        GroundSheet.show(this, sheets, documents);
+        FeedingBooks books = new FeedingBooks(documents());
+        GroundSheet.show(this, alone ? List.of(told(books, asked(books))) : ofGarden(folder(), books));
         return 0;
     }
 

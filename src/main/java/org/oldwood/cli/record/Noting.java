@@ -152,10 +152,8 @@ public final class Noting {
 
     /** What was given too soon or by mistake is noted all the same, with a warning at once. */
     private void warn(GardenFolder folder, GardenState before, GardenState after) {
-        if (entries.stream().anyMatch(Unlikely::concerns)) {
-            Unlikely unlikely = new Unlikely(after, folder.crops(), folder.documents());
-            entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
-        }
+        Unlikely unlikely = new Unlikely(after, folder.crops(), folder.documents());
+        entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
         if (entries.stream().noneMatch(NoteWarnings::concerns)) { return; }
         NoteWarnings warnings = new NoteWarnings(before, folder.crops(), folder.documents());
         entries.forEach(entry -> warnings.about(entry).forEach(command::tell));

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
@@ -44,11 +43,6 @@ public final class Unlikely {
 
     public static Figures figures(Documents documents) {
         return RecordReader.read(documents.fields("unlikely.json").part("figures"), Figures.class);
-    }
-
-    /** True where an entry of this kind can be asked about; asking costs little. */
-    public static boolean concerns(Entry entry) {
-        return Set.of(EntryKind.PICKED, EntryKind.WATERED, EntryKind.PLANTED, EntryKind.PRUNED).contains(entry.kind());
     }
 
     /** The question about an entry; none where it may well be. */
