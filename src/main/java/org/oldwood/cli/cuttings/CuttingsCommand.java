@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
@@ -169,13 +170,11 @@ public final class CuttingsCommand extends GardenCommand {
     }
 
     private Season season(Hemisphere hemisphere) {
-        String text = by.orElseThrow(() -> usage("Say by which season: --by 2030"));
-        for (int year = 1900; year <= 2200; year++) {
-            Season season = new Season(year, hemisphere);
-            if (season.label().equals(text) || Integer.toString(year).equals(text)) { return season; }
-        }
-        Season example = new Season(2030, hemisphere);
-        throw usage("--by must be a season, %s for example, or the year in which it ends, but is %s"
-                .formatted(example.label(), text));
+        String example = new Season(2030, hemisphere).label();
+        String text = by.orElseThrow(() -> usage("Say by which season: --by " + example));
+        return IntStream.rangeClosed(1900, 2200).mapToObj(year -> new Season(year, hemisphere))
+                .filter(season -> season.label().equals(text) || Integer.toString(season.year()).equals(text))
+                .findFirst().orElseThrow(() -> usage("--by must be a season, " + example
+                        + " for example, or the year in which it ends, but is " + text));
     }
 }
