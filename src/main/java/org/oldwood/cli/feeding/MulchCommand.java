@@ -95,7 +95,8 @@ public final class MulchCommand extends GardenCommand {
         GardenPlan garden = GardenPlan.of(this, folder);
         List<MulchSheet> sheets = new ArrayList<>();
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
-            if (bed.isEmpty() || subject.id().equals(bed.get())) {
+            boolean tub = subject.bed().orElseThrow().bed().tubLitres().isPresent();
+            if (bed.map(subject.id()::equals).orElse(!tub)) {
                 sheets.add(sheet(subject, BedMulch.of(books, garden.situation(subject)), books.mulches(),
                         garden.next(subject, List.of("mulch"))));
             }

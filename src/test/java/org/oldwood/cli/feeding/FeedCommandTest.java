@@ -82,6 +82,9 @@ class FeedCommandTest {
                 .matcher(Cli.in(folder).run("shopping", "--today", today).out());
         assertThat(bought.find()).isTrue();
         assertThat(Integer.parseInt(bought.group(1))).isBetween(52, 60);
+        // nobody lays 8 cm over newspaper in a tub
+        assertThat(Cli.in(folder).run("shopping", "--today", today).out()).doesNotContain("newspaper", "bark");
+        assertThat(Cli.in(folder).run("mulch", "--today", today).out()).doesNotContain("laid");
     }
 
     /** Lime of October drives the ammonium of December off: said of the feed and of the whole plan, nowhere else. */
