@@ -20,12 +20,12 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
         NeedCase.Ground ground) {
     private static final double SHOWN_FROM = 0.05;
 
-    /** A dressing of materials in g/m²; less than a gram of one is left out. */
+    /** A dressing of materials in g/m²; of one that is less than a gram, or brings next to nothing, none. */
     static FeedPlan of(int number, String when, List<Recipe.Part> gPerM2, double smallestN, NeedCase.Ground ground) {
         List<Recipe.Part> parts = new ArrayList<>();
         for (Recipe.Part part : gPerM2) {
             double grams = Portion.rounded(part.amount() * ground.areaM2());
-            if (grams >= 1) { parts.add(new Recipe.Part(part.feed(), grams)); }
+            if (grams >= 1 && part.feed().gives(part.amount()).sum() >= smallestN / 2) { parts.add(new Recipe.Part(part.feed(), grams)); }
         }
         return new FeedPlan(number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()),
                 gPerM2.stream().anyMatch(part -> part.slowly(smallestN)), ground);

@@ -59,6 +59,9 @@ class FeedCommandTest {
                 "in the south", "Great Britain");
         // what lapsed in September is no longer told as to be given at bud burst
         assertThat(feed).contains("Give in early December").doesNotContain("Give at bud burst");
+        // 2 g of bone meal beside 600 g of dried blood are nobody's work
+        assertThat(flat(Cli.in(folder).run("feed", "--garden", "own", "--today", "2026-06-10").out()))
+                .containsPattern("Give in early December: \\d+ g of dried blood dried blood:");
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");

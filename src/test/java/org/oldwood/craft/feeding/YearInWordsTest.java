@@ -131,9 +131,9 @@ class YearInWordsTest {
     @Test
     void a_dressing_is_told_by_the_bush_the_jug_and_the_hand() {
         FeedPlan much = year(new Nutrients(4, 0, 0, 0), Budget.Counting.NOTHING, 0, meal()).next().orElseThrow();
-        FeedPlan little = FeedPlan.of(0, "now",
-                List.of(new Recipe.Part(meal(), 10), new Recipe.Part(NITROGEN, 1.2), new Recipe.Part(meal(), 1.2)), 1,
-                TEN_M2);
+        List<Recipe.Part> few = List.of(new Recipe.Part(meal(), 10), new Recipe.Part(NITROGEN, 1.2),
+                new Recipe.Part(meal(), 1.2));
+        FeedPlan little = FeedPlan.of(0, "now", few, 0, TEN_M2);
 
         assertThat(much.measures()).containsExactly("meal: 130 g a bush; about 500 ml in a measuring jug in all");
         assertThat(little.measures())
@@ -144,7 +144,7 @@ class YearInWordsTest {
         assertThat(little.tags()).containsExactly("slow", "organic-nitrogen");
         assertThat(little.cautions()).containsExactly("dust", "meals");
         assertThat(little.words()).isEqualTo("100 g of meal, 12 g of nitrogen and 12 g of meal");
-        assertThat(little.slow()).isFalse();
+        assertThat(FeedPlan.of(0, "now", few, 1, TEN_M2).slow()).isFalse();
         assertThat(much.slow()).isTrue();
     }
 
@@ -257,9 +257,10 @@ class YearInWordsTest {
     @Test
     void a_gram_is_weighed_and_less_is_not() {
         List<Recipe.Part> parts = List.of(new Recipe.Part(NITROGEN, 0.1), new Recipe.Part(POTASH, 0.04));
-        FeedPlan plan = FeedPlan.of(0, "now", parts, 1, TEN_M2);
+        FeedPlan plan = FeedPlan.of(0, "now", parts, 0, TEN_M2);
 
         assertThat(plan.words()).isEqualTo("1 g of nitrogen");
+        assertThat(FeedPlan.of(0, "now", parts, 1, TEN_M2).parts()).isEmpty();
         assertThat(Recipe.of(parts).amount(POTASH)).isEqualTo(0.04);
         assertThat(new Nutrients(1, 2, 3, 4).times(new Nutrients(0.5, 0.5, 0.5, 0.5)))
                 .isEqualTo(new Nutrients(0.5, 1, 1.5, 2));
