@@ -25,7 +25,9 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
         List<Recipe.Part> parts = new ArrayList<>();
         for (Recipe.Part part : gPerM2) {
             double grams = Portion.rounded(part.amount() * ground.areaM2());
-            if (grams >= 1 && part.feed().gives(part.amount()).sum() >= smallestN / 2) { parts.add(new Recipe.Part(part.feed(), grams)); }
+            if (grams >= 1 && part.feed().gives(part.amount()).sum() >= smallestN / 2) {
+                parts.add(new Recipe.Part(part.feed(), grams));
+            }
         }
         return new FeedPlan(number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()),
                 gPerM2.stream().anyMatch(part -> part.slowly(smallestN)), ground);
