@@ -188,7 +188,7 @@ public final class LimePlan {
             lines.add("at most %s g/m² at once, so %s doses of %s g/m²".formatted(Words.amount(most), doses.size(),
                     Words.amount(gPerM2 / doses.size())));
         }
-        asked.retest(gPerM2).ifPresent(notes::add);
+        if (acidSoil) { asked.retest(gPerM2).ifPresent(notes::add); }
         if (gPerM2 > 0 && peat()) {
             notes.add("Peat: pH %s is enough there; lime little and often, or the top goes soft."
                     .formatted(Words.amount(tables.figure("peatTarget").is())));

@@ -134,8 +134,13 @@ public class LimingTest {
                 10, true, 300);
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
-        assertThat(plan(given, "ground-limestone").notes())
-                .anyMatch(note -> note.contains("test again before you give more"));
+        assertThat(plan(given, "ground-limestone").notes()).as("all doses go by the one test")
+                .noneMatch(note -> note.contains("test again before you give more"));
+        LimeCase acid = new LimeCase(Optional.of("loam"), OptionalDouble.of(4.2), 4.8, new LimeCase.Layer(20, 0), 10,
+                true, 120);
+        assertThat(LimePlan
+                .of(Data.LIMING, Data.TABLES.soils(), acid, Data.lime("ground-limestone"), Data.profile("blueberry"))
+                .notes()).anyMatch(note -> note.contains("test again before you give more"));
     }
 
     @ParameterizedTest(name = "{0} from {1}")
