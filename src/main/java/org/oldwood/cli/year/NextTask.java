@@ -6,7 +6,6 @@ import org.oldwood.facts.Subject;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
 import org.oldwood.plan.Reason;
-import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.Verdict;
 import org.oldwood.report.TaskWords;
@@ -29,14 +28,10 @@ public record NextTask(Planner planner, Plan plan, Subject subject, List<String>
     }
 
     private Optional<String> why() {
-        for (Rule rule : planner.rules().all()) {
-            if (rule.amount().filter(amounts::contains).isPresent() && rule.concerns(subject)) {
-                Optional<String> because = planner.explain(rule, subject).stream().filter(this::isToCome).findFirst()
-                        .flatMap(NextTask::because);
-                if (because.isPresent()) { return because; }
-            }
-        }
-        return Optional.empty();
+        return planner.rules().all().stream()
+                .filter(rule -> rule.amount().filter(amounts::contains).isPresent() && rule.concerns(subject))
+                .flatMap(rule -> planner.explain(rule, subject).stream().filter(this::isToCome).limit(1))
+                .flatMap(verdict -> because(verdict).stream()).findFirst();
     }
 
     /** A window that is over tells nothing of what comes next. */

@@ -2,11 +2,9 @@ package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.BedState;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
@@ -25,14 +23,9 @@ final class SoilRecord {
     public record Ph(double ph, LocalDate date, boolean freeLime) {}
 
     public static Optional<Ph> ph(BedState bed) {
-        List<Entry> entries = bed.entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            Entry entry = entries.get(i);
-            if (entry.kind() == EntryKind.SOIL_TEST && entry.number("ph").isPresent()) {
-                return Optional.of(new Ph(entry.number("ph").getAsDouble(), entry.date(), entry.flag("freeLime")));
-            }
-        }
-        return Optional.empty();
+        return bed.entries().stream().filter(each -> each.kind() == EntryKind.SOIL_TEST)
+                .filter(each -> each.number("ph").isPresent()).reduce((first, second) -> second)
+                .map(last -> new Ph(last.number("ph").orElseThrow(), last.date(), last.flag("freeLime")));
     }
 
     /** {@code 3 years old}: how old a test is on a day. */

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.CropCurves;
 import org.oldwood.craft.water.WaterData;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
@@ -118,15 +117,11 @@ public final class GardenWater {
 
     /** When a bed's plants grow in a season. */
     public Growing growing(BedSoil soil, Season season) {
-        LocalDate from = season.end();
-        LocalDate to = season.start();
-        for (BedDemand.Planting one : soil.plantings()) {
-            LocalDate begins = one.water().growth().begins().in(season, one.crop(), stages);
-            LocalDate declines = one.water().growth().declines().in(season, one.crop(), stages);
-            from = begins.isBefore(from) ? begins : from;
-            to = declines.isAfter(to) ? declines : to;
-        }
-        return new Growing(from, to);
+        return new Growing(
+                soil.plantings().stream().map(one -> one.water().growth().begins().in(season, one.crop(), stages))
+                        .min(LocalDate::compareTo).orElse(season.end()),
+                soil.plantings().stream().map(one -> one.water().growth().declines().in(season, one.crop(), stages))
+                        .max(LocalDate::compareTo).orElse(season.start()));
     }
 
     /** A bed's account; empty where no plant stands in it or something is {@link #lacking()}. */

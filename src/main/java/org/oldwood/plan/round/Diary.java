@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenState;
@@ -93,11 +94,12 @@ final class Diary {
         double takes = round.minutes();
         LocalDate looked = isLook(round) ? looks.lower(week(round.day())) : null;
         LocalDate apart = looked == null ? first : looked.plusDays(FORTNIGHT);
+        List<LocalDate> days = Stream
+                .concat(wanted.datesUntil(last.plusDays(1)),
+                        Stream.iterate(wanted.minusDays(1), day -> !day.isBefore(first), day -> day.minusDays(1)))
+                .toList();
         for (int limits = ALL_LIMITS; limits >= 0; limits--) {
-            for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
-                if ((limits < ALL_LIMITS || !day.isBefore(apart)) && fits(takes, tagged, day, limits)) { return day; }
-            }
-            for (LocalDate day = wanted.minusDays(1); !day.isBefore(first); day = day.minusDays(1)) {
+            for (LocalDate day : days) {
                 if ((limits < ALL_LIMITS || !day.isBefore(apart)) && fits(takes, tagged, day, limits)) { return day; }
             }
         }
