@@ -25,28 +25,27 @@ class ValidationPageTest {
     record Weighty(String what, String place, String hangs, String sought) {}
 
     /** By weight on advice, the heaviest first: the order is ours. */
-    private static final List<Weighty> WEIGHTY = List.of(new Weighty("offsets and sums of stages",
-            "stages\\.json/models/[^/]+/(days|sum)", "the day of nearly all work",
-            "days between stages of bush and cane fruit; BBCH records of Ribes, Rubus, haskap; observed seasons"),
+    private static final List<Weighty> WEIGHTY = List.of(
+            new Weighty("offsets and sums of stages", "stages\\.json/models/[^/]+/(days|sum)",
+                    "the day of nearly all work",
+                    "days between buds and leaves of every crop; flower of gooseberry, jostaberry, blackberries"),
             new Weighty("± of stages", "stages\\.json/models/[^/]+/(plusMinus|unseenPlusMinus)",
                     "how wide a window is told",
-                    "dates of single years for bush and cane fruit: print has apple, pear and cherry; the spread follows from"
-                            + " observed seasons where there are some"),
+                    "dates of single years for bush and cane fruit: print has apple, pear and cherry"),
             new Weighty("crop by age of wood", "yield\\.json/wood/(weights|least|most)", "which stems stay",
-                    "yield of two-, three- and four-year wood: print ranks the ages and gives no shares"),
+                    "shares by age of all bushes: print ranks the ages, two trials three years above two"),
             new Weighty("survival in the nursery and after planting out", "survival/(nursery|planting-out)/rate",
-                    "how many cuttings to strike",
-                    "losses of rooted cuttings; saleable plants of cuttings set; establishment of lifted bushes"),
+                    "how many cuttings to strike", "losses of rooted cuttings and lifted plants of every crop"),
             new Weighty("share of organic nitrogen that counts in the first year", "feeds/.*/firstYear/N",
                     "how much of a meal or manure to give",
-                    "nitrogen from bone meal, hoof and horn, seaweed meal, blood, fish and bone"),
+                    "nitrogen from bone meal, seaweed meal, blood, fish and bone, cocoa shell"),
             new Weighty("nitrogen under fresh mulch", "mulching\\.json/extraNitrogen\\w*", "the spring feed", ""),
             new Weighty("minutes of work", "labour/\\w+", "which work fits into a day",
-                    "minutes a bush for pruning in gardens; hours a hectare were found for all work but picking"),
+                    "minutes a bush in gardens; hours a hectare were found for all work but picking"),
             new Weighty("density and decay of mulch", "mulches/.*/(density|decayCmPerYear)", "how much mulch to order",
-                    "loss of depth in a year of straw, chips, bark"));
+                    "depth lost by compost, manure, leaf mould; weight of cocoa shell"));
 
-    private static String page() throws IOException {
+    private static List<String[]> figures() throws IOException {
         List<String[]> figures = new ArrayList<>();
         for (String folder : List.of("figures", "printed")) {
             for (Path file : files(Path.of("src/test/resources/reference", folder), ".*\\.txt")) {
@@ -54,6 +53,11 @@ class ValidationPageTest {
                         .forEach(figures::add);
             }
         }
+        return figures;
+    }
+
+    private static String page() throws IOException {
+        List<String[]> figures = figures();
         StringBuilder page = new StringBuilder(MARK);
         page.append(
                 "| calculators of: largest misses, and what is not covered | published rows | of them computed |\n");
@@ -66,7 +70,7 @@ class ValidationPageTest {
                         rows[0], rows[1]));
             }
         }
-        page.append("\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one):\n\n");
+        page.append("\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one; words searched for each, crop by crop: `reference/sought.txt`):\n\n");
         page.append(
                 "| figures | what hangs on them | read/worked out/practice/from memory/ours | looked for in vain |\n");
         page.append("|---|---|---|---|\n");
@@ -114,5 +118,21 @@ class ValidationPageTest {
         String made = before.substring(0, before.contains(MARK) ? before.indexOf(MARK) : before.length()) + page();
         if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, made); }
         assertThat(Files.readString(PAGE)).isEqualTo(made);
+    }
+
+    /** A line holds, between tabs, the places, the words searched, and what was found instead. */
+    @Test
+    void each_weighty_figure_that_no_print_gives_was_sought() throws IOException {
+        List<String[]> sought = SafetyFiguresTest.lines(Path.of("src/test/resources/reference/sought.txt"))
+                .filter(line -> !line.startsWith("#")).map(line -> line.split("\t", -1)).toList();
+        assertThat(sought).allSatisfy(line -> assertThat(line).hasSize(3).doesNotContain(""));
+        List<String> places = figures().stream().filter(row -> row[2].matches("memory|assumed"))
+                .filter(row -> WEIGHTY.stream().anyMatch(one -> Pattern.compile(one.place + "$").matcher(row[0]).find()))
+                .map(row -> row[0]).toList();
+
+        assertThat(places).allSatisfy(place -> assertThat(sought.stream().filter(line -> place.matches(line[0])))
+                .as("print looked for, for " + place).hasSize(1));
+        assertThat(sought).allSatisfy(line -> assertThat(places).as("still not found: " + line[0])
+                .anyMatch(place -> place.matches(line[0])));
     }
 }

@@ -172,7 +172,7 @@ class WaterCommandTest {
 
     @Test
     void a_bed_asked_for_shows_what_its_figures_rest_on() {
-        assertThat(july("water", "damp").out()).contains("other views of it", "(from memory)", "source hug-redcurrant")
+        assertThat(july("water", "damp").out()).contains("other views of it", "(from memory)", "hug-redcurrant")
                 .contains("Sources: fao-56");
         assertThat(july("water").out()).doesNotContain("other views of it");
     }

@@ -54,11 +54,11 @@ class MulchTest {
     }
 
     @Test
-    void ten_cm_of_straw_on_four_square_metres_is_two_bales() {
-        MulchPlan plan = plan("straw", 4, 0, 10);
+    void ten_cm_of_straw_on_five_square_metres_is_two_bales() {
+        MulchPlan plan = plan("straw", 5, 0, 10);
 
         assertThat(plan.layCm()).isEqualTo(20);
-        assertThat(plan.cubicMetres()).isCloseTo(0.80, within(0.005));
+        assertThat(plan.cubicMetres()).isCloseTo(1, within(0.005));
         assertThat(plan.kg()).isCloseTo(40, within(0.5));
         assertThat(plan.bales().orElseThrow()).isCloseTo(40.0 / 23, within(0.05));
         assertThat(plan.wholeBales()).contains(2L);
@@ -135,10 +135,10 @@ class MulchTest {
 
     @Test
     void loads_are_whole_and_a_trace_is_not_worth_another_walk() {
-        // straw, laid 20 for 10 cm on 4.6 m2: 46 kg, two bales of 23 kg
-        assertThat(plan("straw", 4.6, 0, 10).wholeBales()).contains(2L);
-        assertThat(plan("straw", 4.65, 0, 10).wholeBales()).contains(2L);
-        assertThat(plan("straw", 5.1, 0, 10).wholeBales()).contains(3L);
+        // straw, laid 20 for 10 cm on 5.75 m2: 46 kg, two bales of 23 kg
+        assertThat(plan("straw", 5.75, 0, 10).wholeBales()).contains(2L);
+        assertThat(plan("straw", 5.81, 0, 10).wholeBales()).contains(2L);
+        assertThat(plan("straw", 6.4, 0, 10).wholeBales()).contains(3L);
         assertThat(plan("garden-compost", 1, 0, 1).wholeLoads(80)).isEqualTo(1);
         assertThat(plan("garden-compost", 1, 0, 1).wholeBales()).isEmpty();
     }
