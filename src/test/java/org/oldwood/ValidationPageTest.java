@@ -70,7 +70,8 @@ class ValidationPageTest {
                         rows[0], rows[1]));
             }
         }
-        page.append("\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one; words searched for each, crop by crop: `reference/sought.txt`):\n\n");
+        page.append(
+                "\nWhat we assume, by weight on advice (figures by mark, a list of numbers as one; words searched for each, crop by crop: `reference/sought.txt`):\n\n");
         page.append(
                 "| figures | what hangs on them | read/worked out/practice/from memory/ours | looked for in vain |\n");
         page.append("|---|---|---|---|\n");
@@ -126,13 +127,13 @@ class ValidationPageTest {
         List<String[]> sought = SafetyFiguresTest.lines(Path.of("src/test/resources/reference/sought.txt"))
                 .filter(line -> !line.startsWith("#")).map(line -> line.split("\t", -1)).toList();
         assertThat(sought).allSatisfy(line -> assertThat(line).hasSize(3).doesNotContain(""));
-        List<String> places = figures().stream().filter(row -> row[2].matches("memory|assumed"))
-                .filter(row -> WEIGHTY.stream().anyMatch(one -> Pattern.compile(one.place + "$").matcher(row[0]).find()))
+        List<String> places = figures().stream().filter(row -> row[2].matches("memory|assumed")).filter(
+                row -> WEIGHTY.stream().anyMatch(one -> Pattern.compile(one.place + "$").matcher(row[0]).find()))
                 .map(row -> row[0]).toList();
 
         assertThat(places).allSatisfy(place -> assertThat(sought.stream().filter(line -> place.matches(line[0])))
                 .as("print looked for, for " + place).hasSize(1));
-        assertThat(sought).allSatisfy(line -> assertThat(places).as("still not found: " + line[0])
-                .anyMatch(place -> place.matches(line[0])));
+        assertThat(sought).allSatisfy(
+                line -> assertThat(places).as("still not found: " + line[0]).anyMatch(place -> place.matches(line[0])));
     }
 }
