@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.Garden;
@@ -119,6 +120,10 @@ final class Placement {
             notices.add("%s: no day that you work lies between %s and %s; it is put on %s.".formatted(task.title(),
                     earliest, task.window().last(), apartDay.get()));
         }
+        if (isFrozen(task, apartDay.get())) {
+            notices.add("%s: by the climate's means all is frozen until its time ends on %s; do it on the first day of thaw."
+                    .formatted(task.title(), task.window().last()));
+        }
         remember(task, apartDay.get());
         return Optional.of(task.on(apartDay.get()));
     }
@@ -157,16 +162,21 @@ final class Placement {
 
     private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
-    /** The first fitting day from the wanted one on; else the last fitting one before it; else the wanted one. */
+    /**
+     * The first fitting day from the wanted one on; else the last fitting one before it; on frozen ground only where
+     * there is no other; else the wanted one.
+     */
     private LocalDate dayFor(Task task, LocalDate wanted, LocalDate earliest) {
-        LocalDate last = task.window().last();
-        for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
-            if (fits(task, day)) { return day; }
-        }
-        for (LocalDate day = wanted.minusDays(1); !day.isBefore(earliest); day = day.minusDays(1)) {
-            if (fits(task, day)) { return day; }
-        }
-        return wanted.isAfter(last) ? last : wanted;
+        return days(task, wanted, earliest).filter(day -> !isFrozen(task, day)).findFirst()
+                .or(() -> days(task, wanted, earliest).findFirst())
+                .orElse(wanted.isAfter(task.window().last()) ? task.window().last() : wanted);
+    }
+
+    private Stream<LocalDate> days(Task task, LocalDate wanted, LocalDate earliest) {
+        Stream<LocalDate> on = Stream.iterate(wanted, day -> !day.isAfter(task.window().last()), day -> day.plusDays(1));
+        Stream<LocalDate> back = Stream.iterate(wanted.minusDays(1), day -> !day.isBefore(earliest),
+                day -> day.minusDays(1));
+        return Stream.concat(on, back).filter(day -> fits(task, day));
     }
 
     private boolean fits(Task task, LocalDate day) {
@@ -174,6 +184,11 @@ final class Placement {
         if (garden.minutesPerDay() == 0) { return true; }
         double taken = minutes.getOrDefault(day, 0.0);
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
+    }
+
+    private boolean isFrozen(Task task, LocalDate day) {
+        return task.rule().notInFrost()
+                && world.stages().climate().filter(climate -> climate.freezesGround(day)).isPresent();
     }
 
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {

@@ -2,13 +2,15 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.oldwood.crop.Figure;
 
 /**
  * Frost in a climate's mean year. Each night's least temperature is taken to lie about the normal night's with one
  * spread; it is smaller than the true one because cold nights come together.
  *
  * <p>The middle last frost is the last day after which, up to midsummer, ln 2 = 0.69 frosts are to be expected: half
- * the years then have none. The first of autumn likewise. Checked against thirty observed years of Yakima. Air
+ * the years then have none. The first of autumn likewise. Checked against thirty observed years of Yakima and
+ * the printed dates of Minneapolis. Air
  * temperature in a screen; the ground may freeze while it stands above.
  */
 public final class FrostYear {
@@ -24,6 +26,9 @@ public final class FrostYear {
         this.season = season;
         this.spreadC = climate.methods().frost().nightSpread().is();
     }
+
+    /** How far both of its dates may be off, days. */
+    public Figure plusMinus() { return climate.methods().frost().datePlusMinus(); }
 
     /** The middle last frost of spring; empty where there is none in most years, or all summer. */
     public Optional<LocalDate> last() {

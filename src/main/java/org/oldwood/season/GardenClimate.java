@@ -1,5 +1,6 @@
 package org.oldwood.season;
 
+import java.time.LocalDate;
 import org.oldwood.season.SeasonDays.Place;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
@@ -41,6 +42,12 @@ public final class GardenClimate {
     /** The normal day's greatest temperature on a day of a year of 365, °C. */
     public double normalMaxC(int day) {
         return place.dailyMaxC().on(day % 365);
+    }
+
+    /** Whether the ground is as a rule frozen on a day. */
+    public boolean freezesGround(LocalDate date) {
+        int day = SeasonDays.normalDay(date);
+        return (normalMinC(day) + normalMaxC(day)) / 2 < methods.frost().groundBelow().is();
     }
 
     /** The normal night's least temperature on a day of a year of 365, °C. */

@@ -48,8 +48,11 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
      * @param nightSpread spread of least temperatures about the normal night, °C
      * @param afterPetalFall how long young fruit stays tender
      * @param watchAbove the years in 100 above which frost in flower is worth watching for
+     * @param datePlusMinus how far the middle last and first frost may be off
+     * @param groundBelow the normal daily mean below which work waits for a thaw, °C
      */
-    public record Frost(Figure nightSpread, Figure afterPetalFall, Figure watchAbove) {}
+    public record Frost(Figure nightSpread, Figure afterPetalFall, Figure watchAbove, Figure datePlusMinus,
+            Figure groundBelow) {}
 
     /** When a garden's own measured days make a mean year, and from how many years on it is no mere makeshift. */
     public record Means(Figure mostMissingDays, Figure leastYears, Figure trustedYears) {}

@@ -15,8 +15,8 @@ final class FrostLines {
     /** The place's mean frosts, one sentence. */
     static String ofPlace(FrostYear year) {
         if (year.last().isEmpty() && year.first().isEmpty()) { return "Frost is rare here, or comes all summer."; }
-        return "Half the years have their last frost of spring after %s and their first of autumn before %s."
-                .formatted(day(year.last()), day(year.first()));
+        return "Half the years have their last frost of spring after %s and their first of autumn before %s, each ± %.0f days (%s)."
+                .formatted(day(year.last()), day(year.first()), year.plusMinus().is(), year.plusMinus().seen().words());
     }
 
     static List<String> of(CropFrost frost) {
@@ -46,8 +46,8 @@ final class FrostLines {
     }
 
     /** A year's frosts as JSON has them. */
-    record Year(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfAutumn) {
-        static Year of(FrostYear year) { return new Year(year.last(), year.first()); }
+    record Year(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfAutumn, double plusMinusDays) {
+        static Year of(FrostYear year) { return new Year(year.last(), year.first(), year.plusMinus().is()); }
     }
 
     /** A crop's risk as JSON has it. */
