@@ -121,8 +121,9 @@ final class Placement {
                     earliest, task.window().last(), apartDay.get()));
         }
         if (isFrozen(task, apartDay.get())) {
-            notices.add("%s: by the climate's means all is frozen until its time ends on %s; do it on the first day of thaw."
-                    .formatted(task.title(), task.window().last()));
+            notices.add(
+                    "%s: by the climate's means all is frozen until its time ends on %s; do it on the first day of thaw."
+                            .formatted(task.title(), task.window().last()));
         }
         remember(task, apartDay.get());
         return Optional.of(task.on(apartDay.get()));
@@ -173,7 +174,8 @@ final class Placement {
     }
 
     private Stream<LocalDate> days(Task task, LocalDate wanted, LocalDate earliest) {
-        Stream<LocalDate> on = Stream.iterate(wanted, day -> !day.isAfter(task.window().last()), day -> day.plusDays(1));
+        Stream<LocalDate> on = Stream.iterate(wanted, day -> !day.isAfter(task.window().last()),
+                day -> day.plusDays(1));
         Stream<LocalDate> back = Stream.iterate(wanted.minusDays(1), day -> !day.isBefore(earliest),
                 day -> day.minusDays(1));
         return Stream.concat(on, back).filter(day -> fits(task, day));

@@ -28,7 +28,9 @@ public final class FrostYear {
     }
 
     /** How far both of its dates may be off, days. */
-    public Figure plusMinus() { return climate.methods().frost().datePlusMinus(); }
+    public Figure plusMinus() {
+        return climate.methods().frost().datePlusMinus();
+    }
 
     /** The middle last frost of spring; empty where there is none in most years, or all summer. */
     public Optional<LocalDate> last() {

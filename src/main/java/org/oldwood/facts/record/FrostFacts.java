@@ -51,8 +51,10 @@ public final class FrostFacts extends Advisor {
     private static String words(Crop crop, CropFrost frost, double risk) {
         return "a night that harms %s in flower comes in %s of 100 years by the climate's means%s%s".formatted(
                 crop.plural(), 100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk), harm(crop),
-                frost.year().last().map(last -> "; half the years have their last frost of spring after %s, ± %.0f days (%s)"
-                        .formatted(last, frost.year().plusMinus().is(), frost.year().plusMinus().seen().words()))
+                frost.year().last()
+                        .map(last -> "; half the years have their last frost of spring after %s, ± %.0f days (%s)"
+                                .formatted(last, frost.year().plusMinus().is(),
+                                        frost.year().plusMinus().seen().words()))
                         .orElse(""));
     }
 

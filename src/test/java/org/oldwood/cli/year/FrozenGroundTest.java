@@ -33,13 +33,12 @@ class FrozenGroundTest {
                 """);
     }
 
-    private String soilTest(String today) {
-        return day("soil@", today);
-    }
+    private String soilTest(String today) { return day("soil@", today); }
 
     private String day(String round, String today) {
         String json = Cli.in(folder).run("tasks", "year", "--json", "--today=" + today).out();
-        return Pattern.compile("(?s)\"id\": \"%s.*?\"day\": \"([0-9-]+)\"".formatted(round)).matcher(json).results().map((MatchResult found) -> found.group(1)).findFirst().orElse("none");
+        return Pattern.compile("(?s)\"id\": \"%s.*?\"day\": \"([0-9-]+)\"".formatted(round)).matcher(json).results()
+                .map((MatchResult found) -> found.group(1)).findFirst().orElse("none");
     }
 
     @Test
