@@ -42,11 +42,12 @@ final class Forgotten {
         return Missed.against(tasks, all);
     }
 
-    /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */
+    /** A window that is over, as far as the work is still good: its last day then is the latest that the rule tells. */
     Optional<Window> stillGood(Rule rule, Situation situation, Window window) {
         return rule.ifMissed().until().flatMap(until -> until.find(situation, advisors)).map(WindowEnd.Found::day)
                 .filter(day -> day.isAfter(window.last()) && !day.isBefore(world.today()))
-                .filter(day -> wasThere(situation.subject(), window)).map(day -> window.part(window.first(), day));
+                .filter(day -> !window.last().isBefore(world.today()) || wasThere(situation.subject(), window))
+                .map(day -> window.part(window.first(), day));
     }
 
     /** Tells of work whose time is past, where there was a record, and a plant, when it was. */

@@ -188,9 +188,11 @@ final class Placement {
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }
 
-    private boolean isFrozen(Task task, LocalDate day) {
-        return task.rule().notInFrost()
-                && world.stages().climate().filter(climate -> climate.freezesGround(day)).isPresent();
+    private boolean isFrozen(Task task, LocalDate day) { return isFrozen(world, task.rule(), day); }
+
+    /** Whether a rule's work as a rule finds hard frost on that day. */
+    static boolean isFrozen(Situation.World world, Rule rule, LocalDate day) {
+        return rule.notInFrost() && world.stages().climate().filter(climate -> climate.freezesGround(day)).isPresent();
     }
 
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {

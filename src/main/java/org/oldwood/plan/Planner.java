@@ -226,10 +226,19 @@ public final class Planner {
         return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();
     }
 
-    private static Reason late(Rule rule, Window window, Window later) {
-        String words = "its time was until %s and it is not noted as done; it is still good until %s. %s"
-                .formatted(window.last(), later.last(), rule.ifMissed().words());
+    private Reason late(Rule rule, Window window, Window later) {
+        String past = window.last().isBefore(world.today()) ? "its time was until %s and it is not noted as done"
+                : "by the climate's means all is frozen until its time ends on %s";
+        String words = (past + "; it is still good until %s. %s").formatted(window.last(), later.last(),
+                rule.ifMissed().words());
         return new Reason(true, words.strip(), List.of());
+    }
+
+    /** Whether it can be done on no day that is left. */
+    private boolean isOver(Rule rule, Window window) {
+        LocalDate from = window.first().isAfter(world.today()) ? window.first() : world.today();
+        return from.isAfter(window.last()) || from.datesUntil(window.last().plusDays(1))
+                .allMatch(day -> Placement.isFrozen(world, rule, day));
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
@@ -238,14 +247,15 @@ public final class Planner {
         Window window = time;
         Optional<Reason> late = Optional.empty();
         Settled settled = settler.of(rule, situation, window, ordinal);
-        if (settled.open() && window.last().isBefore(world.today())) {
+        if (settled.open() && isOver(rule, window)) {
             Optional<Window> later = forgotten.stillGood(rule, situation, window);
-            if (later.isEmpty()) {
+            if (later.isPresent()) {
+                late = Optional.of(late(rule, window, later.get()));
+                window = later.get();
+            } else if (window.last().isBefore(world.today())) {
                 if (gathered.plain.isEmpty()) { forgotten.tell(rule, situation, window, settled, ordinal); }
                 return;
             }
-            late = Optional.of(late(rule, window, later.get()));
-            window = later.get();
         }
         if (settled.open() && late.isEmpty()) {
             late = forgotten.before(rule, situation.subject(), situation.season());

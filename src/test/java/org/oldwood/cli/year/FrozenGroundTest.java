@@ -58,10 +58,21 @@ class FrozenGroundTest {
     }
 
     @Test
-    void where_its_whole_time_is_frozen_it_says_so() throws IOException {
+    void what_is_good_in_any_month_waits_for_the_thaw() throws IOException {
         garden(HARD);
+        assertThat(soilTest("2027-01-10")).isBetween("2027-03-06", "2027-03-20");
+        assertThat(Cli.in(folder).run("tasks", "--today=2027-01-10").err()).doesNotContain("frozen");
+        assertThat(Cli.in(folder).run("why", "soil-test@a@2027", "--today=2027-01-10").out().replaceAll("\\s+", " "))
+                .contains("all is frozen until its time ends on 2027-02-15; it is still good until 2027-10-31");
+    }
+
+    @Test
+    void what_has_no_other_time_says_that_it_is_frozen() throws IOException {
+        garden(HARD);
+        Files.writeString(folder.resolve("journal.jsonl"), """
+                {"id":"e2","date":"2026-06-15","entry":"soil-test","bed":"a","ph":5.2}
+                """, java.nio.file.StandardOpenOption.APPEND);
         assertThat(Cli.in(folder).run("tasks", "--today=2027-01-10").err().replaceAll("\\s+", " "))
-                .contains("Test the soil of a: by the climate's means all is frozen until its time ends on 2027-02-15");
-        assertThat(soilTest("2027-01-10")).isEqualTo("2027-01-16");
+                .contains("Lime a: by the climate's means all is frozen until its time ends on 2027-02-15");
     }
 }
