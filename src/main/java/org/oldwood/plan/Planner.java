@@ -237,8 +237,8 @@ public final class Planner {
     /** Whether it can be done on no day that is left. */
     private boolean isOver(Rule rule, Window window) {
         LocalDate from = window.first().isAfter(world.today()) ? window.first() : world.today();
-        return from.isAfter(window.last()) || from.datesUntil(window.last().plusDays(1))
-                .allMatch(day -> Placement.isFrozen(world, rule, day));
+        return from.isAfter(window.last())
+                || from.datesUntil(window.last().plusDays(1)).allMatch(day -> Placement.isFrozen(world, rule, day));
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
