@@ -1,7 +1,6 @@
 package org.oldwood.store;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
@@ -10,17 +9,12 @@ public final class Nearest {
 
     private Nearest() {}
 
-    /** A sentence with the nearest of {@code known}, or with all of them where none is near. */
+    /** A sentence with the nearest of {@code known}; where none is near, with all of them, if they are few. */
     public static String hint(String seen, Collection<String> known) {
-        return to(seen, known).map(word -> "Did you mean \"" + word + "\"?").orElseGet(
-                () -> known.isEmpty() ? "" : "Known here: " + String.join(", ", known.stream().sorted().toList()));
-    }
-
-    /** A sentence with the nearest of {@code known}, or with all of them in their order, if they are few. */
-    public static String among(List<String> known, String seen) {
+        if (known.isEmpty()) { return ""; }
         return to(seen, known).map("Did you mean \"%s\"?"::formatted)
                 .orElseGet(() -> known.size() > MOST ? "It is near none of the %s there are.".formatted(known.size())
-                        : "There are %s.".formatted(String.join(", ", known)));
+                        : "Known here: " + String.join(", ", known.stream().sorted().toList()));
     }
 
     /** The nearest of {@code known}, if one is at most a third of its letters away. */

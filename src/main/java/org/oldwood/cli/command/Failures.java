@@ -2,7 +2,6 @@ package org.oldwood.cli.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Set;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.RecordException;
@@ -46,7 +45,7 @@ public final class Failures {
         Set<String> below = e.getCommandLine().getSubcommands().keySet();
         if (e instanceof UnmatchedArgumentException unmatched && !below.isEmpty()) {
             String seen = unmatched.getUnmatched().get(0);
-            return "there is no \"%s\". %s".formatted(seen, Nearest.among(List.copyOf(below), seen));
+            return "there is no \"%s\". %s".formatted(seen, Nearest.hint(seen, below));
         }
         String message = String.valueOf(e.getMessage());
         int end = message.indexOf('\n');

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -96,8 +95,8 @@ public abstract class GardenCommand implements Callable<Integer> {
     public final CommandSpec spec() { return attached(line).getCommandSpec(); }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or those known, if they are few. */
-    public final ParameterException noSuch(String what, String id, List<String> known) {
-        return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.among(known, id)));
+    public final ParameterException noSuch(String what, String id, Collection<String> known) {
+        return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.hint(id, known)));
     }
 
     @Override
@@ -267,11 +266,6 @@ public abstract class GardenCommand implements Callable<Integer> {
     /** A paragraph of the answer; every line begins with so many blanks. */
     @SuppressWarnings("AnnotateFormatMethod") // its annotation would be a library for this alone
     public final void say(int indent, String words, Object... said) { out().paragraph(indent, words.formatted(said)); }
-
-    /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
-    public final ParameterException notAmong(String what, String id, Collection<String> known) {
-        return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.hint(id, known)));
-    }
 
     /** Stops with exit code 2 and these words where that holds. */
     @SuppressWarnings("AnnotateFormatMethod") // as above

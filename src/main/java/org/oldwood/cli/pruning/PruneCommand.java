@@ -2,7 +2,6 @@ package org.oldwood.cli.pruning;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +30,6 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.TaskWords;
 import org.oldwood.season.Season;
-import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -96,17 +94,17 @@ public final class PruneCommand extends GardenCommand {
                     .formatted(minutes.getCount(), TaskWords.minutes(minutes.getSum())));
         }
         Cautions.Job job = new Cautions.Job(List.of("prune"), List.of("blade", "saw"), List.of(), crops.values(),
-                Optional.empty(), Optional.empty());
+                folderIfAny().map(folder -> folder.garden().site()), Optional.empty());
         Cautions.lines(Cautions.read(documents()).of(job)).forEach(line -> tell("Take care: " + line));
         return 0;
     }
 
     private PruneSheet given() throws IOException {
         Crops crops = new Crops(documents());
-        Crop of = crops.find(crop.orElse("")).orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
+        Crop of = crops.find(crop.orElse("")).orElseThrow(() -> noSuch("crop", crop.orElse(""), crops.ids()));
         Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
         String asked = form.orElse(of.form());
-        FormPruning grown = pruning.form(asked).orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
+        FormPruning grown = pruning.form(asked).orElseThrow(() -> noSuch("form", asked, pruning.forms().keySet()));
         boolean branches = grown.craft().equals("spur");
         refuseIf(stems.isEmpty() && !branches, "--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         Bush bush = bush(of, grown);
@@ -160,13 +158,7 @@ public final class PruneCommand extends GardenCommand {
 
     private School school(FormPruning grown) {
         String way = variant.orElse("");
-        return grown.school(way).orElseThrow(() -> unknown("way", way, grown.schoolIds()));
-    }
-
-    private RuntimeException unknown(String what, String seen, Collection<String> known) {
-        String near = Nearest.to(seen, known).map(". Did you mean \"%s\"?"::formatted).orElse("");
-        return usage(
-                "there is no %s \"%s\" here; there are %s%s".formatted(what, seen, String.join(", ", known), near));
+        return grown.school(way).orElseThrow(() -> noSuch("way", way, grown.schoolIds()));
     }
 
     /** The sheets of the plants asked for, each made when it is told. */

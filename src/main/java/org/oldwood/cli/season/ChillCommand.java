@@ -59,6 +59,6 @@ public final class ChillCommand extends SumCommand {
         ChillModels models = ChillModels.read(documents);
         String key = model.orElse("dynamic");
         if (key.equals(ALL)) { return models.keys().stream().map(models::get).toList(); }
-        return List.of(models.find(key).orElseThrow(() -> notAmong("chill model", key, models.keys())));
+        return List.of(models.find(key).orElseThrow(() -> noSuch("chill model", key, models.keys())));
     }
 }

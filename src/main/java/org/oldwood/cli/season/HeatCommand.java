@@ -61,7 +61,7 @@ public final class HeatCommand extends SumCommand {
     }
 
     private String chosen() {
-        if (!MODELS.contains(model)) { throw notAmong("heat model", model, MODELS); }
+        if (!MODELS.contains(model)) { throw noSuch("heat model", model, MODELS); }
         return model;
     }
 }

@@ -65,7 +65,7 @@ public final class SuitsCommand extends GardenCommand {
     }
 
     private Crop crop(String id, Crops crops) {
-        if (!crops.ids().contains(id)) { throw notAmong("crop", id, crops.ids()); }
+        if (!crops.ids().contains(id)) { throw noSuch("crop", id, crops.ids()); }
         return crops.get(id);
     }
 

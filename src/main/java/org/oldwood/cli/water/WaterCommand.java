@@ -62,7 +62,7 @@ public final class WaterCommand extends GardenCommand {
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        if (!folder.crops().ids().contains(id)) { throw notAmong("crop", id, folder.crops().ids()); }
+        if (!folder.crops().ids().contains(id)) { throw noSuch("crop", id, folder.crops().ids()); }
         WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
                 .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
@@ -86,6 +86,6 @@ public final class WaterCommand extends GardenCommand {
     }
 
     private void known(String id, GardenState state) {
-        if (state.bed(id).isEmpty()) { throw notAmong("bed", id, state.beds().keySet()); }
+        if (state.bed(id).isEmpty()) { throw noSuch("bed", id, state.beds().keySet()); }
     }
 }

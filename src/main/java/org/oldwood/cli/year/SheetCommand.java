@@ -83,7 +83,7 @@ public final class SheetCommand extends GardenCommand {
     }
 
     private void known(String kind, String id, Set<String> ids) {
-        if (!ids.contains(id)) { throw notAmong(kind, id, ids); }
+        if (!ids.contains(id)) { throw noSuch(kind, id, ids); }
     }
 
     /** A month by year and number, or by number alone: the next such month, today's included. */

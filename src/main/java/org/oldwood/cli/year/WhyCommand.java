@@ -119,7 +119,7 @@ public final class WhyCommand extends GardenCommand {
         refuseIf(parts.size() < 2,
                 "name a task, as oldwood tasks --each shows it, or a rule and a plant or bed: oldwood why --not winter-cut bc-1");
         Rule rule = planner.rules().find(parts.get(0))
-                .orElseThrow(() -> notAmong("rule", parts.get(0), planner.rules().ids()));
+                .orElseThrow(() -> noSuch("rule", parts.get(0), planner.rules().ids()));
         List<Subject> found = in(planner.subjects(), rule, parts.get(1));
         List<Verdict> verdicts = found.stream().flatMap(each -> planner.explain(rule, each).stream()).toList();
         Plan plan = planner.plan();
@@ -142,7 +142,7 @@ public final class WhyCommand extends GardenCommand {
         List<Subject> all = subjects.ofKind(rule.subject());
         List<Subject> found = all.stream().filter(each -> each.plants().stream().map(PlantState::plant)
                 .anyMatch(plant -> plant.id().equals(place) || plant.bed().equals(place))).toList();
-        if (found.isEmpty()) { throw notAmong("plant or bed", place, all.stream().map(Subject::id).toList()); }
+        if (found.isEmpty()) { throw noSuch("plant or bed", place, all.stream().map(Subject::id).toList()); }
         return found;
     }
 

@@ -61,7 +61,7 @@ class NoteTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"note struk blackcurrant-1, Did you mean \"struck\"?", "note struck-out e-1, There are planted",
+    @CsvSource({"note struk blackcurrant-1, Did you mean \"struck\"?", "note struck-out e-1, Known here: acidified",
             "calendar reed x.ics, Did you mean \"read\"?",
             "note picked blakcurrant-1 --kg=1, Did you mean \"blackcurrant-1\"?",
             "note watered blackcurrant-bd --litres=9, Did you mean \"blackcurrant-bed\"?"})
