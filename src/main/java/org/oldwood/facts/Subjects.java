@@ -14,7 +14,6 @@ import org.oldwood.crop.Crops;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
 
 /** All subjects of a garden on a day, by kind, in the order of the record. Linear in plants. */
@@ -38,10 +37,8 @@ public final class Subjects {
             bedByBed.addAll(standsHere);
             bedByBed.addAll(plantsHere);
         }
-        List<Subject> lots = new ArrayList<>();
-        for (LotState lot : state.lots().values()) {
-            lots.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)));
-        }
+        List<Subject> lots = state.lots().values().stream().<Subject>map(
+                lot -> new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed))).toList();
         List<PlantState> standing = List.copyOf(state.standing());
         Subject garden = new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
                 state.entries());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.LongToDoubleFunction;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
@@ -85,15 +86,11 @@ public final class CropFrost {
                 .filter(each -> frost.containsKey(each) || each == Stage.PETAL_FALL).findFirst().orElseThrow();
     }
 
-    /** Nights to be expected when everything lies so many days later. */
-    private interface Nights {
-        double when(long shiftDays);
-    }
-
-    private static double overThree(int plusMinusDays, Nights nights) {
+    /** @param nights those to be expected when everything lies so many days later */
+    private static double overThree(int plusMinusDays, LongToDoubleFunction nights) {
         long outer = Math.round(OUTER * plusMinusDays);
-        return (1 - 2 * OUTER_WEIGHT) * chance(nights.when(0)) + OUTER_WEIGHT * chance(nights.when(-outer))
-                + OUTER_WEIGHT * chance(nights.when(outer));
+        return (1 - 2 * OUTER_WEIGHT) * chance(nights.applyAsDouble(0)) + OUTER_WEIGHT * chance(nights.applyAsDouble(-outer))
+                + OUTER_WEIGHT * chance(nights.applyAsDouble(outer));
     }
 
     private static double chance(double expectedNights) { return 1 - Math.exp(-expectedNights); }

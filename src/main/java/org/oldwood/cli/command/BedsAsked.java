@@ -3,7 +3,6 @@ package org.oldwood.cli.command;
 import java.util.Optional;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenState;
-import org.oldwood.store.Nearest;
 import org.oldwood.words.Words;
 
 /** The bed that a command was asked about. */
@@ -13,8 +12,7 @@ public final class BedsAsked {
     /** Stops with a message where there is no such bed. */
     public static void check(GardenCommand command, Optional<String> bed, GardenState state) {
         if (bed.isPresent() && state.bed(bed.get()).isEmpty()) {
-            throw command.usage("there is no bed \"%s\" in this garden. %s".formatted(bed.get(),
-                    Nearest.hint(bed.get(), state.beds().keySet())));
+            throw command.noSuch("bed", bed.get(), state.beds().keySet());
         }
     }
 

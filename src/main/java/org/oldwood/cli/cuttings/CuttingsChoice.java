@@ -27,8 +27,7 @@ final class CuttingsChoice {
 
     Crop crop(Crops crops, GardenCommand command) {
         String id = cropId.orElseThrow(() -> command.usage("Say which crop: --crop blackcurrant"));
-        return crops.find(id)
-                .orElseThrow(() -> command.usage("There is no crop \"" + id + "\". " + Nearest.hint(id, crops.ids())));
+        return crops.find(id).orElseThrow(() -> command.noSuch("crop", id, crops.ids()));
     }
 
     /** The course chosen, with the form's defaults where nothing was said. */

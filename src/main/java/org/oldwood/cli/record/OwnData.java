@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.feeding.FeedingProfile;
@@ -136,11 +137,8 @@ final class OwnData {
     }
 
     private Set<String> ownCrops(List<String> files) {
-        Set<String> ids = new TreeSet<>();
-        for (String file : files) {
-            if (file.startsWith(CROPS) && file.split("/", -1).length == 3) { ids.add(file.split("/", -1)[1]); }
-        }
-        return ids;
+        return files.stream().filter(file -> file.startsWith(CROPS)).map(file -> file.split("/", -1))
+                .filter(parts -> parts.length == 3).map(parts -> parts[1]).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void sections(Crop crop) {
@@ -219,15 +217,11 @@ final class OwnData {
         }
     }
 
-    private interface Reading {
-        void read();
-    }
-
     /** What follows from a fault that was told already is not told again. */
-    private void tried(String name, Reading reading) {
+    private void tried(String name, Runnable reading) {
         int before = problems.count();
         try {
-            reading.read();
+            reading.run();
         } catch (RuntimeException e) {
             if (problems.count() == before) {
                 problems.tell(e instanceof RecordException ? "lacks-data" : "unreadable-data", Place.of(name),

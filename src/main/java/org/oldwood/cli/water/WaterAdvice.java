@@ -1,10 +1,9 @@
 package org.oldwood.cli.water;
 
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.Set;
+import java.util.stream.Collectors;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.CropWater;
@@ -51,12 +50,11 @@ final class WaterAdvice {
 
     private void standing() {
         if (account.standingDays() <= figures.figure("wetThreshold").is()) { return; }
-        Set<String> how = new LinkedHashSet<>();
-        for (BedDemand.Planting one : account.soil().plantings()) {
-            how.add(one.crop().name() + " stands that " + one.water().standsWet().word());
-        }
+        String how = account.soil().plantings().stream()
+                .map(one -> one.crop().name() + " stands that " + one.water().standsWet().word()).distinct()
+                .collect(Collectors.joining(", "));
         say("Water stands: at the rate this soil drains it takes about %s days to sink; %s. Lead roof water elsewhere or open a channel."
-                .formatted(Words.one(account.standingDays()), String.join(", ", how)));
+                .formatted(Words.one(account.standingDays()), how));
     }
 
     private void next() {

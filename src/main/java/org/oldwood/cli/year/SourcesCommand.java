@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.crop.Source;
 import org.oldwood.crop.Sources;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -32,12 +31,8 @@ public final class SourcesCommand extends GardenCommand {
     }
 
     private Source one(Sources sources, String wanted) {
-        return sources.find(wanted).orElseThrow(() -> {
-            List<String> keys = sources.all().stream().map(Source::key).toList();
-            String hint = Nearest.to(wanted, keys).map("Did you mean \"%s\"?"::formatted)
-                    .orElse("oldwood sources lists them all.");
-            return usage("there is no source \"%s\". %s".formatted(wanted, hint));
-        });
+        return sources.find(wanted)
+                .orElseThrow(() -> noSuch("source", wanted, sources.all().stream().map(Source::key).toList()));
     }
 
     private void list(List<Source> sources) {

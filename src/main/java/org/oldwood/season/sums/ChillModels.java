@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Documents;
@@ -22,14 +23,9 @@ public final class ChillModels {
     private final Map<String, ChillModel> byKey = new LinkedHashMap<>();
 
     public record ChillModel(String key, String name, String unit, List<String> sources, Seen seen, String note,
-            Maker maker) {
+            Supplier<HourlySum> maker) {
         /** A new sum, at its beginning. */
-        public HourlySum begin() { return maker.begin(); }
-    }
-
-    /** Makes a sum at its beginning. */
-    public interface Maker {
-        HourlySum begin();
+        public HourlySum begin() { return maker.get(); }
     }
 
     private ChillModels() {}
@@ -50,7 +46,7 @@ public final class ChillModels {
         return models;
     }
 
-    private static Maker maker(Fields fields) {
+    private static Supplier<HourlySum> maker(Fields fields) {
         return switch (fields.oneOf("kind", KINDS)) {
             case "hours" -> hours(fields);
             case "steps" -> steps(fields);
@@ -61,7 +57,7 @@ public final class ChillModels {
     }
 
     /** Counts hours between two temperatures; one at exactly the upper end counts where the data say so. */
-    private static Maker hours(Fields fields) {
+    private static Supplier<HourlySum> hours(Fields fields) {
         double from = fields.optionalNumber("fromC", -50, 50).orElse(Double.NEGATIVE_INFINITY);
         double to = fields.number("toC", -50, 50);
         boolean toCounts = fields.flag("toCounts", true);
@@ -72,7 +68,7 @@ public final class ChillModels {
      * Weighs each hour by a table of steps, as the Utah model and its relatives do. A step reaches from above the end
      * of the one before to its own end, which is included; the last has no end.
      */
-    private static Maker steps(Fields fields) {
+    private static Supplier<HourlySum> steps(Fields fields) {
         double[] ends = array(fields.numbers("upToC"));
         double[] weights = array(fields.numbers("weights"));
         if (weights.length != ends.length + 1) {
