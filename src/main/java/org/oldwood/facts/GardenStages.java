@@ -1,6 +1,5 @@
 package org.oldwood.facts;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Stage;
@@ -95,10 +94,8 @@ public final class GardenStages {
 
     /** The stages that the journal says were seen. */
     static Sightings sightings(GardenState state) {
-        List<Sighting> seen = new ArrayList<>();
-        for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.SEEN) { sighting(state, entry).ifPresent(seen::add); }
-        }
+        List<Sighting> seen = state.entries().stream().filter(entry -> entry.kind() == EntryKind.SEEN)
+                .flatMap(entry -> sighting(state, entry).stream()).toList();
         return Sightings.of(seen);
     }
 

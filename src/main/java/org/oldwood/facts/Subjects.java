@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.garden.BedState;
@@ -82,11 +83,9 @@ public final class Subjects {
 
     private static List<Subject> stands(BedState bed, Crops crops, Map<String, Integer> bedsOf) {
         Map<String, Integer> forms = new HashMap<>();
-        Map<String, List<PlantState>> groups = new LinkedHashMap<>();
-        for (PlantState plant : bed.plants()) {
-            groups.computeIfAbsent(plant.plant().crop() + "." + plant.plant().form(), key -> new ArrayList<>())
-                    .add(plant);
-        }
+        Map<String, List<PlantState>> groups = bed.plants().stream()
+                .collect(Collectors.groupingBy(plant -> plant.plant().crop() + "." + plant.plant().form(),
+                        LinkedHashMap::new, Collectors.toList()));
         List<Subject> stands = new ArrayList<>();
         groups.values().forEach(group -> forms.merge(group.get(0).plant().crop(), 1, Integer::sum));
         for (List<PlantState> group : groups.values()) {

@@ -66,12 +66,9 @@ public final class StateBuilder {
     public GardenState on(LocalDate day, List<Entry> journal) {
         references.check(journal);
         Set<String> withdrawn = Entries.withdrawn(journal);
-        List<Entry> ordered = new ArrayList<>();
-        for (Entry entry : journal) {
-            if (!entry.date().isAfter(day) && entry.kind() != EntryKind.WITHDRAWN && !withdrawn.contains(entry.id())) {
-                ordered.add(entry);
-            }
-        }
+        List<Entry> ordered = new ArrayList<>(journal);
+        ordered.removeIf(entry -> entry.date().isAfter(day) || entry.kind() == EntryKind.WITHDRAWN
+                || withdrawn.contains(entry.id()));
         ordered.sort((a, b) -> a.date().compareTo(b.date()));
         ordered.forEach(this::add);
         askOfRows(journal);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
@@ -22,10 +23,8 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
 
     /** Tasks gathered by rule and bed, in the order of the first day. */
     static List<TaskGroup> of(List<Task> tasks) {
-        Map<String, List<Task>> byKey = new LinkedHashMap<>();
-        for (Task task : tasks) {
-            byKey.computeIfAbsent(task.rule().id() + "@" + bed(task), key -> new ArrayList<>()).add(task);
-        }
+        Map<String, List<Task>> byKey = tasks.stream().collect(Collectors
+                .groupingBy(task -> task.rule().id() + "@" + bed(task), LinkedHashMap::new, Collectors.toList()));
         List<TaskGroup> groups = new ArrayList<>();
         byKey.values().forEach(each -> groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each)));
         groups.sort(Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())

@@ -84,11 +84,9 @@ final class RoundText {
 
     /** A line for each job, bed by bed, under a heading for each bed where there are several. */
     private static List<String> parts(Round round, List<Task> tasks) {
-        Map<String, List<Task>> byBed = new LinkedHashMap<>();
-        for (Task task : tasks) {
-            byBed.computeIfAbsent(task.subject().bed().map(in -> in.bed().name()).orElse(""), bed -> new ArrayList<>())
-                    .add(task);
-        }
+        Map<String, List<Task>> byBed = tasks.stream()
+                .collect(Collectors.groupingBy(task -> task.subject().bed().map(in -> in.bed().name()).orElse(""),
+                        LinkedHashMap::new, Collectors.toList()));
         List<String> lines = new ArrayList<>();
         boolean isSaid = byBed.size() == 1 || byBed.keySet().stream().allMatch(
                 bed -> byBed.getOrDefault(bed, List.of()).stream().allMatch(task -> task.title().contains(bed)));

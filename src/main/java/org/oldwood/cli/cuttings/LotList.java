@@ -50,10 +50,7 @@ final class LotList {
             return;
         }
         Map<String, Forecast> known = new LinkedHashMap<>();
-        for (LotState lot : lots) {
-            Optional<Forecast> forecast = brief(lot);
-            forecast.ifPresent(found -> known.put(lot.id(), found));
-        }
+        lots.forEach(lot -> brief(lot).ifPresent(found -> known.put(lot.id(), found)));
         if (known.isEmpty()) { return; }
         out.line().columns(0, table(known, season)).paragraph(0,
                 "Kilograms are what is expected of plants that live; oldwood cuttings LOT tells how sure that is, and all seasons.");

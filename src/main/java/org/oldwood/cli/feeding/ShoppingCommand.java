@@ -1,7 +1,6 @@
 package org.oldwood.cli.feeding;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,12 +62,8 @@ public final class ShoppingCommand extends GardenCommand {
                 Dates.shortDay(item.neededBy()), item.kept() ? "" : "; not among your materials, taken as usual"));
         item.total().notRead().forEach(line -> out().hanging("    * ", 6, line));
         if (uses) {
-            List<List<String>> rows = new ArrayList<>();
-            for (ShoppingList.Use use : item.uses()) {
-                rows.add(List.of(Dates.shortDay(use.day()), Purchase.measured(use.amount(), item.total().unit()),
-                        use.task()));
-            }
-            out().columns(6, rows);
+            out().columns(6, item.uses().stream().map(use -> List.of(Dates.shortDay(use.day()),
+                    Purchase.measured(use.amount(), item.total().unit()), use.task())).toList());
         } else {
             byBed(item).forEach((bed, amount) -> out().hanging("    - ", 6, bed + " " + amount));
         }

@@ -47,11 +47,9 @@ final class Dressings {
         double all = nitrogen.stream().mapToDouble(Double::doubleValue).sum();
         List<FeedPlan> dressings = new ArrayList<>();
         for (int i = 0; i < nitrogen.size(); i++) {
-            List<Recipe.Part> parts = new ArrayList<>();
-            for (Recipe.Part part : recipe.parts()) {
-                double share = share(part, nitrogen, i, all);
-                parts.add(new Recipe.Part(part.feed(), part.amount() * share));
-            }
+            int which = i;
+            List<Recipe.Part> parts = recipe.parts().stream().map(
+                    part -> new Recipe.Part(part.feed(), part.amount() * share(part, nitrogen, which, all))).toList();
             FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, smallest(), ground);
             if (!plan.parts().isEmpty()) { dressings.add(plan); }
         }

@@ -22,14 +22,11 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
 
     /** A dressing of materials in g/m²; of one that is less than a gram, or brings next to nothing, none. */
     static FeedPlan of(int number, String when, List<Recipe.Part> gPerM2, double smallestN, NeedCase.Ground ground) {
-        List<Recipe.Part> parts = new ArrayList<>();
-        for (Recipe.Part part : gPerM2) {
-            double grams = Portion.rounded(part.amount() * ground.areaM2());
-            if (grams >= 1 && part.feed().gives(part.amount()).sum() >= smallestN / 2) {
-                parts.add(new Recipe.Part(part.feed(), grams));
-            }
-        }
-        return new FeedPlan(number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()),
+        List<Recipe.Part> parts = gPerM2.stream()
+                .filter(part -> part.feed().gives(part.amount()).sum() >= smallestN / 2)
+                .map(part -> new Recipe.Part(part.feed(), Portion.rounded(part.amount() * ground.areaM2())))
+                .filter(part -> part.amount() >= 1).toList();
+        return new FeedPlan(number, when, parts, Recipe.of(parts).gives().times(1 / ground.areaM2()),
                 gPerM2.stream().anyMatch(part -> part.slowly(smallestN)), ground);
     }
 

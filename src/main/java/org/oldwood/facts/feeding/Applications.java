@@ -64,13 +64,8 @@ public record Applications(FeedingBooks books, Hemisphere hemisphere) {
 
     /** What was given to plants alone that share so much ground, oldest first. */
     public List<Given> toPlants(BedState bed, List<Entry> entries, double areaM2) {
-        List<Given> all = new ArrayList<>();
-        for (Entry entry : entries) {
-            if (entry.kind() == EntryKind.FED && entry.text("plant").isPresent()) {
-                given(entry, areaM2, bed).ifPresent(all::add);
-            }
-        }
-        return all;
+        return entries.stream().filter(entry -> entry.kind() == EntryKind.FED && entry.text("plant").isPresent())
+                .flatMap(entry -> given(entry, areaM2, bed).stream()).toList();
     }
 
     private Optional<Given> given(Entry entry, double areaM2, BedState bed) {

@@ -105,9 +105,8 @@ public final class Choices {
 
     private Set<String> feedingWays() {
         Set<String> all = new TreeSet<>();
-        for (String id : crops.ids()) {
-            FeedingProfile.of(crops.get(id)).ifPresent(profile -> profile.schools().forEach(way -> all.add(way.id())));
-        }
+        crops.ids().forEach(id -> FeedingProfile.of(crops.get(id))
+                .ifPresent(profile -> profile.schools().forEach(way -> all.add(way.id()))));
         return all;
     }
 }

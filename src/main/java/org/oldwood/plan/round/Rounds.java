@@ -50,10 +50,8 @@ public final class Rounds {
 
     /** All rounds of a plan, those with nothing left to do too, by day, then by id. */
     public List<Round> of(Plan plan, GardenState state) {
-        Map<String, List<Task>> together = new LinkedHashMap<>();
-        for (Task task : plan.tasks()) {
-            together.computeIfAbsent(kind(task.rule()).round(task, state.date()), id -> new ArrayList<>()).add(task);
-        }
+        Map<String, List<Task>> together = plan.tasks().stream().collect(Collectors.groupingBy(
+                task -> kind(task.rule()).round(task, state.date()), LinkedHashMap::new, Collectors.toList()));
         List<Round> wanted = new ArrayList<>();
         List<Round> rounds = new ArrayList<>();
         together.forEach((id, tasks) -> {
