@@ -38,8 +38,9 @@ public final class Subjects {
             bedByBed.addAll(standsHere);
             bedByBed.addAll(plantsHere);
         }
-        List<Subject> lots = state.lots().values().stream().<Subject>map(
-                lot -> new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed))).toList();
+        List<Subject> lots = state.lots().values().stream()
+                .<Subject>map(lot -> new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)))
+                .toList();
         List<PlantState> standing = List.copyOf(state.standing());
         Subject garden = new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
                 state.entries());
@@ -83,9 +84,8 @@ public final class Subjects {
 
     private static List<Subject> stands(BedState bed, Crops crops, Map<String, Integer> bedsOf) {
         Map<String, Integer> forms = new HashMap<>();
-        Map<String, List<PlantState>> groups = bed.plants().stream()
-                .collect(Collectors.groupingBy(plant -> plant.plant().crop() + "." + plant.plant().form(),
-                        LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<PlantState>> groups = bed.plants().stream().collect(Collectors.groupingBy(
+                plant -> plant.plant().crop() + "." + plant.plant().form(), LinkedHashMap::new, Collectors.toList()));
         List<Subject> stands = new ArrayList<>();
         groups.values().forEach(group -> forms.merge(group.get(0).plant().crop(), 1, Integer::sum));
         for (List<PlantState> group : groups.values()) {

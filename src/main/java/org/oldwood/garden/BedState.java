@@ -14,8 +14,10 @@ public record BedState(Bed bed, List<PlantState> plants, List<Entry> entries) {
     /** Its plants row by row as one walks: as declared; those that have no place there follow in a row of their own. */
     public List<List<PlantState>> rows() {
         List<PlantState> left = new ArrayList<>(plants);
-        List<List<PlantState>> rows = new ArrayList<>(bed.rows().stream().map(declared -> declared.stream()
-                .flatMap(id -> plants.stream().filter(plant -> plant.plant().id().equals(id))).toList()).toList());
+        List<List<PlantState>> rows = new ArrayList<>(bed.rows().stream()
+                .map(declared -> declared.stream()
+                        .flatMap(id -> plants.stream().filter(plant -> plant.plant().id().equals(id))).toList())
+                .toList());
         rows.forEach(left::removeAll);
         rows.add(left);
         rows.removeIf(List::isEmpty);

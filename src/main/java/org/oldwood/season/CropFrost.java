@@ -89,7 +89,8 @@ public final class CropFrost {
     /** @param nights those to be expected when everything lies so many days later */
     private static double overThree(int plusMinusDays, LongToDoubleFunction nights) {
         long outer = Math.round(OUTER * plusMinusDays);
-        return (1 - 2 * OUTER_WEIGHT) * chance(nights.applyAsDouble(0)) + OUTER_WEIGHT * chance(nights.applyAsDouble(-outer))
+        return (1 - 2 * OUTER_WEIGHT) * chance(nights.applyAsDouble(0))
+                + OUTER_WEIGHT * chance(nights.applyAsDouble(-outer))
                 + OUTER_WEIGHT * chance(nights.applyAsDouble(outer));
     }
 

@@ -138,7 +138,8 @@ final class OwnData {
 
     private Set<String> ownCrops(List<String> files) {
         return files.stream().filter(file -> file.startsWith(CROPS)).map(file -> file.split("/", -1))
-                .filter(parts -> parts.length == 3).map(parts -> parts[1]).collect(Collectors.toCollection(TreeSet::new));
+                .filter(parts -> parts.length == 3).map(parts -> parts[1])
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void sections(Crop crop) {

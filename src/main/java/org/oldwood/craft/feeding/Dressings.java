@@ -48,8 +48,9 @@ final class Dressings {
         List<FeedPlan> dressings = new ArrayList<>();
         for (int i = 0; i < nitrogen.size(); i++) {
             int which = i;
-            List<Recipe.Part> parts = recipe.parts().stream().map(
-                    part -> new Recipe.Part(part.feed(), part.amount() * share(part, nitrogen, which, all))).toList();
+            List<Recipe.Part> parts = recipe.parts().stream()
+                    .map(part -> new Recipe.Part(part.feed(), part.amount() * share(part, nitrogen, which, all)))
+                    .toList();
             FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, smallest(), ground);
             if (!plan.parts().isEmpty()) { dressings.add(plan); }
         }

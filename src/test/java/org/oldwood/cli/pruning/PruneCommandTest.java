@@ -69,8 +69,8 @@ class PruneCommandTest {
         assertThat(prune("--crop", "blackcurrant").err()).contains("--stems is missing");
         assertThat(prune("--crop", "blackcurrant", "--form", "cordon", "--stems", "1=5").err())
                 .contains("no form \"cordon\". Known here: stool");
-        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--variant", "soft").err())
-                .contains("half-young", "equal-ages");
+        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--variant", "soft").err()).contains("half-young",
+                "equal-ages");
         assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--sick", "1=6").exit()).isEqualTo(2);
     }
 
