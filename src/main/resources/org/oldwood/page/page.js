@@ -24,7 +24,7 @@ function make(kind, options = {}, ...inside) {
   return element;
 }
 const button = (words, tap, options = {}) => make('button', { type: 'button', tap, ...options }, words);
-const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
+const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString(garden?.monthFirst ? 'en-US' : 'en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
 
 /** Shows a part. Drawn anew it stays where it was read, and the keyboard where it was; another part begins at its head. */
 function page(title, ...inside) {

@@ -110,7 +110,7 @@ final class GardenDesk implements Desk {
     /** Reads the garden anew for one look of the page: what others noted meanwhile is in it. */
     private static final class PageViewer extends GardenCommand {
         PageView view() throws IOException {
-            return new PageData(folder(), GardenPlan.of(this, folder()), units()).view();
+            return new PageData(folder(), GardenPlan.of(this, folder()), wording()).view();
         }
 
         @Override

@@ -33,7 +33,7 @@ import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.Season;
 import org.oldwood.sheet.round.Wood;
-import org.oldwood.words.Units;
+import org.oldwood.words.Wording;
 
 /** Gathers what the page shows. The same record and day give the same view. */
 final class PageData {
@@ -44,15 +44,15 @@ final class PageData {
 
     private final GardenFolder folder;
     private final GardenPlan plan;
-    private final Units units;
+    private final Wording wording;
     private final GardenState state;
     private final Season season;
     private final List<PlantState> walked;
 
-    PageData(GardenFolder folder, GardenPlan plan, Units units) {
+    PageData(GardenFolder folder, GardenPlan plan, Wording wording) {
         this.folder = folder;
         this.plan = plan;
-        this.units = units;
+        this.wording = wording;
         this.state = plan.state();
         this.season = state.season();
         this.walked = state.walked();
@@ -62,7 +62,7 @@ final class PageData {
         Map<String, Cut> cuts = new LinkedHashMap<>();
         List<PageView.Bush> bushes = new ArrayList<>();
         walked.forEach(plant -> bushes.add(bush(plant, cuts)));
-        return new PageView(state.garden().name(), units.key(), state.date(), rounds(cuts), bushes, materials(),
+        return new PageView(state.garden().name(), wording.units().key(), wording.monthFirst(), state.date(), rounds(cuts), bushes, materials(),
                 feels(), stages(), words(EntryKind.INSPECTED, "finding"), noted());
     }
 

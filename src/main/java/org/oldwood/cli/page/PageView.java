@@ -10,6 +10,7 @@ import org.oldwood.sheet.round.Wood;
  * What the page shows of the garden on a day; it becomes JSON as it stands.
  *
  * @param units in which amounts are noted
+ * @param monthFirst whether days are told as May 20
  * @param rounds what is to be done now, the most urgent first
  * @param bushes all plants in walking order
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
@@ -17,7 +18,7 @@ import org.oldwood.sheet.round.Wood;
  * @param findings what can be found on an ill bush
  * @param noted today's entries, the newest first
  */
-record PageView(String garden, String units, LocalDate today, List<Round> rounds, List<Bush> bushes,
+record PageView(String garden, String units, boolean monthFirst, LocalDate today, List<Round> rounds, List<Bush> bushes,
         Map<String, List<Choice>> materials, Map<String, List<Choice>> feels, List<Choice> stages,
         List<Choice> findings, List<Noted> noted) {
 
