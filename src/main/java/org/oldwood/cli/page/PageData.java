@@ -62,8 +62,8 @@ final class PageData {
         Map<String, Cut> cuts = new LinkedHashMap<>();
         List<PageView.Bush> bushes = new ArrayList<>();
         walked.forEach(plant -> bushes.add(bush(plant, cuts)));
-        return new PageView(state.garden().name(), wording.units().key(), wording.monthFirst(), state.date(), rounds(cuts), bushes, materials(),
-                feels(), stages(), words(EntryKind.INSPECTED, "finding"), noted());
+        return new PageView(state.garden().name(), wording.units().key(), wording.monthFirst(), state.date(),
+                rounds(cuts), bushes, materials(), feels(), stages(), words(EntryKind.INSPECTED, "finding"), noted());
     }
 
     static String name(Crop crop, PlantState plant) {

@@ -90,7 +90,8 @@ class GardenDeskTest {
     void days_stand_in_the_order_that_the_garden_wants() throws IOException {
         boolean before = view().get("monthFirst").asBoolean();
         Path garden = folder.resolve("garden.json");
-        Files.writeString(garden, Files.readString(garden).replaceFirst("\\{", "{\"wishes\": {\"dates\": \"month-first\"}, "));
+        Files.writeString(garden,
+                Files.readString(garden).replaceFirst("\\{", "{\"wishes\": {\"dates\": \"month-first\"}, "));
 
         assertThat(before).isFalse();
         assertThat(view().get("monthFirst").asBoolean()).isTrue();
