@@ -130,8 +130,8 @@ class SoilAndMulchCommandTest {
         assertThat(out).contains("220 l of garden compost").contains("74 sheets of newspaper")
                 .contains("Open bags away from your face");
         assertThat(flat(run(folder, "mulch --area 4 --material straw --under nothing").out()))
-                // laid 20 for 10 cm on 4 m2: 0.80 m3, 40 kg, 2 bales of 23 kg
-                .contains("800 l of straw, laid 20 cm deep: 2 bales of 23 kg, about 40 kg.").contains("(from memory)")
+                // laid 20 for 10 cm on 4 m2: 0.80 m3, 32 kg, 2 bales of 23 kg
+                .contains("800 l of straw, laid 20 cm deep: 2 bales of 23 kg, about 32 kg.").contains("(from memory)")
                 .doesNotContain("N more").doesNotContain("newspaper");
         assertThat(flat(run(folder, "mulch --area 4 --material sawdust").out()))
                 .contains("about 2.4 g/m² N more for 2");
@@ -143,7 +143,7 @@ class SoilAndMulchCommandTest {
                 "")).contains("\"gPerM2\":600,\"totalGrams\":6000,\"doses\":1")
                 .contains("\"portions\":[{\"grams\":6000,\"gPerM2\":600}]");
         assertThat(run(folder, "mulch --area 4 --material straw --json").out().replaceAll("\\s", ""))
-                .contains("\"litres\":800,\"kg\":40,\"barrows\":10,\"bags\":16,\"bales\":1.74")
+                .contains("\"litres\":800,\"kg\":32,\"barrows\":10,\"bags\":16,\"bales\":1.39")
                 .contains("\"under\":\"paper\",\"sheets\":74");
         assertThat(run(garden, "lime north --json").out().replaceAll("\\s", "")).contains("\"bed\":\"north\"")
                 .contains("\"givenSinceTestGPerM2\":100");
