@@ -131,8 +131,8 @@ class SoilAndMulchCommandTest {
                 .contains("Open bags away from your face");
         assertThat(flat(run(folder, "mulch --area 4 --material straw --under nothing").out()))
                 // laid 20 for 10 cm on 4 m2: 0.80 m3, 32 kg, 2 bales of 23 kg
-                .contains("800 l of straw, laid 20 cm deep: 2 bales of 23 kg, about 32 kg.").contains("rots 10 cm/year (computed)")
-                .doesNotContain("N more").doesNotContain("newspaper");
+                .contains("800 l of straw, laid 20 cm deep: 2 bales of 23 kg, about 32 kg.")
+                .contains("rots 10 cm/year (computed)").doesNotContain("N more").doesNotContain("newspaper");
         assertThat(flat(run(folder, "mulch --area 4 --material sawdust").out()))
                 .contains("about 2.4 g/m² N more for 2");
     }
