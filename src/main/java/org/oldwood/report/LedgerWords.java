@@ -1,7 +1,11 @@
 package org.oldwood.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.facts.feeding.Applications;
 import org.oldwood.facts.feeding.BedLedger;
@@ -12,17 +16,24 @@ import org.oldwood.words.Words;
 public final class LedgerWords {
     private LedgerWords() {}
 
-    /** What one application was: {@code dried blood, 300 g (30 g/m²)}. */
-    public static String what(Applications.Given line) {
-        String where = line.plant().map(plant -> " to " + plant + " alone").orElse("");
-        String rate = line.kind() == EntryKind.MULCHED ? "" : " (" + Words.amount(line.gPerM2()) + " g/m²)";
-        return line.name() + ", " + line.amount() + where + rate;
+    /** Those that are alike but for the plant that got them, together; each one to a whole bed by itself. */
+    public static Collection<List<Applications.Given>> alike(Stream<Applications.Given> lines) {
+        return lines.collect(Collectors.groupingBy(
+                line -> line.plant().isEmpty() ? new Object()
+                        : List.of(line.date(), line.name(), line.amount(), line.now()),
+                LinkedHashMap::new, Collectors.toList())).values();
     }
 
-    /** What one application brings in its season: {@code N 3, P2O5 0.5 g/m²}. */
-    public static String brings(Applications.Given line) {
-        if (!line.known()) { return "not a known material: not counted"; }
-        return line.now().sum() == 0 ? "" : FeedPlan.inWords(line.now()) + " g/m²";
+    /** What it was and what it brings: {@code dried blood, 300 g to bc-1 alone (30 g/m²): N 3, P2O5 0.5 g/m²}. */
+    public static String inWords(List<Applications.Given> alike) {
+        Applications.Given line = alike.get(0);
+        List<String> plants = alike.stream().flatMap(each -> each.plant().stream()).toList();
+        String where = plants.isEmpty() ? ""
+                : plants.size() == 1 ? " to %s alone".formatted(plants.get(0)) : " each to " + Words.list(plants);
+        String rate = line.kind() == EntryKind.MULCHED ? "" : " (" + Words.amount(line.gPerM2()) + " g/m²)";
+        String brings = !line.known() ? ": not a known material: not counted"
+                : line.now().sum() == 0 ? "" : ": " + FeedPlan.inWords(line.now()) + " g/m²";
+        return line.name() + ", " + line.amount() + where + rate + brings;
     }
 
     /** The sums of a season, a line each. */

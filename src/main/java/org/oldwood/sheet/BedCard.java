@@ -112,13 +112,9 @@ final class BedCard {
     List<Line> given() {
         BedLedger ledger = BedLedger.of(books, ground.state(), ground.world().crops(), state);
         List<Line> lines = new ArrayList<>();
-        for (Applications.Given line : ledger.lines()) {
-            if (line.season().compareTo(season.plus(-1)) >= 0) {
-                String brings = LedgerWords.brings(line);
-                lines.add(Line.of(line.date(),
-                        LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings) + marks(line)));
-            }
-        }
+        LedgerWords.alike(ledger.lines().stream().filter(line -> line.season().compareTo(season.plus(-1)) >= 0))
+                .forEach(alike -> lines.add(
+                        Line.of(alike.get(0).date(), LedgerWords.inWords(alike) + marks(alike.get(0)))));
         Collections.reverse(lines);
         return lines;
     }

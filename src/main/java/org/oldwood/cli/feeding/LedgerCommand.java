@@ -1,7 +1,6 @@
 package org.oldwood.cli.feeding;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -59,16 +58,11 @@ public final class LedgerCommand extends GardenCommand {
         Set<String> notRead = new LinkedHashSet<>();
         for (BedLedger.Sum sum : ledger.seasons()) {
             out().line("  Season " + sum.season().label());
-            List<List<String>> rows = new ArrayList<>();
-            for (Applications.Given line : ledger.lines()) {
-                if (line.season().equals(sum.season())) {
-                    String brings = LedgerWords.brings(line);
-                    rows.add(List.of(Dates.shortDay(line.date()),
-                            LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings)));
-                    line.notRead().forEach(each -> notRead.add(line.name() + ": " + each));
-                }
-            }
-            out().columns(4, rows);
+            List<Applications.Given> lines = ledger.lines().stream()
+                    .filter(line -> line.season().equals(sum.season())).toList();
+            lines.forEach(line -> line.notRead().forEach(each -> notRead.add(line.name() + ": " + each)));
+            out().columns(4, LedgerWords.alike(lines.stream())
+                    .stream().map(alike -> List.of(Dates.shortDay(alike.get(0).date()), LedgerWords.inWords(alike))).toList());
             LedgerWords.sums(sum).forEach(line -> out().hanging("    = ", 6, line));
         }
         notRead.forEach(line -> out().hanging("  * ", 4, line));

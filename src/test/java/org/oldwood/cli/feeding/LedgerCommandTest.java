@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,6 +52,23 @@ class LedgerCommandTest {
                 .contains("Season 2027").contains("left by the season before: N 0.3 g/m²")
                 .contains("South bed (south), 4 m²").contains("Nothing was noted as given");
         assertThat(run("ledger", "south").out()).doesNotContain("North bed");
+    }
+
+    /** A round ticked off is noted bush by bush. */
+    @Test
+    void what_bushes_got_alike_is_one_line_and_what_the_bed_got_twice_is_two() throws IOException {
+        Path journal = folder.resolve("journal.jsonl");
+        String fed = "{\"id\":\"f%s\",\"date\":\"2026-04-01\",\"entry\":\"fed\",%s,\"material\":\"dried-blood\",\"grams\":30}\n";
+        StringBuilder more = new StringBuilder(Files.readString(journal));
+        for (String id : List.of("x", "y")) {
+            more.append("{\"id\":\"p%1$s\",\"date\":\"2022-01-10\",\"entry\":\"planted\",\"plant\":\"%1$s\",\"crop\":\"gooseberry\",\"bed\":\"south\"}\n".formatted(id));
+            more.append(fed.formatted(id, "\"plant\":\"" + id + "\""));
+            more.append(fed.formatted("b" + id, "\"bed\":\"south\""));
+        }
+        Files.writeString(journal, more.toString());
+
+        assertThat(run("ledger", "south").out().lines().filter(line -> line.contains("1 Apr 2026"))).hasSize(3)
+                .filteredOn(line -> line.contains("dried blood, 30 g each to x and y")).hasSize(1);
     }
 
     @Test
