@@ -5,13 +5,13 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import java.util.UUID;
 import javax.xml.stream.XMLStreamException;
 import org.oldwood.calendar.format.RawComponent;
@@ -63,11 +63,7 @@ final class Collection {
         resources(reply).forEach(there -> names.put(lastName(there.href), there.href));
         Set<String> wanted = Set.copyOf(uids);
         Map<String, Stored> stored = new HashMap<>();
-        List<String> hrefs = new ArrayList<>();
-        for (String uid : uids) {
-            String href = names.remove(objectName(uid));
-            if (href != null) { hrefs.add(href); }
-        }
+        List<String> hrefs = uids.stream().flatMap(uid -> Stream.ofNullable(names.remove(objectName(uid)))).toList();
         fetch(hrefs, wanted, stored);
         if (hrefs.size() < wanted.size()) {
             List<String> others = names.values().stream().filter(href -> !href.endsWith("/")).toList();

@@ -93,15 +93,11 @@ public final class MulchCommand extends GardenCommand {
                 "in a garden the material comes from \"materials\" in garden.json");
         BedsAsked.check(this, bed, state());
         GardenPlan garden = GardenPlan.of(this, folder);
-        List<MulchSheet> sheets = new ArrayList<>();
-        for (Subject subject : garden.planner().subjects().ofKind("bed")) {
-            boolean tub = subject.bed().orElseThrow().bed().tubLitres().isPresent();
-            if (bed.map(subject.id()::equals).orElse(!tub)) {
-                sheets.add(sheet(subject, BedMulch.of(books, garden.situation(subject)), books.mulches(),
-                        garden.next(subject, List.of("mulch"))));
-            }
-        }
-        return sheets;
+        return garden.planner().subjects().ofKind("bed").stream()
+                .filter(in -> bed.map(in.id()::equals).orElse(in.bed().orElseThrow().bed().tubLitres().isEmpty()))
+                .map(in -> sheet(in, BedMulch.of(books, garden.situation(in)), books.mulches(),
+                        garden.next(in, List.of("mulch"))))
+                .toList();
     }
 
     private static MulchSheet sheet(Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {

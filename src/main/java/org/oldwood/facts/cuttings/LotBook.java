@@ -2,7 +2,6 @@ package org.oldwood.facts.cuttings;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.OptionalInt;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
-import org.oldwood.craft.cuttings.PastLot;
 import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.cuttings.Setting;
 import org.oldwood.craft.cuttings.StrikePlan;
@@ -113,14 +111,10 @@ public final class LotBook {
     }
 
     private Survival taught(String crop, Course course) {
-        List<PastLot> past = new ArrayList<>();
-        for (LotState lot : state.lots().values()) {
-            if (lot.crop().equals(crop) && lot.method().equals(course.method().id())) {
-                Timeline line = Timeline.of(LotRecord.counts(lot, state), course, setting(crop));
-                past.add(LotRecord.past(lot, line, state));
-            }
-        }
-        return course.method().survival().learning(past);
+        return course.method().survival().learning(state.lots().values().stream()
+                .filter(lot -> lot.crop().equals(crop) && lot.method().equals(course.method().id()))
+                .map(lot -> LotRecord.past(lot, Timeline.of(LotRecord.counts(lot, state), course, setting(crop)), state))
+                .toList());
     }
 
     public LotCounts counts(LotState lot) { return LotRecord.counts(lot, state); }

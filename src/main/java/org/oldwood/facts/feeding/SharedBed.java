@@ -1,6 +1,5 @@
 package org.oldwood.facts.feeding;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -60,12 +59,8 @@ public final class SharedBed {
 
     /** What to say of the beds of a garden, a line each. */
     public static List<String> of(GardenState state, Crops crops, FeedingBooks books) {
-        List<String> lines = new ArrayList<>();
-        for (BedState bed : state.beds().values()) {
-            List<Crop> there = crops(bed, crops);
-            clash(books, there).or(() -> hopeless(books, bed, there))
-                    .ifPresent(words -> lines.add(bed.bed().name() + ": " + words));
-        }
-        return lines;
+        return state.beds().values().stream().flatMap(bed -> clash(books, crops(bed, crops))
+                .or(() -> hopeless(books, bed, crops(bed, crops))).map(words -> bed.bed().name() + ": " + words).stream())
+                .toList();
     }
 }

@@ -1,13 +1,11 @@
 package org.oldwood.sheet.round;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Task;
@@ -42,14 +40,11 @@ public record BedPlan(String name, boolean placed, List<List<Spot>> rows) {
             plants.stream().filter(id -> !each || open.contains(id))
                     .forEach(id -> due.computeIfAbsent(id, any -> new LinkedHashSet<>()).add(task.rule().craft()));
         }
-        List<BedPlan> beds = new ArrayList<>();
-        for (BedState bed : state.beds().values()) {
-            if (bed.plants().stream().anyMatch(plant -> due.containsKey(plant.plant().id()))) {
-                beds.add(new BedPlan(bed.bed().name(), !bed.bed().rows().isEmpty(),
-                        bed.rows().stream().map(row -> row.stream().map(plant -> spot(plant, due)).toList()).toList()));
-            }
-        }
-        return beds;
+        return state.beds().values().stream()
+                .filter(bed -> bed.plants().stream().anyMatch(plant -> due.containsKey(plant.plant().id())))
+                .map(bed -> new BedPlan(bed.bed().name(), !bed.bed().rows().isEmpty(),
+                        bed.rows().stream().map(row -> row.stream().map(plant -> spot(plant, due)).toList()).toList()))
+                .toList();
     }
 
     private static Spot spot(PlantState plant, Map<String, Set<String>> due) {
