@@ -113,8 +113,8 @@ final class BedCard {
         BedLedger ledger = BedLedger.of(books, ground.state(), ground.world().crops(), state);
         List<Line> lines = new ArrayList<>();
         LedgerWords.alike(ledger.lines().stream().filter(line -> line.season().compareTo(season.plus(-1)) >= 0))
-                .forEach(alike -> lines.add(
-                        Line.of(alike.get(0).date(), LedgerWords.inWords(alike) + marks(alike.get(0)))));
+                .forEach(alike -> lines
+                        .add(Line.of(alike.get(0).date(), LedgerWords.inWords(alike) + marks(alike.get(0)))));
         Collections.reverse(lines);
         return lines;
     }

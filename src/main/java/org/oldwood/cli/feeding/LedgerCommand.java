@@ -58,11 +58,11 @@ public final class LedgerCommand extends GardenCommand {
         Set<String> notRead = new LinkedHashSet<>();
         for (BedLedger.Sum sum : ledger.seasons()) {
             out().line("  Season " + sum.season().label());
-            List<Applications.Given> lines = ledger.lines().stream()
-                    .filter(line -> line.season().equals(sum.season())).toList();
+            List<Applications.Given> lines = ledger.lines().stream().filter(line -> line.season().equals(sum.season()))
+                    .toList();
             lines.forEach(line -> line.notRead().forEach(each -> notRead.add(line.name() + ": " + each)));
-            out().columns(4, LedgerWords.alike(lines.stream())
-                    .stream().map(alike -> List.of(Dates.shortDay(alike.get(0).date()), LedgerWords.inWords(alike))).toList());
+            out().columns(4, LedgerWords.alike(lines.stream()).stream()
+                    .map(alike -> List.of(Dates.shortDay(alike.get(0).date()), LedgerWords.inWords(alike))).toList());
             LedgerWords.sums(sum).forEach(line -> out().hanging("    = ", 6, line));
         }
         notRead.forEach(line -> out().hanging("  * ", 4, line));

@@ -129,8 +129,8 @@ final class NoteKindCommand extends GardenCommand {
         takeFrom(parent);
         if (given(FEEL).filter("?"::equals).isPresent()) { return feel(); }
         Map<String, Json> values = new LinkedHashMap<>();
-        kind.fields().forEach(field -> given(field.key())
-                .ifPresent(text -> values.put(field.key(), Draft.typed(this, field, text))));
+        kind.fields().forEach(
+                field -> given(field.key()).ifPresent(text -> values.put(field.key(), Draft.typed(this, field, text))));
         takeSubject(values);
         given(UNTIL).ifPresent(day -> values.put("days", days(day)));
         if (kind == EntryKind.NEVER) { takeKind(values); }

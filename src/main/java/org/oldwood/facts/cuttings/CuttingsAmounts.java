@@ -56,8 +56,9 @@ record CuttingsAmounts(LotBook book, CuttingsAdvisor facts) {
     }
 
     private Optional<Amount> take(Course course, Survival survival, List<String> more) {
-        List<String> each = WANTED.stream().flatMap(
-                wanted -> book.fewest(wanted, survival).stream().mapToObj(number -> number + " for " + wanted)).toList();
+        List<String> each = WANTED.stream()
+                .flatMap(wanted -> book.fewest(wanted, survival).stream().mapToObj(number -> number + " for " + wanted))
+                .toList();
         if (each.isEmpty()) { return Optional.empty(); }
         int first = book.fewest(1, survival).orElse(1);
         List<String> lines = new ArrayList<>();

@@ -111,10 +111,13 @@ public final class LotBook {
     }
 
     private Survival taught(String crop, Course course) {
-        return course.method().survival().learning(state.lots().values().stream()
-                .filter(lot -> lot.crop().equals(crop) && lot.method().equals(course.method().id()))
-                .map(lot -> LotRecord.past(lot, Timeline.of(LotRecord.counts(lot, state), course, setting(crop)), state))
-                .toList());
+        return course.method().survival()
+                .learning(
+                        state.lots().values().stream()
+                                .filter(lot -> lot.crop().equals(crop) && lot.method().equals(course.method().id()))
+                                .map(lot -> LotRecord.past(lot,
+                                        Timeline.of(LotRecord.counts(lot, state), course, setting(crop)), state))
+                                .toList());
     }
 
     public LotCounts counts(LotState lot) { return LotRecord.counts(lot, state); }

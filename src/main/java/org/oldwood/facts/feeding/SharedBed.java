@@ -59,8 +59,9 @@ public final class SharedBed {
 
     /** What to say of the beds of a garden, a line each. */
     public static List<String> of(GardenState state, Crops crops, FeedingBooks books) {
-        return state.beds().values().stream().flatMap(bed -> clash(books, crops(bed, crops))
-                .or(() -> hopeless(books, bed, crops(bed, crops))).map(words -> bed.bed().name() + ": " + words).stream())
+        return state.beds().values().stream()
+                .flatMap(bed -> clash(books, crops(bed, crops)).or(() -> hopeless(books, bed, crops(bed, crops)))
+                        .map(words -> bed.bed().name() + ": " + words).stream())
                 .toList();
     }
 }

@@ -61,7 +61,9 @@ class LedgerCommandTest {
         String fed = "{\"id\":\"f%s\",\"date\":\"2026-04-01\",\"entry\":\"fed\",%s,\"material\":\"dried-blood\",\"grams\":30}\n";
         StringBuilder more = new StringBuilder(Files.readString(journal));
         for (String id : List.of("x", "y")) {
-            more.append("{\"id\":\"p%1$s\",\"date\":\"2022-01-10\",\"entry\":\"planted\",\"plant\":\"%1$s\",\"crop\":\"gooseberry\",\"bed\":\"south\"}\n".formatted(id));
+            more.append(
+                    "{\"id\":\"p%1$s\",\"date\":\"2022-01-10\",\"entry\":\"planted\",\"plant\":\"%1$s\",\"crop\":\"gooseberry\",\"bed\":\"south\"}\n"
+                            .formatted(id));
             more.append(fed.formatted(id, "\"plant\":\"" + id + "\""));
             more.append(fed.formatted("b" + id, "\"bed\":\"south\""));
         }
