@@ -93,6 +93,18 @@ class TickingTest {
                 .doesNotContain("Which crop");
     }
 
+    /** A table sent twice is noted twice: it may be a second can of water, and is asked about. */
+    @Test
+    void what_was_noted_before_word_for_word_is_asked_about() throws IOException {
+        Files.writeString(folder.resolve("t.csv"), "date,entry,bed,litres\n2026-11-20,watered,blackcurrant-bed,60\n");
+        String today = "--today=2026-12-12";
+
+        assertThat(run("note", "--csv", "t.csv", today).err()).doesNotContain("noted before");
+        String again = run("note", "--csv", "t.csv", today).err().replaceAll("\\s+", " ");
+        assertThat(again).contains("The same watered of 2026-11-20 was noted before, as " + id(journal("watered").get(0)),
+                "oldwood undo " + id(journal("watered").get(1)));
+    }
+
     @Test
     void stems_out_of_a_bush_that_was_never_counted_ask_for_a_count() {
         String today = "--today=2026-12-12";
