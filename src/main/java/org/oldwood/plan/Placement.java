@@ -116,7 +116,7 @@ final class Placement {
             unplaced.add(task);
             return Optional.empty();
         }
-        if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
+        if (!garden.workDays().contains(apartDay.get().getDayOfWeek()) && !earliest.isAfter(task.window().last())) {
             notices.add("%s: no day that you work lies between %s and %s; it is put on %s.".formatted(task.title(),
                     earliest, task.window().last(), apartDay.get()));
         }

@@ -80,6 +80,8 @@ class PlacementTest {
         rules.window("first", "03-20", "03-31", "").window("second", "03-01", "03-10", ",'after':['first']");
 
         assertThat(days(ALWAYS, TODAY)).containsEntry("second@garden", "2027-03-10");
+        // no day lies between the 20th and the 10th, whoever works when
+        assertThat(notices(SATURDAYS)).isEmpty();
     }
 
     @Test
