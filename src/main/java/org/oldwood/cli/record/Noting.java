@@ -152,13 +152,14 @@ public final class Noting {
 
     /** What was given too soon or by mistake is noted all the same, with a warning at once. */
     private void warn(GardenFolder folder, GardenState before, GardenState after) {
-        entries.stream().filter(entry -> entry.text("tick").isEmpty()).forEach(entry -> before.entries().stream()
-                .filter(old -> old.date().equals(entry.date()) && old.kind() == entry.kind()
-                        && EntryText.cells(old).equals(EntryText.cells(entry)))
-                .findFirst()
-                .ifPresent(old -> command
-                        .tell("The same %s of %s was noted before, as %s. If it is no second one: oldwood undo %s"
-                                .formatted(entry.kind().key(), entry.date(), old.id(), entry.id()))));
+        entries.stream().filter(entry -> entry.text("tick").isEmpty())
+                .forEach(entry -> before.entries().stream()
+                        .filter(old -> old.date().equals(entry.date())
+                                && old.kind() == entry.kind() && EntryText.cells(old).equals(EntryText.cells(entry)))
+                        .findFirst()
+                        .ifPresent(old -> command.tell(
+                                "The same %s of %s was noted before, as %s. If it is no second one: oldwood undo %s"
+                                        .formatted(entry.kind().key(), entry.date(), old.id(), entry.id()))));
         Unlikely unlikely = new Unlikely(after, folder.crops(), folder.documents());
         entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
         if (entries.stream().noneMatch(NoteWarnings::concerns)) { return; }

@@ -101,7 +101,8 @@ class TickingTest {
 
         assertThat(run("note", "--csv", "t.csv", today).err()).doesNotContain("noted before");
         String again = run("note", "--csv", "t.csv", today).err().replaceAll("\\s+", " ");
-        assertThat(again).contains("The same watered of 2026-11-20 was noted before, as " + id(journal("watered").get(0)),
+        assertThat(again).contains(
+                "The same watered of 2026-11-20 was noted before, as " + id(journal("watered").get(0)),
                 "oldwood undo " + id(journal("watered").get(1)));
     }
 
