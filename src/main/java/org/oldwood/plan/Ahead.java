@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Amount;
@@ -14,7 +15,6 @@ import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.CountedStems;
 import org.oldwood.garden.Entry;
-import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.LeafFalls;
@@ -83,10 +83,8 @@ final class Ahead {
 
     private static Entry entry(String id, LocalDate day, Amount.Noted noted) {
         Map<String, Json> values = new HashMap<>();
-        for (EntryField field : noted.kind().fields()) {
-            String text = noted.says().get(field.key());
-            if (text != null) { values.put(field.key(), EntryText.value(field, text, PLACE)); }
-        }
+        noted.kind().fields().forEach(field -> Optional.ofNullable(noted.says().get(field.key()))
+                .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, PLACE))));
         values.put("planned", PLANNED);
         return new Entry(id, day, noted.kind(), Map.copyOf(values), "", PLACE);
     }

@@ -125,15 +125,13 @@ final class BedCard {
 
     /** What each stand needs and what of it is due. */
     List<Food> food() {
-        List<Food> lines = new ArrayList<>();
-        for (Subject stand : ground.subjects().ofKind("stand")) {
-            if (stand.bed().map(it -> it.bed().id().equals(id())).orElse(false)) {
-                String form = stand instanceof Subject.Stand it ? it.form().replace('-', ' ') : "";
-                StandFeed.of(books, situation(stand)).ifPresent(it -> lines
-                        .add(new Food(stand.crop().map(Crop::plural).orElse("") + ", " + form, it.budget(books, 0))));
-            }
-        }
-        return lines;
+        return ground.subjects().ofKind("stand").stream()
+                .filter(stand -> stand.bed().filter(it -> it.bed().id().equals(id())).isPresent())
+                .flatMap(stand -> StandFeed.of(books, situation(stand)).map(it -> new Food(
+                        stand.crop().map(Crop::plural).orElse("") + ", "
+                                + (stand instanceof Subject.Stand of ? of.form().replace('-', ' ') : ""),
+                        it.budget(books, 0))).stream())
+                .toList();
     }
 
     /** What mulch lies there; may be empty. */

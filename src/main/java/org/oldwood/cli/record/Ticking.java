@@ -17,7 +17,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Amount;
-import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
@@ -246,10 +245,8 @@ public final class Ticking {
         }
         for (Amount.Noted noted : Booking.of(task, only, tick.amount())) {
             Map<String, Json> values = new LinkedHashMap<>();
-            for (EntryField field : noted.kind().fields()) {
-                Optional.ofNullable(noted.says().get(field.key()))
-                        .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place)));
-            }
+            noted.kind().fields().forEach(field -> Optional.ofNullable(noted.says().get(field.key()))
+                    .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place))));
             if (tick.amount().isEmpty()) { values.put("planned", new Json.Bool(place.at("planned"), true)); }
             all.add(new Draft(tick.day(), noted.kind(), values, place, true, Optional.empty()));
         }
