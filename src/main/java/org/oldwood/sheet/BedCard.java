@@ -127,10 +127,12 @@ final class BedCard {
     List<Food> food() {
         return ground.subjects().ofKind("stand").stream()
                 .filter(stand -> stand.bed().filter(it -> it.bed().id().equals(id())).isPresent())
-                .flatMap(stand -> StandFeed.of(books, situation(stand)).map(it -> new Food(
-                        stand.crop().map(Crop::plural).orElse("") + ", "
-                                + (stand instanceof Subject.Stand of ? of.form().replace('-', ' ') : ""),
-                        it.budget(books, 0))).stream())
+                .flatMap(
+                        stand -> StandFeed.of(books, situation(stand))
+                                .map(it -> new Food(stand.crop().map(Crop::plural).orElse("") + ", "
+                                        + (stand instanceof Subject.Stand of ? of.form().replace('-', ' ') : ""),
+                                        it.budget(books, 0)))
+                                .stream())
                 .toList();
     }
 
