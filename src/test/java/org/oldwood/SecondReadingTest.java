@@ -42,6 +42,9 @@ class SecondReadingTest {
             "nothing: the row says that its print was not at hand", "totals",
             "the printed totals that the rows add up to");
 
+    private static final Predicate<String[]> SAID_TO_BE_PRINTED = row -> Set.of("noted", "converted", "once")
+            .contains(row[4]);
+
     record Line(String table, String beside, String rows, String sum) {}
 
     private static List<Line> lines() {
@@ -53,6 +56,7 @@ class SecondReadingTest {
     private static List<String> tables() throws IOException {
         List<String> tables = new ArrayList<>(List.of("place-checks.csv", "rules/published-windows.csv",
                 "reference/safety.txt", "reference/printed.txt", "reference/cautions.txt"));
+        PrintedFiguresTest.files().forEach(file -> tables.add("reference/printed/" + file.getFileName()));
         try (Stream<Path> files = Files.list(RESOURCES.resolve("reference"))) {
             files.map(Path::getFileName).map(Path::toString).filter(name -> name.endsWith(".csv"))
                     .forEach(name -> tables.add("reference/" + name));
@@ -149,9 +153,18 @@ class SecondReadingTest {
                     .mapToLong(line -> rowsOf(line).size()).sum();
             made.append("| %s | %d |\n".formatted(BESIDE.get(beside), rows));
         }
+        made.append("\n| numbers of the data | how many |\n|---|---|\n");
+        made.append("| beside print | %d |\n".formatted(numbers(PrintedFiguresTest.files(), row -> true)));
+        made.append("| print is said to give them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED)));
+        made.append("| no print gives them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED.negate())));
         String page = Files.readString(PAGE);
-        String now = page.replaceFirst("(?s)%s.*?(?=\n\n|\n?$)".formatted(MARK), made.toString().stripTrailing());
+        String now = page.replaceFirst("(?s)%s.*?(?=\n\n[^|]|\n?$)".formatted(MARK), made.toString().stripTrailing());
         if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, now); }
         assertThat(Files.readString(PAGE)).contains(made.toString().stripTrailing());
+    }
+
+    private static long numbers(List<Path> files, Predicate<String[]> which) {
+        return files.stream().flatMap(FiguresTest::rows).filter(which)
+                .mapToLong(row -> Pattern.compile("-?\\d[\\d.-]*").matcher(row[1]).results().count()).sum();
     }
 }

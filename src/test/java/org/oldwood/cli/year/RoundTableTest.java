@@ -62,6 +62,6 @@ class RoundTableTest {
         String out = Cli.in(Path.of("demo-data", "terrace-school"))
                 .run("stages", "autumn-raspberry", "--today=2027-01-05").out().replaceAll("\\s+", " ");
         assertThat(out).contains("8 days before bud burst (our assumption)")
-                .contains("45 days before ripe for picking (our assumption)");
+                .contains("45 days before ripe for picking (computed)");
     }
 }
