@@ -155,8 +155,10 @@ class SecondReadingTest {
         }
         made.append("\n| numbers of the data | how many |\n|---|---|\n");
         made.append("| beside print | %d |\n".formatted(numbers(PrintedFiguresTest.files(), row -> true)));
-        made.append("| print is said to give them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED)));
-        made.append("| no print gives them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED.negate())));
+        made.append(
+                "| print is said to give them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED)));
+        made.append(
+                "| no print gives them | %d |\n".formatted(numbers(FiguresTest.files(), SAID_TO_BE_PRINTED.negate())));
         String page = Files.readString(PAGE);
         String now = page.replaceFirst("(?s)%s.*?(?=\n\n[^|]|\n?$)".formatted(MARK), made.toString().stripTrailing());
         if (Boolean.getBoolean("golden.update")) { Files.writeString(PAGE, now); }
