@@ -1,6 +1,7 @@
 package org.oldwood.crop;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.oldwood.store.Fields;
 
 /**
@@ -14,14 +15,9 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
     public void check(Fields fields) {
         boolean even = !weights.isEmpty() && least.size() == weights.size() && most.size() == weights.size();
         fields.tellIf(!even, "weights", "uneven-wood-ages");
-        fields.tellIf(even && !rises(), "weights", "wood-ages-outside");
-    }
-
-    private boolean rises() {
-        for (int i = 0; i < weights.size(); i++) {
-            if (!(least.get(i) <= weights.get(i) && weights.get(i) <= most.get(i))) { return false; }
-        }
-        return true;
+        boolean rises = even && IntStream.range(0, weights.size())
+                .allMatch(i -> least.get(i) <= weights.get(i) && weights.get(i) <= most.get(i));
+        fields.tellIf(even && !rises, "weights", "wood-ages-outside");
     }
 
     /** What a stem of that age is expected to bear; ages from 1. */

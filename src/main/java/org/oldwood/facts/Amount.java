@@ -57,25 +57,15 @@ public record Amount(double value, String unit, double worth, double due, String
                 lacks, noted);
     }
 
-    public Amount withCautions(List<String> now) {
-        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, now, tags, minutes, buys, lacks,
-                noted);
+    /** With what follows from the material that it takes. */
+    public Amount withMaterial(List<String> itsCautions, List<String> itsTags, List<Purchase> bought) {
+        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, itsCautions, itsTags, minutes,
+                bought, lacks, noted);
     }
 
-    public Amount withTags(List<String> now) {
-        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, now, minutes, buys,
-                lacks, noted);
-    }
-
-    public Amount withMinutes(double each) {
-        Optional<Double> now = Optional.of(each);
+    public Amount withMinutes(Optional<Double> now) {
         return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, now, buys, lacks,
                 noted);
-    }
-
-    public Amount withBuys(List<Purchase> now) {
-        return new Amount(value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, now,
-                lacks, noted);
     }
 
     public Amount withLacks(List<String> now) {

@@ -55,7 +55,7 @@ public final class GardenStages {
                     .map(means -> of(garden.site(), means, weather, documents));
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
-        if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
+        if (climate.flatMap(Climate::latitude).filter(its -> its * latitude < 0).isPresent()) {
             problems.tell("climate-of-the-other-half", declared.place(), climate.get().name(), latitude);
             return Optional.empty();
         }
@@ -86,10 +86,6 @@ public final class GardenStages {
     /** Where a garden lies. */
     public static Spot spot(Site site) {
         return new Spot(site.latitude(), site.longitude(), site.heightM());
-    }
-
-    private static boolean otherHalf(Climate climate, double latitude) {
-        return climate.latitude().isPresent() && climate.latitude().get() * latitude < 0;
     }
 
     /** The stages that the journal says were seen. */

@@ -59,7 +59,10 @@ public final class Judge {
     private record Span(Optional<Window> window, Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
         static Span of(Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
             boolean opens = first.isPresent() && last.isPresent() && !last.get().day().isBefore(first.get().day());
-            return new Span(opens ? Optional.of(between(first.get(), last.get())) : Optional.empty(), first, last);
+            return new Span(
+                    opens ? Optional.of(new Window(first.get().day(), last.get().day(),
+                            () -> how(first.get().how().get(), last.get().how().get()))) : Optional.empty(),
+                    first, last);
         }
     }
 
@@ -131,10 +134,6 @@ public final class Judge {
     private LocalDate within(Window window) {
         if (window.first().isAfter(world.today())) { return window.first(); }
         return window.last().isBefore(world.today()) ? window.last() : world.today();
-    }
-
-    private static Window between(WindowEnd.Found first, WindowEnd.Found last) {
-        return new Window(first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
     }
 
     private static Window.How how(Window.How first, Window.How last) {

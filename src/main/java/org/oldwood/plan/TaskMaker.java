@@ -64,7 +64,8 @@ final class TaskMaker {
     /** Each once: two conditions may ask for the same. */
     private List<Reason> reasons(Verdict verdict, String id, Settled settled) {
         Set<Reason> reasons = new LinkedHashSet<>();
-        reasons.add(ownReason(verdict.rule()));
+        reasons.add(
+                ownReasons.computeIfAbsent(verdict.rule(), rule -> new Reason(true, rule.reason(), rule.sources())));
         reasons.addAll(verdict.reasons());
         Optional.ofNullable(world.state().begun().get(id)).filter(any -> settled.open()).map(TaskMaker::begun)
                 .ifPresent(reasons::add);
@@ -77,10 +78,6 @@ final class TaskMaker {
         String how = entry.count("percent").isPresent() ? "; " + entry.count("percent").getAsInt() + " % of it is done"
                 : "";
         return new Reason(true, "it was begun on " + entry.date() + how, List.of());
-    }
-
-    private Reason ownReason(Rule rule) {
-        return ownReasons.computeIfAbsent(rule, any -> new Reason(true, rule.reason(), rule.sources()));
     }
 
     /** Each key once: the rule's own, those of the reasons, those of the amount. */

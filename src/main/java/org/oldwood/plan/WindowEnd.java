@@ -83,8 +83,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
         return switch (by) {
             case "stage" -> stage(situation);
             case "day" ->
-                monthDay(name).map(day -> found(situation.season().day(day.getMonthValue(), day.getDayOfMonth()),
-                        () -> how(0, "by the calendar")));
+                monthDay(name).map(day -> found(situation.season().day(day), () -> how(0, "by the calendar")));
             case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };

@@ -27,17 +27,12 @@ public final class CalendarStages implements Stages {
 
     @Override
     public StageDate date(Crop crop, Season season, Stage stage) {
-        Map<Stage, Row> rows = byCrop.get(crop.id());
-        if (rows == null) {
-            rows = read(crop);
-            byCrop.put(crop.id(), rows);
-        }
-        Row row = rows.get(stage);
+        Row row = byCrop.computeIfAbsent(crop.id(), id -> read(crop)).get(stage);
         if (row == null) {
             throw new IllegalStateException("crop " + crop.id() + " has no calendar date for " + stage.key());
         }
         Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
-        LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
+        LocalDate day = of.day(row.north);
         String words = "%s by the calendar, the same all over the %s half of the earth (%s)%s".formatted(stage.words(),
                 season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern", row.seen.words(),
                 row.note.isEmpty() ? "" : "; " + row.note);

@@ -95,11 +95,7 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
 
     private static Months twelve(Fields fields, String key, double least, double most) {
         List<Double> numbers = fields.numbers(key);
-        boolean right = numbers.size() == 12;
-        for (double number : numbers) {
-            right &= number >= least && number <= most;
-        }
-        if (!right) {
+        if (numbers.size() != 12 || numbers.stream().anyMatch(number -> !(number >= least && number <= most))) {
             fields.tell(key, "not-twelve-means", (int) least, (int) most, numbers);
             return Months.of(new double[12]);
         }

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Twelve monthly values, January first. Nobody can change them. */
@@ -24,11 +25,7 @@ public final class Months {
 
     /** Half way between these and others, month by month. */
     public Months mean(Months others) {
-        double[] mean = new double[12];
-        for (int i = 0; i < 12; i++) {
-            mean[i] = (values[i] + others.values[i]) / 2;
-        }
-        return new Months(mean);
+        return new Months(IntStream.range(0, 12).mapToDouble(i -> (values[i] + others.values[i]) / 2).toArray());
     }
 
     /** The curve through them, day by day; made when first asked for. */

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 
 /**
  * A growing year: from one leaf fall to the next, named by the year in which its fruit ripens. In the north season 2027
@@ -38,6 +39,11 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
     public boolean contains(LocalDate day) { return year(day, hemisphere) == year; }
 
     public Season plus(int seasons) { return new Season(year + seasons, hemisphere); }
+
+    /** The same of a month and day together. */
+    public LocalDate day(MonthDay northern) {
+        return day(northern.getMonthValue(), northern.getDayOfMonth());
+    }
 
     /** The day of this season that has the given month and day in a northern year; the south is six months later. */
     public LocalDate day(int northernMonth, int northernDay) {

@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.oldwood.season.sums.HourlySum;
 import org.oldwood.season.sums.HourlyTemperature;
 import org.oldwood.season.weather.Weather;
@@ -72,7 +73,7 @@ public final class SeasonDays {
 
     /** The day of this season that has the northern year's month and day. */
     public LocalDate on(MonthDay northern) {
-        return season.day(northern.getMonthValue(), northern.getDayOfMonth());
+        return season.day(northern);
     }
 
     /** The place of a day among these, from 0. */
@@ -88,11 +89,7 @@ public final class SeasonDays {
 
     /** How many days from {@code from} to the day before {@code to} were not measured. */
     int unmeasured(LocalDate from, LocalDate to) {
-        int count = 0;
-        for (int day = index(from); day < index(to); day++) {
-            count += measured[day] ? 0 : 1;
-        }
-        return count;
+        return (int) IntStream.range(index(from), index(to)).filter(day -> !measured[day]).count();
     }
 
     /** The last measured day from {@code from} on; empty where none was. */

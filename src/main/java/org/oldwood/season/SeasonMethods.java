@@ -96,14 +96,11 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
 
     /** The first day of a season's winter on which chill counts. */
     public LocalDate chillFirst(Season season) {
-        LocalDate day = season.day(chill.from.getMonthValue(), chill.from.getDayOfMonth());
-        return day.isBefore(chillLast(season)) ? day
-                : season.plus(-1).day(chill.from.getMonthValue(), chill.from.getDayOfMonth());
+        LocalDate day = season.day(chill.from);
+        return day.isBefore(chillLast(season)) ? day : season.plus(-1).day(chill.from);
     }
 
-    public LocalDate chillLast(Season season) {
-        return season.day(chill.before.getMonthValue(), chill.before.getDayOfMonth()).minusDays(1);
-    }
+    public LocalDate chillLast(Season season) { return season.day(chill.before).minusDays(1); }
 
     /** Spread of the daily means about a normal day in a climate, °C. */
     public double spreadC(Climate climate) {

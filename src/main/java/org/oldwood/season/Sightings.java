@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -31,19 +32,20 @@ public final class Sightings {
 
     /** The days on which a crop was seen at each stage in one season, the earliest first. */
     Map<Stage, List<LocalDate>> in(String crop, Season season) {
-        NavigableMap<Season, Map<Stage, List<LocalDate>>> seasons = byCrop.get(crop);
-        return seasons == null ? Map.of() : seasons.getOrDefault(season, Map.of());
+        return of(crop).getOrDefault(season, Map.of());
     }
 
     /** The seasons in which anything was seen of a crop. */
     Collection<Season> seasons(String crop) {
-        NavigableMap<Season, Map<Stage, List<LocalDate>>> seasons = byCrop.get(crop);
-        return seasons == null ? List.of() : seasons.keySet();
+        return of(crop).keySet();
     }
 
     /** The seasons before this one in which anything was seen of a crop. */
     Collection<Season> before(String crop, Season season) {
-        NavigableMap<Season, Map<Stage, List<LocalDate>>> seasons = byCrop.get(crop);
-        return seasons == null ? List.of() : seasons.headMap(season, false).keySet();
+        return of(crop).headMap(season, false).keySet();
+    }
+
+    private NavigableMap<Season, Map<Stage, List<LocalDate>>> of(String crop) {
+        return byCrop.getOrDefault(crop, Collections.emptyNavigableMap());
     }
 }

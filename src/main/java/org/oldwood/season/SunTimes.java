@@ -1,5 +1,7 @@
 package org.oldwood.season;
 
+import java.util.stream.IntStream;
+
 /**
  * Sunrise and sunset in solar time, with refraction and the disc's radius: Spencer 1971 for the declination, the sun's
  * upper edge 0.8333 degrees below the horizon (Almorox, Hontoria and Benito 2005). Used for the hourly temperature
@@ -35,10 +37,6 @@ public final class SunTimes {
 
     /** The same for all 365 days of a year; the first of January is the first. */
     public static double[] halfDays(double latitude) {
-        double[] halves = new double[365];
-        for (int i = 0; i < halves.length; i++) {
-            halves[i] = halfDay(latitude, i + 1);
-        }
-        return halves;
+        return IntStream.rangeClosed(1, 365).mapToDouble(day -> halfDay(latitude, day)).toArray();
     }
 }

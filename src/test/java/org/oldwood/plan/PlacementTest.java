@@ -259,7 +259,8 @@ class PlacementTest {
     @Test
     void the_tags_of_an_amounts_material_count_too() {
         tenDaysAfterLime();
-        Amount amount = Amount.of(100, "g", "100 g", List.of(), List.of()).withTags(List.of("ammonium"));
+        Amount amount = Amount.of(100, "g", "100 g", List.of(), List.of()).withMaterial(List.of(), List.of("ammonium"),
+                List.of());
         rules.amount("some", Optional.of(amount));
         onBed("a-lime", "03-01", "03-01", "lime", "");
         rules.rule("b-feed", "bed", OwnRules.span("03-01", "03-31") + ",'amount':'some'");

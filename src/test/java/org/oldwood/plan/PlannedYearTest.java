@@ -174,7 +174,8 @@ class PlannedYearTest {
 
     @Test
     void a_task_carries_the_warnings_of_its_rule_and_of_its_amounts_material_once() {
-        Amount amount = Amount.of(2, "g", "2 g", List.of(), List.of()).withCautions(List.of("sharp", "dust"));
+        Amount amount = Amount.of(2, "g", "2 g", List.of(), List.of()).withMaterial(List.of("sharp", "dust"), List.of(),
+                List.of());
         rules.document("cautions.json",
                 "{'cautions':[{'id':'dust','line':'It is dusty.','source':'oldwood'},"
                         + "{'id':'sharp','line':'It is sharp.','source':'oldwood'}]}")

@@ -193,7 +193,7 @@ public final class PruneCommand extends GardenCommand {
     private void wrongChoices(GardenFolder folder, GardenState state) {
         Problems problems = new Problems();
         folder.documents().read(GardenFolder.GARDEN_FILE)
-                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
+                .ifPresent(new Choices(state, folder.crops(), problems)::check);
         problems.list().forEach(problem -> tell(problem.inWords()));
     }
 

@@ -76,7 +76,7 @@ public final class CheckCommand extends GardenCommand {
     private List<String> adding(GardenFolder folder, Problems problems) {
         GardenState state = folder.on(LocalDate.MAX);
         folder.documents().read(GardenFolder.GARDEN_FILE)
-                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
+                .ifPresent(new Choices(state, folder.crops(), problems)::check);
         problems.addAll(folder.problems());
         future(folder, problems);
         KnownNames names = new KnownNames(folder.documents(), problems);

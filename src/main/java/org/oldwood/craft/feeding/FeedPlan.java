@@ -2,10 +2,8 @@ package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.words.Words;
 
 /**
@@ -94,15 +92,11 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
 
     /** Tags of all materials, each once. */
     public List<String> tags() {
-        Set<String> tags = new LinkedHashSet<>();
-        parts.forEach(part -> tags.addAll(part.feed().tags()));
-        return List.copyOf(tags);
+        return parts.stream().flatMap(part -> part.feed().tags().stream()).distinct().toList();
     }
 
     /** Ids of the cautions of all materials, each once. */
     public List<String> cautions() {
-        Set<String> cautions = new LinkedHashSet<>();
-        parts.forEach(part -> cautions.addAll(part.feed().cautions()));
-        return List.copyOf(cautions);
+        return parts.stream().flatMap(part -> part.feed().cautions().stream()).distinct().toList();
     }
 }

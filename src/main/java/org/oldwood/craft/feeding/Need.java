@@ -74,20 +74,13 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
     /** What to work in before planting. Nitrogen is not among it. */
     public static Need beforePlanting(FeedingTables tables, FeedingProfile profile, NeedCase asked) {
-        Reckoning reckoning = new Reckoning(tables, asked);
-        return reckoning.sum("before planting", profile.planting().keySet(),
+        return new Reckoning(tables, asked).sum("before planting", profile.planting().keySet(),
                 nutrient -> tables.table(profile.planting().getOrDefault(nutrient, "")));
     }
 
-    private static final class Reckoning {
-        private final FeedingTables tables;
-        private final NeedCase asked;
-        private final List<String> lines = new ArrayList<>();
-        private final Set<String> sources = new LinkedHashSet<>();
-
+    private record Reckoning(FeedingTables tables, NeedCase asked, List<String> lines, Set<String> sources) {
         Reckoning(FeedingTables tables, NeedCase asked) {
-            this.tables = tables;
-            this.asked = asked;
+            this(tables, asked, new ArrayList<>(), new LinkedHashSet<>());
         }
 
         Need year(FeedingProfile profile, FeedingProfile.School school) {

@@ -29,17 +29,17 @@ public record Winter(MonthDay feedingFirst, MonthDay feedingLast, MonthDay lossF
     /** The season whose time of feeding the day lies nearest to; of two as near the earlier one. */
     public Season feeds(LocalDate day, Hemisphere hemisphere) {
         Season season = Season.containing(day, hemisphere);
-        LocalDate last = on(feedingLast, season);
-        LocalDate next = on(feedingFirst, season.plus(1));
-        LocalDate before = on(feedingLast, season.plus(-1));
-        LocalDate first = on(feedingFirst, season);
+        LocalDate last = season.day(feedingLast);
+        LocalDate next = season.plus(1).day(feedingFirst);
+        LocalDate before = season.plus(-1).day(feedingLast);
+        LocalDate first = season.day(feedingFirst);
         if (day.isAfter(last)) { return days(day, next) < days(last, day) ? season.plus(1) : season; }
         return day.isBefore(first) && days(before, day) <= days(day, first) ? season.plus(-1) : season;
     }
 
     /** Whether feeding of a season has begun by a day. */
     public boolean isOver(LocalDate day, Season season) {
-        return !day.isBefore(on(feedingFirst, season));
+        return !day.isBefore(season.day(feedingFirst));
     }
 
     /**
@@ -48,16 +48,12 @@ public record Winter(MonthDay feedingFirst, MonthDay feedingLast, MonthDay lossF
      * @param soil nitrogen class of the soil; empty where it is not known
      */
     public double keeps(Feed feed, LocalDate day, Season season, Optional<String> soil) {
-        LocalDate from = on(lossFirst, season);
-        LocalDate until = on(lossLast, season);
+        LocalDate from = season.day(lossFirst);
+        LocalDate until = season.day(lossLast);
         if (feed.slow() || !feed.givesNitrogen() || !day.isBefore(until)) { return 1; }
         double whole = soil.map(left::get).orElse(leftElsewhere);
         double through = Math.min(1, (double) days(day, until) / days(from, until));
         return 1 - (1 - whole) * through;
-    }
-
-    private static LocalDate on(MonthDay northern, Season season) {
-        return season.day(northern.getMonthValue(), northern.getDayOfMonth());
     }
 
     private static long days(LocalDate from, LocalDate to) { return ChronoUnit.DAYS.between(from, to); }

@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stems;
@@ -23,11 +24,9 @@ public record Keep(List<Integer> stems, List<Integer> least, List<Integer> most,
 
     @Override
     public void check(Fields fields) {
-        boolean even = stems.size() == least.size() && stems.size() == most.size();
-        for (int i = 0; even && i < stems.size(); i++) {
-            even = least.get(i) <= stems.get(i) && stems.get(i) <= most.get(i);
-        }
-        fields.tellIf(!even || stems.isEmpty(), "stems", "stems-outside-range");
+        boolean rises = stems.size() == least.size() && stems.size() == most.size() && IntStream.range(0, stems.size())
+                .allMatch(i -> least.get(i) <= stems.get(i) && stems.get(i) <= most.get(i));
+        fields.tellIf(!rises || stems.isEmpty(), "stems", "stems-outside-range");
     }
 
     /** The fewest of all ages together. */
@@ -42,11 +41,7 @@ public record Keep(List<Integer> stems, List<Integer> least, List<Integer> most,
 
     /** The numbers aimed at from {@code youngest} to {@code oldest}, both included. */
     int between(int youngest, int oldest) {
-        int all = 0;
-        for (int age = youngest; age <= Math.min(oldest, stems.size()); age++) {
-            all += of(age);
-        }
-        return all;
+        return IntStream.rangeClosed(youngest, Math.min(oldest, stems.size())).map(this::of).sum();
     }
 
     /** The structure aimed at. */

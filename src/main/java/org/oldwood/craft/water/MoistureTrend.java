@@ -21,7 +21,7 @@ public record MoistureTrend(int notes, double mmPerWeek) {
     public static Optional<MoistureTrend> of(List<WaterDays.Correction> corrections, int leastNotes, double noiseMm) {
         int last = corrections.size() - 1;
         int first = last;
-        while (first > 0 && sameWay(corrections.get(first - 1), corrections.get(last))) {
+        while (first > 0 && corrections.get(first - 1).drierMm() * corrections.get(last).drierMm() > 0) {
             first--;
         }
         if (last - first + 1 < leastNotes) { return Optional.empty(); }
@@ -35,10 +35,6 @@ public record MoistureTrend(int notes, double mmPerWeek) {
         int days = corrections.get(last).day() - corrections.get(first).day();
         if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) { return Optional.empty(); }
         return Optional.of(new MoistureTrend(notes, 7 * fresh / days));
-    }
-
-    private static boolean sameWay(WaterDays.Correction one, WaterDays.Correction other) {
-        return one.drierMm() * other.drierMm() > 0;
     }
 
     /** What came up since the note before, which the account took in only in part. */

@@ -1,7 +1,7 @@
 package org.oldwood.craft.water;
 
 import java.util.OptionalInt;
-import java.util.function.DoubleBinaryOperator;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
  * @param rainless the same with no rain at all
  */
 public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt later, OptionalInt rainless) {
-    private static final int NEVER = -1;
 
     /**
      * Looks ahead.
@@ -26,14 +25,13 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
      */
     public static NextShort of(BedWater bed, WeatherSeries ahead, double[] coefficient, Depletion start,
             double rainSpread) {
-        DoubleBinaryOperator run = (rain, depletion) -> {
+        BiFunction<Double, Double, OptionalInt> run = (rain, depletion) -> {
             WaterDays days = new WaterAccount(bed).run(ahead.withRainTimes(rain, day -> true), coefficient,
                     new BedEvents(), depletion);
-            return IntStream.range(0, days.days()).filter(days::isShort).findFirst().orElse(NEVER);
+            return IntStream.range(0, days.days()).filter(days::isShort).findFirst();
         };
-        return new NextShort(day(run.applyAsDouble(1, start.mm())),
-                day(run.applyAsDouble(1 - rainSpread, start.driestMm())),
-                day(run.applyAsDouble(1 + rainSpread, start.wettestMm())), day(run.applyAsDouble(0, start.mm())));
+        return new NextShort(run.apply(1.0, start.mm()), run.apply(1 - rainSpread, start.driestMm()),
+                run.apply(1 + rainSpread, start.wettestMm()), run.apply(0.0, start.mm()));
     }
 
     /**
@@ -43,10 +41,6 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
      * @param wettestMm had it rained more
      */
     public record Depletion(double mm, double driestMm, double wettestMm) {}
-
-    private static OptionalInt day(double day) {
-        return day == NEVER ? OptionalInt.empty() : OptionalInt.of((int) day);
-    }
 
     /**
      * Days to either side of the likely day, the greater of the two; to the sooner day alone where more rain would keep

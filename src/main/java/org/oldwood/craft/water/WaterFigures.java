@@ -28,12 +28,7 @@ public final class WaterFigures {
 
     /** The figure under a key, {@code mulchCut} for example. */
     public Figure figure(String key) {
-        Figure known = read.get(key);
-        if (known == null) {
-            known = Figure.read(root, key);
-            read.put(key, known);
-        }
-        return known;
+        return read.computeIfAbsent(key, name -> Figure.read(root, name));
     }
 
     /**

@@ -1,9 +1,7 @@
 package org.oldwood.facts.cuttings;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.LikelyDay;
@@ -58,9 +56,8 @@ public final class CuttingsAdvisor extends Advisor {
     private static Fact day(LikelyDay day, String words) { return Fact.day(day.date(), words + ": " + day.date()); }
 
     static List<String> sources(Course course) {
-        Set<String> sources = new LinkedHashSet<>();
-        course.method().phases().values().forEach(pair -> sources.addAll(pair.rate().sources()));
-        return List.copyOf(sources);
+        return course.method().phases().values().stream().flatMap(pair -> pair.rate().sources().stream()).distinct()
+                .toList();
     }
 
     private Fact strike(Optional<String> method, Situation s, Function<StrikeWindow, LikelyDay> end) {
@@ -83,11 +80,8 @@ public final class CuttingsAdvisor extends Advisor {
     }
 
     List<PlantState> fitParents(Situation s) {
-        return s.subject().plants().stream().filter(plant -> isFit(plant, s)).toList();
-    }
-
-    private boolean isFit(PlantState plant, Situation s) {
-        return book(s).health(plant).map(ParentHealth::fit).orElse(true);
+        return s.subject().plants().stream().filter(plant -> book(s).health(plant).map(ParentHealth::fit).orElse(true))
+                .toList();
     }
 
     List<String> warnings(Situation s) {

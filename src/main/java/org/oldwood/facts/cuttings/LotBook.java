@@ -155,14 +155,12 @@ public final class LotBook {
         Optional<Propagation> raised = propagation(plant.plant().crop());
         if (raised.isEmpty()) { return Optional.empty(); }
         ParentHealth own = inspected(plant, raised.get().health(), day);
-        return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
+        if (!own.fit()) { return Optional.of(own); }
+        String kind = plant.plant().bed() + " " + plant.plant().crop();
+        return Optional.of(own.beside(sick.computeIfAbsent(kind, any -> sickBeside(plant))));
     }
 
-    private List<ParentHealth.Sick> sickNeighbours(PlantState plant) {
-        return sick.computeIfAbsent(plant.plant().bed() + " " + plant.plant().crop(), key -> sickIn(plant));
-    }
-
-    private List<ParentHealth.Sick> sickIn(PlantState one) {
+    private List<ParentHealth.Sick> sickBeside(PlantState one) {
         HealthSigns signs = propagation(one.plant().crop()).orElseThrow().health();
         return state.bed(one.plant().bed()).stream().flatMap(bed -> bed.plants().stream())
                 .filter(plant -> plant.plant().crop().equals(one.plant().crop()))

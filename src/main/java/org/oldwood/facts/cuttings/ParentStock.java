@@ -42,7 +42,8 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             LotBook book, Course course, Season season) {
         return new ParentStock(plants.stream().map(plant -> bush(plant, cases, book, course, season)).toList(),
                 HARDWOOD.contains(course.method().id())
-                        ? ParentWood.forTwoCm(course.method().measures()).map(ParentStock::two)
+                        ? ParentWood.forTwoCm(course.method().measures())
+                                .map(cm -> "A shoot of " + Words.whole(cm) + " cm or more gives two, not counted here.")
                         : Optional.empty());
     }
 
@@ -52,10 +53,6 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 .map(bush -> "%s %s".formatted(bush.plant(),
                         bush.cuttings().isPresent() ? Integer.toString(bush.cuttings().getAsInt()) : "not known"))
                 .collect(Collectors.joining(", "));
-    }
-
-    private static String two(double cm) {
-        return "A shoot of " + Words.whole(cm) + " cm or more gives two, not counted here.";
     }
 
     /** Cuttings that all fit bushes give, as far as known. */

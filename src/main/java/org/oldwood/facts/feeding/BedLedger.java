@@ -31,9 +31,7 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
      * @param limestone lime given, as ground limestone, g/m²
      * @param sulphur acidifiers given, as elemental sulphur, g/m²
      */
-    public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
-        private static Sum empty(Season season) { return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0); }
-    }
+    public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {}
 
     public static List<BedLedger> all(FeedingBooks books, GardenState state, Crops crops) {
         return state.beds().values().stream().map(bed -> of(books, state, crops, bed)).toList();
@@ -66,8 +64,7 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
     }
 
     private static Sum left(Season season, Applications.Given each, BedState bed) {
-        Sum empty = Sum.empty(season);
-        return new Sum(season, empty.given, each.next().times(share(each, bed)), empty.limestone, empty.sulphur);
+        return new Sum(season, Nutrients.NONE, each.next().times(share(each, bed)), 0, 0);
     }
 
     private static double share(Applications.Given each, BedState bed) { return each.areaM2() / bed.bed().areaM2(); }

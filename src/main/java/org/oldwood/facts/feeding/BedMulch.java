@@ -1,7 +1,6 @@
 package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,8 +56,7 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
      */
     static Nutrients brings(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
-        MonthDay until = books.mulches().laidUntil();
-        LocalDate last = s.season().day(until.getMonthValue(), until.getDayOfMonth());
+        LocalDate last = s.season().day(books.mulches().laidUntil());
         boolean laid = bed.entries().stream()
                 .anyMatch(entry -> entry.kind() == EntryKind.MULCHED && s.season().contains(entry.date()));
         if (laid || last.isBefore(s.world().today()) || bed.plants().isEmpty()) { return Nutrients.NONE; }

@@ -2,7 +2,6 @@ package org.oldwood.facts.feeding;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -116,8 +115,7 @@ public final class FeedAdvisor extends Advisor {
     private static Fact noLaterThan(Optional<String> monthDay, Situation s, Fact latest) {
         if (monthDay.isEmpty()) { return latest; }
         try {
-            MonthDay named = IsoDate.monthDay(monthDay.get());
-            LocalDate end = s.season().day(named.getMonthValue(), named.getDayOfMonth());
+            LocalDate end = s.season().day(IsoDate.monthDay(monthDay.get()));
             return latest.day().filter(day -> !day.isAfter(end)).isPresent() ? latest
                     : Fact.day(end, "the day before the second dressing's time, " + end);
         } catch (DateTimeException e) {
@@ -126,8 +124,7 @@ public final class FeedAdvisor extends Advisor {
     }
 
     private Fact latest(Situation s, StandFeed stand, Budget budget) {
-        Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest)
-                .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
+        Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest).map(s.season()::day);
         Optional<LocalDate> byManure = byManure(s, stand, budget);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
             return Fact.day(byManure.get(), "the last day for raw manure before picking, " + byManure.get())
@@ -173,8 +170,9 @@ public final class FeedAdvisor extends Advisor {
                 : plan.words();
         return Optional.of(Amount.of(plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
                 .withWorth(worth(books, useful(plan, budget), plan), worth(books, budget.due(), plan)).withLines(lines)
-                .withCautions(plan.cautions()).withTags(plan.tags()).withLacks(missing)
-                .withBuys(plan.parts().stream().map(part -> purchase(books, part)).toList())
+                .withLacks(missing)
+                .withMaterial(plan.cautions(), plan.tags(),
+                        plan.parts().stream().map(part -> purchase(books, part)).toList())
                 .withNoted(plan.parts().stream()
                         .map(part -> new Amount.Noted(EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))

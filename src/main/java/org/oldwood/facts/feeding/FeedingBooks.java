@@ -25,21 +25,15 @@ import org.oldwood.store.Documents;
  */
 public final class FeedingBooks {
     private final Map<String, Optional<FeedingProfile>> profiles = new HashMap<>();
-    private final Supplier<FeedingTables> tables;
-    private final Supplier<Materials> materials;
-    private final Supplier<Liming> liming;
-    private final Supplier<SulphurTable> sulphur;
-    private final Supplier<MulchTables> mulches;
-    private final Supplier<List<Together>> together;
+    private final Documents documents;
+    private final Supplier<FeedingTables> tables = once(FeedingTables::read);
+    private final Supplier<Materials> materials = once(Materials::read);
+    private final Supplier<Liming> liming = once(Liming::read);
+    private final Supplier<SulphurTable> sulphur = once(SulphurTable::read);
+    private final Supplier<MulchTables> mulches = once(MulchTables::read);
+    private final Supplier<List<Together>> together = once(Together::read);
 
-    public FeedingBooks(Documents documents) {
-        this.tables = once(() -> FeedingTables.read(documents));
-        this.materials = once(() -> Materials.read(documents));
-        this.liming = once(() -> Liming.read(documents));
-        this.sulphur = once(() -> SulphurTable.read(documents));
-        this.mulches = once(() -> MulchTables.read(documents));
-        this.together = once(() -> Together.read(documents));
-    }
+    public FeedingBooks(Documents documents) { this.documents = documents; }
 
     /** The books of all that is planned together. */
     static FeedingBooks of(Situation.World world) {
@@ -47,9 +41,9 @@ public final class FeedingBooks {
     }
 
     /** Reads when first asked for, and once. */
-    private static <T> Supplier<T> once(Supplier<T> read) {
+    private <T> Supplier<T> once(Function<Documents, T> read) {
         Map<String, T> known = new HashMap<>();
-        return () -> known.computeIfAbsent("", any -> read.get());
+        return () -> known.computeIfAbsent("", any -> read.apply(documents));
     }
 
     public FeedingTables tables() { return tables.get(); }

@@ -49,8 +49,8 @@ public final class MulchAdvisor extends Advisor {
         lines.addAll(books(s).mulches().remarks(mulch.plan()));
         material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
         return Optional.of(Amount.of(mulch.plan().litres(), "l", words(mulch), mulch.plan().lines(), mulch.sources())
-                .withLines(lines).withCautions(cautions(mulch)).withTags(material.tags())
-                .withBuys(buys(books(s), mulch)).withNoted(List.of(noted(mulch))));
+                .withLines(lines).withMaterial(cautions(mulch), material.tags(), buys(books(s), mulch))
+                .withNoted(List.of(noted(mulch))));
     }
 
     /** As deep as it lies once laid: what is there, and the new layer as it settles. */

@@ -29,7 +29,7 @@ import org.oldwood.words.Words;
  * apart from, that a crop in the bed does not bear it, that cuttings came from a bush in doubtful health, that the
  * amount looks like kilograms written as grams, or that the material is not known. The entry is recorded all the same.
  */
-public final class NoteWarnings {
+public record NoteWarnings(GardenState before, Crops crops, Documents documents, FeedingBooks books) {
     private static final List<EntryKind> GIVING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED,
             EntryKind.MULCHED);
 
@@ -37,17 +37,9 @@ public final class NoteWarnings {
 
     private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
-    private final GardenState before;
-    private final Crops crops;
-    private final Documents documents;
-    private final FeedingBooks books;
-
     /** @param before the garden without the new entries */
     public NoteWarnings(GardenState before, Crops crops, Documents documents) {
-        this.before = before;
-        this.crops = crops;
-        this.documents = documents;
-        this.books = new FeedingBooks(documents);
+        this(before, crops, documents, new FeedingBooks(documents));
     }
 
     /** True where an entry of this kind can be warned about; asking costs little. */
@@ -126,9 +118,8 @@ public final class NoteWarnings {
         if (entry.kind() != EntryKind.FED || feed.isEmpty()) { return Optional.empty(); }
         Season season = Season.containing(entry.date(), before.garden().hemisphere());
         return books.profiles(bed, crops).stream().map(profile -> books.tables().timing(profile.timing()))
-                .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick())
-                .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth())).max(Comparator.naturalOrder())
-                .filter(latest -> entry.date().isAfter(latest))
+                .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick()).map(season::day)
+                .max(Comparator.naturalOrder()).filter(latest -> entry.date().isAfter(latest))
                 .map(latest -> "Late: the last good day for the nitrogen of %s here is %s. Later nitrogen makes soft shoots that winter harms, or rain takes it. It is noted all the same."
                         .formatted(feed.get().name(), latest));
     }

@@ -79,7 +79,7 @@ public final class SoilAdvisor extends Advisor {
         lines.addAll(plan.notes());
         String words = Words.weight(grams) + " of " + stuff.name() + " (" + Words.amount(grams / area(s)) + " g/m²)";
         return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources()).withLines(lines)
-                .withCautions(stuff.cautions()).withTags(stuff.tags()).withBuys(List.of(stuff.purchase(grams)))
+                .withMaterial(stuff.cautions(), stuff.tags(), List.of(stuff.purchase(grams)))
                 .withNoted(List.of(stuff.noted(grams))));
     }
 

@@ -3,7 +3,6 @@ package org.oldwood.facts.feeding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,20 +23,13 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
 import org.oldwood.words.Words;
 
-/** Gathers what the need depends on, and remembers what it had to assume. */
-final class StandAsking {
+/**
+ * Gathers what the need depends on.
+ *
+ * @param assumed what it had to assume so far
+ */
+record StandAsking(FeedingBooks books, Situation s, BedState bed, Set<String> assumed) {
     private static final int SEASONS_OF_GROWTH = 1;
-
-    private final FeedingBooks books;
-    private final Situation s;
-    private final BedState bed;
-    private final Set<String> assumed = new LinkedHashSet<>();
-
-    public StandAsking(FeedingBooks books, Situation s, BedState bed) {
-        this.books = books;
-        this.s = s;
-        this.bed = bed;
-    }
 
     public NeedCase about(List<PlantState> plants, NeedCase.Ground ground) {
         OptionalInt age = plants.stream().mapToInt(each -> each.plant().seasonsOld(s.season())).max();

@@ -1,8 +1,8 @@
 package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,7 +51,7 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
     private static StandFeed of(FeedingBooks books, Situation s, BedState bed, Crop crop, FeedingProfile profile) {
         List<PlantState> plants = s.subject().plants();
         NeedCase.Ground ground = Grounds.of(bed, plants, s.world().crops());
-        StandAsking asking = new StandAsking(books, s, bed);
+        StandAsking asking = new StandAsking(books, s, bed, new LinkedHashSet<>());
         NeedCase asked = asking.about(plants, ground);
         FeedingProfile.School school = Optional.ofNullable(s.world().state().garden().choices().get(Choices.FEEDING))
                 .flatMap(profile::school).orElseGet(() -> profile.schools().get(0));
@@ -74,8 +74,7 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
     /** Without what noted lime or ash keeps away until it is too late, where another form brings the nitrogen. */
     private static Choice fitting(FeedingBooks books, Situation s, BedState bed, FeedingProfile profile,
             Choice choice) {
-        MonthDay latest = books.tables().timing(profile.timing()).latestSlow();
-        LocalDate last = s.season().day(latest.getMonthValue(), latest.getDayOfMonth());
+        LocalDate last = s.season().day(books.tables().timing(profile.timing()).latestSlow());
         boolean limed = bed.entries().stream().filter(entry -> entry.date().isAfter(s.season().plus(-1).start()))
                 .anyMatch(entry -> entry.kind() == EntryKind.LIMED
                         || entry.text("material").filter(id -> books.materials().tags(id).contains("ash")).isPresent());

@@ -1,6 +1,5 @@
 package org.oldwood.facts.pruning;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,20 +20,10 @@ import org.oldwood.words.Words;
 /** What the pruning craft tells the rules. */
 public final class PruningAdvisor extends Advisor {
     private static final String COUNT = "the stems were not counted; note counted with the stems by age";
-    /** The time of year whose steps go with each amount, in the order in which they are offered. */
-    private static final Map<String, String> TIMES = times(
-            "winter-cut winter, renovation-cut renovation, leader-cut winter, spur-cut-winter winter,"
-                    + " spur-cut-summer summer, planting-cut planting, canes-out canes, canes-kept canes,"
-                    + " canes-thin winter, canes-down winter");
-
-    private static Map<String, String> times(String pairs) {
-        Map<String, String> times = new LinkedHashMap<>();
-        for (String pair : pairs.split(", ", -1)) {
-            String[] both = pair.split(" ", -1);
-            times.put(both[0], both[1]);
-        }
-        return times;
-    }
+    /** The time of year whose steps go with each amount. */
+    private static final Map<String, String> TIMES = Map.of("winter-cut", "winter", "renovation-cut", "renovation",
+            "leader-cut", "winter", "spur-cut-winter", "winter", "spur-cut-summer", "summer", "planting-cut",
+            "planting", "canes-out", "canes", "canes-kept", "canes", "canes-thin", "winter", "canes-down", "winter");
 
     public PruningAdvisor() {
         knows("spent-stems", s -> fact(s, PruningAdvisor::spent));

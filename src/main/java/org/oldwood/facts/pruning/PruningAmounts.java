@@ -12,26 +12,13 @@ import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
-import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.EntryKind;
 
 /** Words a plant's cut as the amount of a task. */
-final class PruningAmounts {
-    private final PruningCase one;
-    private final School school;
-    private final int bushes;
-    private final Optional<Double> minutes;
-
-    /**
-     */
-    PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
-        this.one = one;
-        this.school = one.school();
-        this.bushes = bushes;
-        this.minutes = minutes;
-    }
+record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
+    private static final int WINTERS = 20;
 
     Amount of(String name, String time) {
         Cut cut = one.cut();
@@ -68,11 +55,9 @@ final class PruningAmounts {
 
     private Optional<String> schedule(Bush bush) {
         return one.basis().map(it -> new Outlook.Basis(it.school(), it.form().undying(), it.yield(), it.newShoots()))
-                .map(basis -> "Over the winters: %s of the oldest stems."
-                        .formatted(CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))));
+                .map(basis -> "Over the winters: %s of the oldest stems.".formatted(
+                        CutWords.parts(Outlook.of(bush, Habit.plan(one.school(), one.aim()), basis, WINTERS))));
     }
-
-    private static final int WINTERS = 20;
 
     private Amount uncounted(Cut cut, String time) {
         List<String> lines = new ArrayList<>();
@@ -83,7 +68,7 @@ final class PruningAmounts {
     }
 
     private Amount kept(Cut cut, String time) {
-        int keep = school.target(one.blank()).total();
+        int keep = one.school().target(one.blank()).total();
         String words = "keep the " + keep + " strongest new canes";
         return amount(cut, time, keep, "canes", words, List.of()).withLines(lines(List.of(), cut, time));
     }
@@ -104,23 +89,22 @@ final class PruningAmounts {
 
     private List<String> lines(List<String> first, Cut cut, String time) {
         List<String> all = new ArrayList<>(first);
-        one.form().steps(school, time, cut.life()).forEach(step -> all.add(step.inWords()));
+        one.form().steps(one.school(), time, cut.life()).forEach(step -> all.add(step.inWords()));
         return all;
     }
 
     private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> lines) {
-        Set<String> sources = new LinkedHashSet<>(school.teaching().sources());
+        Set<String> sources = new LinkedHashSet<>(one.school().teaching().sources());
         cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
-        one.form().steps(school, time, cut.life()).forEach(step -> sources.addAll(step.sources()));
+        one.form().steps(one.school(), time, cut.life()).forEach(step -> sources.addAll(step.sources()));
         if (!lines.isEmpty()) { one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources())); }
         List<String> arithmetic = new ArrayList<>();
-        arithmetic.add("way of pruning: " + school.id() + ". " + school.teaching().words());
+        arithmetic.add("way of pruning: " + one.school().id() + ". " + one.school().teaching().words());
         if (cut.before().oldest() > 0) {
             arithmetic.add(one.form().counted() + " by age: " + CutWords.beforeAndAfter(cut));
             arithmetic.add("the default is %s: %s".formatted(one.form().school().id(), one.form().why()));
-            arithmetic.addAll(CutWords.others(one.form(), school, one.bush().orElse(one.blank())));
+            arithmetic.addAll(CutWords.others(one.form(), one.school(), one.bush().orElse(one.blank())));
         }
-        Amount amount = Amount.of(value, unit, words, arithmetic, List.copyOf(sources));
-        return minutes.map(amount::withMinutes).orElse(amount);
+        return Amount.of(value, unit, words, arithmetic, List.copyOf(sources)).withMinutes(minutes);
     }
 }

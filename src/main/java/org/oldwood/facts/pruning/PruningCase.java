@@ -57,7 +57,8 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         Stems stems = canes ? canes(state, season) : state.stems().in(season.year()).inWinter();
         StemFaults faults = canes ? StemFaults.ofCanes(state, stems)
                 : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
-        Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
+        Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty()
+                : Optional.of(blank.with(stems).withFaults(faults.sick(), faults.weak()));
         return Optional.of(new PruningCase(crop, pruning, form, school, bush, blank, school.winter(bush.orElse(blank)),
                 faults, state.entries(), garden.leafFalls()));
     }
@@ -108,10 +109,6 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     static double metres(PlantState plant, Crop crop) {
         return plant.plant().lengthM()
                 .orElseGet(() -> crop.spacing(plant.plant().form()).map(spacing -> spacing.inRow().is()).orElse(1.0));
-    }
-
-    private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
-        return blank.with(stems).withFaults(faults.sick(), faults.weak());
     }
 
     /** Canes as last counted, if that was since the summer before; else none. */

@@ -48,15 +48,7 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
         int older = season.year() - falls.seasonYear(crop.id(), entry.date());
         Stems sick = within(sum(entry, List.of("dead"), older), stems, Stems.NONE);
         return new StemFaults(sick, within(sum(entry, WEAK, older), stems, sick), entry.count("dead").orElse(0),
-                weakInAll(entry));
-    }
-
-    private static int weakInAll(Entry entry) {
-        int all = 0;
-        for (String key : WEAK) {
-            all += entry.count(key).orElse(0);
-        }
-        return all;
+                WEAK.stream().mapToInt(key -> entry.count(key).orElse(0)).sum());
     }
 
     /** Those of the new canes of a row, of {@code canes} that stand there. */

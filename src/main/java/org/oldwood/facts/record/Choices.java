@@ -21,20 +21,10 @@ import org.oldwood.store.Problems;
  * names one for the feeding of the whole garden; {@code renewal}, {@code renewal.<crop>} and {@code renewal.<plant>}
  * one of pruning, the narrowest first. A name that is not known leaves the default, and is a problem of the record.
  */
-public final class Choices {
+public record Choices(GardenState state, Crops crops, Problems problems) {
     public static final String FEEDING = "feeding";
     static final String RENEWAL = "renewal";
     private static final String OF = RENEWAL + ".";
-
-    private final GardenState state;
-    private final Crops crops;
-    private final Problems problems;
-
-    private Choices(GardenState state, Crops crops, Problems problems) {
-        this.state = state;
-        this.crops = crops;
-        this.problems = problems;
-    }
 
     /** The keys that may choose a way of pruning for a plant, the narrowest first. */
     public static List<String> renewalKeys(PlantState plant) {
@@ -42,10 +32,9 @@ public final class Choices {
     }
 
     /** Adds a problem for each choice in {@code garden} that names something unknown. */
-    public static void check(Json garden, GardenState state, Crops crops, Problems problems) {
+    public void check(Json garden) {
         if (garden instanceof Json.Obj object && object.members().get("choices") instanceof Json.Obj choices) {
-            Choices all = new Choices(state, crops, problems);
-            choices.members().forEach(all::check);
+            choices.members().forEach(this::check);
         }
     }
 
@@ -91,9 +80,7 @@ public final class Choices {
 
     private static Set<String> ways(Crop crop) {
         Set<String> all = new LinkedHashSet<>();
-        Pruning.read(crop).ifPresent(pruning -> {
-            pruning.forms().values().forEach(form -> all.addAll(form.schoolIds()));
-        });
+        Pruning.read(crop).ifPresent(pruning -> pruning.forms().values().forEach(form -> all.addAll(form.schoolIds())));
         return all;
     }
 

@@ -20,16 +20,11 @@ import org.oldwood.words.Words;
  * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, more water than the
  * ground holds, a plant older than any; stems out of a bush that was never counted. The entry is recorded all the same.
  */
-public final class Unlikely {
-    private final GardenState state;
-    private final Crops crops;
-    private final Figures figures;
+public record Unlikely(GardenState state, Crops crops, Figures figures) {
 
     /** @param state the garden with what was noted before */
     public Unlikely(GardenState state, Crops crops, Documents documents) {
-        this.state = state;
-        this.crops = crops;
-        this.figures = figures(documents);
+        this(state, crops, figures(documents));
     }
 
     /**

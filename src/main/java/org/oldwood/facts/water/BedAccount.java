@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.CropCurves;
@@ -88,29 +89,21 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
 
     /** The first day from {@code from} to {@code to}, both included, on which the bed is short. */
     public Optional<LocalDate> firstShort(LocalDate from, LocalDate to) {
-        int last = index(to);
-        for (int day = index(from); day <= last; day++) {
-            if (days.isShort(day)) { return Optional.of(days.date(day)); }
-        }
-        return Optional.empty();
+        return shortDays(from, to).mapToObj(days::date).findFirst();
     }
 
     /** The last day from {@code from} to {@code to}, both included, on which the bed is short. */
     public Optional<LocalDate> lastShort(LocalDate from, LocalDate to) {
-        int first = index(from);
-        for (int day = index(to); day >= first; day--) {
-            if (days.isShort(day)) { return Optional.of(days.date(day)); }
-        }
-        return Optional.empty();
+        return shortDays(from, to).mapToObj(days::date).reduce((one, other) -> other);
     }
 
     /** How many days from {@code from} to {@code to}, both included, it is short. */
     public int daysShort(LocalDate from, LocalDate to) {
-        int count = 0;
-        for (int day = index(from); day <= index(to); day++) {
-            count += days.isShort(day) ? 1 : 0;
-        }
-        return count;
+        return (int) shortDays(from, to).count();
+    }
+
+    private IntStream shortDays(LocalDate from, LocalDate to) {
+        return IntStream.rangeClosed(index(from), index(to)).filter(days::isShort);
     }
 
     public Dose refill(LocalDate day) {

@@ -21,24 +21,10 @@ import org.oldwood.season.weather.WeatherDay;
 /**
  * A garden's weather day by day: measured where it was, the climate's means elsewhere. A month's mean rain is cut to
  * what soaks in by the USDA-SCS rule and spread evenly over its days.
+ *
+ * @param rain monthly rain, mm
  */
-public final class MeanWeather {
-    private final Site site;
-    private final MeanCurve lowest;
-    private final MeanCurve highest;
-    private final Months rain;
-
-    /**
-     * Prepares a place.
-     *
-     * @param rain monthly rain, mm
-     */
-    public MeanWeather(Site site, Climate climate, Months rain) {
-        this.site = site;
-        this.lowest = MeanCurve.through(climate.meanMinC());
-        this.highest = MeanCurve.through(climate.meanMaxC());
-        this.rain = rain;
-    }
+public record MeanWeather(Site site, Climate climate, Months rain) {
 
     /**
      * The days from {@code first} to {@code last}, both included.
@@ -47,6 +33,8 @@ public final class MeanWeather {
      */
     public WeatherSeries days(LocalDate first, LocalDate last, Weather measured, double wind) {
         int count = Math.toIntExact(last.toEpochDay() - first.toEpochDay()) + 1;
+        MeanCurve lowest = MeanCurve.through(climate.meanMinC());
+        MeanCurve highest = MeanCurve.through(climate.meanMaxC());
         double[] et0 = new double[count];
         double[] rains = new double[count];
         double[] soaked = new double[count];

@@ -10,16 +10,7 @@ import org.oldwood.facts.Situation;
  * When one bed runs short of water in the weeks of a season in which its plants grow: past days as they were, days to
  * come in mean weather and without watering.
  */
-final class ShortSpells {
-    private final BedAccount account;
-    private final GardenWater.Growing growing;
-    private final Situation situation;
-
-    public ShortSpells(GardenWater water, BedAccount account, Situation situation) {
-        this.account = account;
-        this.situation = situation;
-        this.growing = water.growing(account.soil(), situation.season());
-    }
+record ShortSpells(BedAccount account, GardenWater.Growing growing, Situation situation) {
 
     /** The first day short. */
     public Optional<LocalDate> first() {

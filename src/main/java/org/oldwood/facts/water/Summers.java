@@ -19,7 +19,6 @@ import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.season.Season;
 import org.oldwood.season.weather.Weather;
-import org.oldwood.season.weather.WeatherDay;
 
 /**
  * How the beds would fare with one and the same full-grown crop in them, without watering and without mulch: in each
@@ -112,11 +111,7 @@ public final class Summers {
     }
 
     private int rainDays(Weather days, Season season) {
-        int count = 0;
-        for (WeatherDay day : days.between(from(season), to(season))) {
-            count += day.rainMm().isPresent() ? 1 : 0;
-        }
-        return count;
+        return (int) days.between(from(season), to(season)).stream().filter(day -> day.rainMm().isPresent()).count();
     }
 
     private LocalDate from(Season season) { return needs.growth().begins().in(season, crop, water.stages()); }

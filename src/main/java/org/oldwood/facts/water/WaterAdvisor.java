@@ -38,7 +38,8 @@ public final class WaterAdvisor extends Advisor {
             Collection<BedState> beds = s.subject().bed().<Collection<BedState>>map(List::of)
                     .orElseGet(water.state().beds()::values);
             return beds.stream().flatMap(bed -> water.account(bed).stream())
-                    .map(account -> new ShortSpells(water, account, s)).min(Comparator.comparingLong(order)).map(fact)
+                    .map(account -> new ShortSpells(account, water.growing(account.soil(), s.season()), s))
+                    .min(Comparator.comparingLong(order)).map(fact)
                     .orElseGet(() -> Fact.unknown("no plant stands in the bed; note planted"));
         });
     }

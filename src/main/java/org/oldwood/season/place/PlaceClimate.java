@@ -61,11 +61,7 @@ public final class PlaceClimate {
 
     private boolean isKnown() {
         boolean hot = Math.abs(spot.latitude()) < methods.least().is() && spot.heightM() < methods.mountains().is();
-        double km = Double.MAX_VALUE;
-        for (Near each : near) {
-            km = Math.min(km, each.km());
-        }
-        return !hot && km <= methods.farthest().is();
+        return !hot && near.stream().anyMatch(each -> each.km() <= methods.farthest().is());
     }
 
     private List<Near> near(Station.Column column) { return near(column, methods.heightCounts().is()); }

@@ -1,5 +1,7 @@
 package org.oldwood.season.place;
 
+import java.util.stream.Stream;
+
 /**
  * A weather station and its mean year.
  *
@@ -40,7 +42,7 @@ public record Station(String name, double latitude, double longitude, double hei
 
     /** Twelve monthly values: as printed for rain, else through the station's curve. */
     double[] year(Column column) {
-        double[] numbers = numbers(cell(column));
+        double[] numbers = Stream.of(cell(column).split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
         if (column == Column.RAIN) { return numbers; }
         double[] year = new double[MIDDLE.length];
         for (int month = 0; month < year.length; month++) {
@@ -53,12 +55,4 @@ public record Station(String name, double latitude, double longitude, double hei
         return year;
     }
 
-    private static double[] numbers(String cell) {
-        String[] parts = cell.split(" ", -1);
-        double[] numbers = new double[parts.length];
-        for (int i = 0; i < parts.length; i++) {
-            numbers[i] = Double.parseDouble(parts[i]);
-        }
-        return numbers;
-    }
 }

@@ -90,11 +90,7 @@ public final class HourlySeries {
 
     /** The days of a stretch, both ends included, that were not measured. */
     public int filled(Days days) {
-        int count = 0;
-        for (int i = index(days.first()); i <= index(days.last()); i++) {
-            count += filled[i] ? 1 : 0;
-        }
-        return count;
+        return (int) IntStream.rangeClosed(index(days.first()), index(days.last())).filter(day -> filled[day]).count();
     }
 
     /** A stretch of days, both ends included. */
@@ -110,10 +106,7 @@ public final class HourlySeries {
      * series on, so that what they remember is right when a stretch begins.
      */
     public double[][] sums(List<HourlySum> sums, List<Days> stretches) {
-        int end = -1;
-        for (Days days : stretches) {
-            end = Math.max(end, index(days.last()));
-        }
+        int end = stretches.stream().mapToInt(days -> index(days.last())).max().orElse(-1);
         double[][] byDay = new double[sums.size()][end + 1];
         double[] hours = new double[24];
         for (int i = 0; i <= end; i++) {

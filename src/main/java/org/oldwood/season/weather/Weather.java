@@ -18,10 +18,7 @@ public final class Weather {
 
     private Weather(List<WeatherDay> days) {
         this.days = days;
-        epochDays = new long[days.size()];
-        for (int i = 0; i < epochDays.length; i++) {
-            epochDays[i] = days.get(i).date().toEpochDay();
-        }
+        this.epochDays = days.stream().mapToLong(day -> day.date().toEpochDay()).toArray();
     }
 
     public static Weather none() { return NONE; }

@@ -99,12 +99,6 @@ public final class WeatherMeans {
 
         int years() { return Arrays.stream(counts).min().orElse(0); }
 
-        Months means() {
-            double[] means = new double[12];
-            for (int i = 0; i < 12; i++) {
-                means[i] = sums[i] / counts[i];
-            }
-            return Months.of(means);
-        }
+        Months means() { return Months.of(IntStream.range(0, 12).mapToDouble(i -> sums[i] / counts[i]).toArray()); }
     }
 }
