@@ -11,7 +11,6 @@ import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Replacing;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Journal;
 import picocli.CommandLine;
@@ -34,8 +33,8 @@ public final class CalendarCommand extends GardenCommand {
     @Option(names = "--adopt", paramLabel = "FILE")
     List<Path> adopt = new ArrayList<>();
 
-    @Mixin
-    Replacing replacing = new Replacing();
+    @Option(names = "--replace")
+    boolean replace;
 
     @Mixin
     CalendarLooks looks = new CalendarLooks();
@@ -60,7 +59,7 @@ public final class CalendarCommand extends GardenCommand {
         // one run at a time remembers what was written
         try (Journal.Writing held = new Journal(folder().journalPath()).begin()) {
             adopt(calendar);
-            Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replacing.replace);
+            Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replace);
             result = feed.isPresent() ? export.feed(calendar.items(), path(feed.get()))
                     : export.pairs(calendar.items(), target(folder()), split());
         }

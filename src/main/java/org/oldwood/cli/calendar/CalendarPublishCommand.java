@@ -46,11 +46,7 @@ final class CalendarPublishCommand extends GardenCommand {
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
         Publish.Result result = new Publish(calendar.garden(), looks.layout(calendar.of()), today(), dryRun, restore)
                 .to(access.session(this), events, second, calendar.items());
-        if (json) {
-            out().json(new Answer(dryRun, result));
-        } else {
-            print(result);
-        }
+        answer(() -> new Answer(dryRun, result), () -> print(result));
         return result.refused().isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
     }
 

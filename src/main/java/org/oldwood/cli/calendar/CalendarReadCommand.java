@@ -63,11 +63,8 @@ final class CalendarReadCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this, looks.each);
         ReadBack.Result result = read(calendar);
         List<Answer> news = result.answers().stream().filter(answer -> isNew(answer, calendar)).toList();
-        if (json) {
-            out().json(new Told(news.stream().map(OneAnswer::of).toList(), result.notices()));
-        } else {
-            news.forEach(this::print);
-        }
+        answer(() -> new Told(news.stream().map(OneAnswer::of).toList(), result.notices()),
+                () -> news.forEach(this::print));
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
         result.notices().forEach(notice -> tell("Note: " + notice));
         if (news.isEmpty()) {

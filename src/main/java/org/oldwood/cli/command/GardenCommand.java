@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.Main;
 import org.oldwood.garden.GardenFolder;
@@ -97,6 +98,21 @@ public abstract class GardenCommand implements Callable<Integer> {
     /** An id on the command line that is not known: exit code 2, with the nearest or those known, if they are few. */
     public final ParameterException noSuch(String what, String id, Collection<String> known) {
         return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.hint(id, known)));
+    }
+
+    /** Stops as {@link #noSuch} does where an id was given that is not among those known. */
+    public final void mustKnow(String what, Optional<String> id, Collection<String> known) {
+        if (id.isPresent() && !known.contains(id.get())) { throw noSuch(what, id.get(), known); }
+    }
+
+    /** Answers as JSON where that was asked for, else in words; returns exit code 0. */
+    public final int answer(Supplier<? extends Record> asJson, Runnable inWords) {
+        if (json) {
+            out().json(asJson.get());
+        } else {
+            inWords.run();
+        }
+        return 0;
     }
 
     @Override

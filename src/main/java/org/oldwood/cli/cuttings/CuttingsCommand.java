@@ -103,17 +103,13 @@ public final class CuttingsCommand extends GardenCommand {
         CuttingsGround ground = ground(day);
         LotCounts counts = LotCounts.struck(number, day);
         Forecast forecast = Forecast.of(counts, ground.course(), ground.survival(), ground.setting());
-        if (json) {
-            out().json(LotJson.lot(ground.crop().id(), counts, forecast));
-        } else {
-            List<String> basis = ground.garden().isEmpty() ? List.of(place.basis(this)) : List.of();
-            LotPage.full(out(), ground.crop(), counts, forecast, ground.survival(), basis);
-        }
-        return 0;
+        return answer(() -> LotJson.lot(ground.crop().id(), counts, forecast),
+                () -> LotPage.full(out(), ground.crop(), counts, forecast, ground.survival(), basis(ground)));
     }
 
-    private void tellBasis(CuttingsGround ground) {
-        if (ground.garden().isEmpty()) { out().hanging("  - ", 4, place.basis(this)); }
+    /** What the days were made from, where that is no garden. */
+    private List<String> basis(CuttingsGround ground) {
+        return ground.garden().isEmpty() ? List.of(place.basis(this)) : List.of();
     }
 
     private int within(String option, int number) {
@@ -128,14 +124,9 @@ public final class CuttingsCommand extends GardenCommand {
         LotBook book = book(folder, state);
         List<LotState> chosen = chosen(state, folder.crops());
         stopOnProblems(folder);
-        if (json) {
-            out().json(LotJson.lots(book, chosen));
-        } else if (lotId.isPresent()) {
-            new LotList(this, book, folder.crops()).full(chosen.get(0), state);
-        } else {
-            new LotList(this, book, folder.crops()).all(chosen, state.season());
-        }
-        return 0;
+        LotList list = new LotList(this, book, folder.crops());
+        return answer(() -> LotJson.lots(book, chosen),
+                lotId.isPresent() ? () -> list.full(chosen.get(0), state) : () -> list.all(chosen, state.season()));
     }
 
     private List<LotState> chosen(GardenState state, Crops crops) {
@@ -160,13 +151,10 @@ public final class CuttingsCommand extends GardenCommand {
         StrikePlan.Want wanted = new StrikePlan.Want(want.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()), season, chance);
         PlanPage page = PlanPage.of(wanted, ground);
-        if (json) {
-            out().json(page.answer());
-        } else {
+        return answer(page::answer, () -> {
             page.tell(out());
-            tellBasis(ground);
-        }
-        return 0;
+            basis(ground).forEach(line -> out().hanging("  - ", 4, line));
+        });
     }
 
     private Season season(Hemisphere hemisphere) {

@@ -155,9 +155,7 @@ final class FeedAsked {
         if (growth.isPresent() && !GROWTH.contains(growth.get())) {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
-        soil.filter(texture -> tables.soils().of(texture).isEmpty()).ifPresent(texture -> {
-            throw command.noSuch("soil", texture, tables.soils().textures());
-        });
+        command.mustKnow("soil", soil, tables.soils().textures());
         for (String key : indices.keySet()) {
             command.refuseIf(!List.of("P", "K", "Mg").contains(key), "--index takes P, K and Mg, as P=1,K=2,Mg=2");
         }

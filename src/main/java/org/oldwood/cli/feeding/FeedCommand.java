@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -41,7 +40,7 @@ public final class FeedCommand extends GardenCommand {
     }
 
     private List<FeedSheet> ofGarden(GardenFolder folder) throws IOException {
-        BedsAsked.check(this, bed, state());
+        mustKnow("bed", bed, state().beds().keySet());
         GardenPlan garden = GardenPlan.of(this, folder);
         FeedingBooks books = new FeedingBooks(folder.documents());
         List<FeedSheet> sheets = new ArrayList<>();

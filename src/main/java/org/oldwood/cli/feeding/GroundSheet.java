@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
+import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.Site;
 import org.oldwood.plan.Cautions;
+import org.oldwood.words.Words;
 
 /** What a command works out for one piece of ground, for people and as JSON. */
 interface GroundSheet {
@@ -39,6 +41,12 @@ interface GroundSheet {
         sheets.forEach(sheet -> sheet.print(out));
         section(out, "", "Take care",
                 Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
+    }
+
+    /** {@code upper terrace (upper-terrace), 18 m²}. */
+    static String heading(Bed bed) {
+        String id = bed.name().equals(bed.id()) ? "" : " (" + bed.id() + ")";
+        return bed.name() + id + ", " + Words.amount(bed.areaM2()) + " m²";
     }
 
     /** A titled list; nothing where it is empty. */

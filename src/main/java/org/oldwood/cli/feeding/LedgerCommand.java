@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.facts.Subject;
@@ -33,7 +32,7 @@ public final class LedgerCommand extends GardenCommand {
     public int run() throws IOException {
         GardenFolder folder = folder();
         GardenState state = state();
-        BedsAsked.check(this, bed, state);
+        mustKnow("bed", bed, state.beds().keySet());
         List<BedLedger> ledgers = BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
                 .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get())).toList();
         if (json) {
@@ -51,7 +50,7 @@ public final class LedgerCommand extends GardenCommand {
     }
 
     private void print(BedLedger ledger) {
-        out().line(BedsAsked.heading(ledger.bed()));
+        out().line(GroundSheet.heading(ledger.bed()));
         if (ledger.lines().isEmpty()) {
             out().paragraph(2, "Nothing was noted as given. Note fed, limed, acidified, mulched.");
         }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.year.NextTask;
@@ -91,7 +90,7 @@ public final class MulchCommand extends GardenCommand {
     private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
         refuseIf(material.isPresent() || under.isPresent(),
                 "in a garden the material comes from \"materials\" in garden.json");
-        BedsAsked.check(this, bed, state());
+        mustKnow("bed", bed, state().beds().keySet());
         GardenPlan garden = GardenPlan.of(this, folder);
         return garden.planner().subjects().ofKind("bed").stream()
                 .filter(in -> bed.map(in.id()::equals).orElse(in.bed().orElseThrow().bed().tubLitres().isEmpty()))
@@ -110,7 +109,7 @@ public final class MulchCommand extends GardenCommand {
         notes.addAll(tables.remarks(mulch.plan()));
         mulch.nextTopUp()
                 .ifPresent(day -> notes.add("A layer laid now wants topping up about " + Dates.shortDay(day) + "."));
-        return new MulchSheet(tables, BedsAsked.heading(subject.bed().orElseThrow().bed()), Optional.of(subject.id()),
+        return new MulchSheet(tables, GroundSheet.heading(subject.bed().orElseThrow().bed()), Optional.of(subject.id()),
                 List.of(there), mulch.plan(), mulch.sheets() > 0 ? Optional.of(mulch.underlay()) : Optional.empty(),
                 notes, Optional.of(next.words()));
     }

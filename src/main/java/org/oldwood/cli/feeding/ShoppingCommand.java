@@ -30,14 +30,11 @@ public final class ShoppingCommand extends GardenCommand {
         Plan plan = Planning.planner(folder, state).plan();
         stopOnProblems(folder);
         ShoppingList list = ShoppingList.of(plan, state.garden());
-        if (json) {
-            out().json(LedgerJson.of(list));
-            return 0;
-        }
-        print(list);
-        Cautions.read(folder.documents()).find("store")
-                .ifPresent(caution -> out().paragraph(0, "Take care: " + caution.line()));
-        return 0;
+        return answer(() -> LedgerJson.of(list), () -> {
+            print(list);
+            Cautions.read(folder.documents()).find("store")
+                    .ifPresent(caution -> out().paragraph(0, "Take care: " + caution.line()));
+        });
     }
 
     private void print(ShoppingList list) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -63,7 +62,7 @@ abstract class SoilCommand extends GardenCommand {
         if (way.sinceTest() > 0) {
             facts.add("Given and not tested since, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
-        return new SoilSheet(BedsAsked.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
+        return new SoilSheet(GroundSheet.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
                 bed.areaM2(), way.sinceTest(), Optional.of(next.words()).filter(words -> bed.tubLitres().isEmpty()));
     }
 
@@ -94,9 +93,7 @@ abstract class SoilCommand extends GardenCommand {
         if (target.isEmpty() || area.isEmpty()) {
             throw usage((target.isEmpty() ? "--target" : "--area") + " is missing");
         }
-        soil.filter(texture -> books.tables().soils().of(texture).isEmpty()).ifPresent(texture -> {
-            throw noSuch("soil", texture, books.tables().soils().textures());
-        });
+        mustKnow("soil", soil, books.tables().soils().textures());
         return new LimeCase(soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare,
                 0);
     }
@@ -104,7 +101,7 @@ abstract class SoilCommand extends GardenCommand {
     private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
         refuseIf(material.isPresent() || soil.isPresent(),
                 "in a garden the soil and the material come from its record");
-        BedsAsked.check(this, bed, state());
+        mustKnow("bed", bed, state().beds().keySet());
         GardenPlan garden = GardenPlan.of(this, folder);
         List<SoilSheet> sheets = new ArrayList<>();
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Replacing;
 import org.oldwood.crop.Crops;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.RecordFiles;
@@ -20,7 +19,6 @@ import org.oldwood.page.PageServer;
 import org.oldwood.page.WalkPage;
 import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Opens the garden's page for the phone, until it is stopped. */
@@ -37,8 +35,8 @@ public final class WalkCommand extends GardenCommand {
     @Option(names = "--labels", paramLabel = "FILE")
     Optional<Path> labels = Optional.empty();
 
-    @Mixin
-    Replacing replacing = new Replacing();
+    @Option(names = "--replace")
+    boolean replace;
 
     @Override
     public int run() throws IOException {
@@ -46,7 +44,7 @@ public final class WalkCommand extends GardenCommand {
         GardenState state = state();
         if (labels.isPresent()) {
             Path out = path(labels.get());
-            RecordFiles.mayReplace(gardenPath(), out, replacing.replace);
+            RecordFiles.mayReplace(gardenPath(), out, replace);
             Output.write(out, labels(state));
             tell("Wrote " + out);
             return 0;

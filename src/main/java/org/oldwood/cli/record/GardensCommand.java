@@ -39,9 +39,9 @@ public final class GardensCommand extends GardenCommand {
         if (usual.isPresent()) {
             changed = new KnownGardens(Optional.of(known(usual.get(), changed)), changed.folders());
         }
+        KnownGardens shown = changed;
         if (!changed.equals(known)) { tell("kept in " + changed.keep(environment)); }
-        print(changed);
-        return 0;
+        return answer(() -> new Answer(shown.usual(), shown.folders()), () -> print(shown));
     }
 
     private String name() {
@@ -67,18 +67,13 @@ public final class GardensCommand extends GardenCommand {
     }
 
     private void print(KnownGardens known) {
-        if (json) {
-            out().json(new Answer(known.usual(), known.folders()));
-        } else if (known.folders().isEmpty()) {
-            out().line("No garden has a name yet.");
-        } else {
-            out().columns(0,
-                    known.folders().entrySet().stream()
-                            .map(each -> List.of(each.getKey(),
-                                    known.usual().filter(each.getKey()::equals).isPresent() ? "usual" : "",
-                                    each.getValue().toString()))
-                            .toList());
-        }
+        if (known.folders().isEmpty()) { out().line("No garden has a name yet."); }
+        out().columns(0,
+                known.folders().entrySet().stream()
+                        .map(each -> List.of(each.getKey(),
+                                known.usual().filter(each.getKey()::equals).isPresent() ? "usual" : "",
+                                each.getValue().toString()))
+                        .toList());
     }
 
     private record Answer(Optional<String> usual, Map<String, Path> gardens) {}

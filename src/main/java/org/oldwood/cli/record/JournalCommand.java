@@ -3,7 +3,6 @@ package org.oldwood.cli.record;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,10 +52,10 @@ public final class JournalCommand extends GardenCommand {
     public int run() throws IOException {
         GardenFolder folder = folder();
         GardenState state = folder.on(today());
-        known("plant", plant, state.plants().keySet());
-        known("bed", bed, state.beds().keySet());
-        known("cuttings", lot, state.lots().keySet());
-        known("kind of entry", kind, EntryKind.keys());
+        mustKnow("plant", plant, state.plants().keySet());
+        mustKnow("bed", bed, state.beds().keySet());
+        mustKnow("cuttings", lot, state.lots().keySet());
+        mustKnow("kind of entry", kind, EntryKind.keys());
         Set<String> withdrawn = Entries.withdrawn(folder.journal());
         List<Entry> chosen = new ArrayList<>(folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
         if (!table.asked()) { chosen.sort(Comparator.comparing(Entry::date)); }
@@ -71,10 +70,6 @@ public final class JournalCommand extends GardenCommand {
             out().columns(0, shown.stream().map(entry -> row(entry, withdrawn)).toList());
         }
         return 0;
-    }
-
-    private void known(String what, Optional<String> asked, Collection<String> among) {
-        if (asked.isPresent() && !among.contains(asked.get())) { throw noSuch(what, asked.get(), List.copyOf(among)); }
     }
 
     private boolean isAsked(Entry entry, GardenState state) {

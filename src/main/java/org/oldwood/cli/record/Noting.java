@@ -189,11 +189,7 @@ public final class Noting {
             command.tell("nothing new: all of it is noted in " + folder.journalPath());
             return;
         }
-        if (command.json) {
-            command.out().json(new Answer(objects));
-        } else {
-            entries.forEach(this::print);
-        }
+        command.answer(() -> new Answer(objects), () -> entries.forEach(this::print));
         long ticks = entries.stream().map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
         String booked = ticks == entries.size() ? "" : ", and %s with them,".formatted(entries.size() - ticks);
         String noted = entries.size() == 1 ? "noted in"

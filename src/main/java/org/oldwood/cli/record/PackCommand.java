@@ -11,7 +11,6 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.oldwood.calendar.FileName;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Replacing;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.RecordFiles;
 import org.oldwood.store.Archive;
@@ -22,7 +21,6 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import org.oldwood.words.Texts;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the whole record as one dated archive, to keep elsewhere. */
@@ -33,14 +31,14 @@ public final class PackCommand extends GardenCommand {
     @Option(names = "--out", paramLabel = "FILE|DIR")
     Optional<Path> out = Optional.empty();
 
-    @Mixin
-    Replacing replacing = new Replacing();
+    @Option(names = "--replace")
+    boolean replace;
 
     @Override
     public int run() throws IOException {
         String name = opened().map(folder -> folder.garden().name()).orElse("garden");
         Path file = target(FileName.of(name) + "-" + today() + ".zip");
-        RecordFiles.mayReplace(gardenPath(), file, replacing.replace || isPackOf(gardenPath(), file));
+        RecordFiles.mayReplace(gardenPath(), file, replace || isPackOf(gardenPath(), file));
         Archive archive = new Archive();
         archive.add(ABOUT, about(name).getBytes(StandardCharsets.UTF_8));
         boolean isNew = write(archive, file);

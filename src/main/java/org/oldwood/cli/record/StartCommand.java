@@ -164,13 +164,8 @@ public final class StartCommand extends GardenCommand {
 
     private void report(Path folder, NewGarden garden, List<Planting> plantings) throws IOException {
         garden.assumed().forEach(this::tell);
-        if (json) {
-            out().json(new Answer(folder.toString(), garden.areas().keySet(), garden.journal().size()));
-        } else {
-            for (Planting planting : plantings) {
-                out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
-            }
-        }
+        answer(() -> new Answer(folder.toString(), garden.areas().keySet(), garden.journal().size()),
+                () -> plantings.forEach(each -> out().line(each.bedId() + ": " + each.number() + " " + each.crop())));
         tell("Wrote %s and %s.".formatted(folder.resolve(GardenFolder.GARDEN_FILE),
                 folder.resolve(GardenFolder.JOURNAL_FILE)));
         boolean usual = isUsual(folder.toAbsolutePath().normalize());

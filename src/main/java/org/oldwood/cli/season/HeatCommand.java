@@ -42,7 +42,6 @@ public final class HeatCommand extends SumCommand {
 
     @Override
     double[][] totals(HourlySeries series, List<Days> stretches, Documents documents) {
-        String model = chosen();
         if (model.equals("hours")) { return series.sums(List.of(new GrowingDegreeHours()), stretches); }
         double baseC = baseC(documents);
         refuseIf(upper <= baseC, "--upper must lie above the base, %s °C, but is %s", baseC, upper);
@@ -53,15 +52,10 @@ public final class HeatCommand extends SumCommand {
 
     @Override
     List<Measure> measures(Documents documents) {
-        String model = chosen();
+        mustKnow("heat model", Optional.of(model), MODELS);
         return List.of(new Measure(model,
                 model.equals("hours") ? "growing degree hours"
                         : "degree days above %s °C%s (%s)".formatted(baseC(documents),
                                 upper < 100 ? " to " + upper + " °C" : "", model)));
-    }
-
-    private String chosen() {
-        if (!MODELS.contains(model)) { throw noSuch("heat model", model, MODELS); }
-        return model;
     }
 }

@@ -38,13 +38,10 @@ public final class StagesCommand extends GardenCommand {
         Stages stages = Planning.stages(folder, state);
         stopOnProblems(folder);
         List<Crop> crops = crops(folder, state).stream().map(folder.crops()::get).toList();
-        if (json) {
-            out().json(Answer.of(crops, state.season(), stages));
-        } else {
+        return answer(() -> Answer.of(crops, state.season(), stages), () -> {
             tellOfPlace(state, stages, folder.documents());
             crops.forEach(crop -> tellOf(crop, state.season(), stages));
-        }
-        return 0;
+        });
     }
 
     private void tellOfPlace(GardenState state, Stages stages, Documents documents) {

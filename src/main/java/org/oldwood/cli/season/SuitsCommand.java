@@ -54,19 +54,10 @@ public final class SuitsCommand extends GardenCommand {
         units();
         Documents documents = Documents.bundled();
         Crops crops = new Crops(documents);
-        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted).stream().map(id -> crop(id, crops)).toList();
+        wanted.forEach(id -> mustKnow("crop", Optional.of(id), crops.ids()));
+        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted).stream().map(crops::get).toList();
         List<There> places = at.stream().map(text -> there(text, chosen, documents)).toList();
-        if (json) {
-            out().json(new Answer(places));
-        } else {
-            places.forEach(this::tellOf);
-        }
-        return 0;
-    }
-
-    private Crop crop(String id, Crops crops) {
-        if (!crops.ids().contains(id)) { throw noSuch("crop", id, crops.ids()); }
-        return crops.get(id);
+        return answer(() -> new Answer(places), () -> places.forEach(this::tellOf));
     }
 
     private There there(String text, List<Crop> chosen, Documents documents) {

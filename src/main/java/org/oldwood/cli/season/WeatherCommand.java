@@ -48,11 +48,7 @@ public final class WeatherCommand extends GardenCommand {
         Weather all = WeatherFile.together(old, added, replace, problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
         WeatherFile.write(folder.path(), all);
-        if (json) {
-            read.ifPresent(each -> out().json(Answer.of(each)));
-        } else {
-            read.ifPresent(this::tellOf);
-        }
+        read.ifPresent(each -> answer(() -> Answer.of(each), () -> tellOf(each)));
         tell("Wrote " + folder.path().resolve(WeatherFile.NAME));
         return 0;
     }

@@ -48,13 +48,9 @@ final class WeatherOptions {
     }
 
     private WeatherHints hints(GardenCommand command) {
-        columns.keySet().forEach(ours -> known("column", ours, WeatherHints.COLUMNS, command));
-        units.ifPresent(key -> known("unit", key, WeatherUnits.keys(), command));
-        dates.ifPresent(order -> known("order", order, List.of("day-first", "month-first"), command));
+        columns.keySet().forEach(ours -> command.mustKnow("column", Optional.of(ours), WeatherHints.COLUMNS));
+        command.mustKnow("unit", units, WeatherUnits.keys());
+        command.mustKnow("order", dates, List.of("day-first", "month-first"));
         return new WeatherHints(columns, units.map(WeatherUnits::of), dates.map("day-first"::equals));
-    }
-
-    private static void known(String what, String word, List<String> all, GardenCommand command) {
-        if (!all.contains(word)) { throw command.noSuch(what, word, all); }
     }
 }

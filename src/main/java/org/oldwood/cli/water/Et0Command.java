@@ -77,12 +77,7 @@ public final class Et0Command extends GardenCommand {
         if (file.isPresent()) { return table(spot, file.get().toString()); }
         LocalDate date = on.orElseGet(this::today);
         EvapotranspirationDay day = day(spot, date);
-        if (json) {
-            out().json(Et0Words.Terms.of(date, day, alsoTaken));
-        } else {
-            Et0Words.print(out(), date, day, alsoTaken);
-        }
-        return 0;
+        return answer(() -> Et0Words.Terms.of(date, day, alsoTaken), () -> Et0Words.print(out(), date, day, alsoTaken));
     }
 
     private Spot spot() throws IOException {
@@ -155,11 +150,6 @@ public final class Et0Command extends GardenCommand {
         Problems problems = new Problems();
         Et0Table table = Et0Table.read(text(name), name, spot, coast, alsoTaken, problems);
         if (!problems.isEmpty()) { throw new RecordException(problems.list()); }
-        if (json) {
-            out().json(table);
-        } else {
-            table.print(out());
-        }
-        return 0;
+        return answer(() -> table, () -> table.print(out()));
     }
 }

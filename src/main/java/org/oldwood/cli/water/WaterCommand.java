@@ -39,39 +39,33 @@ public final class WaterCommand extends GardenCommand {
         refuseIf(crop.isPresent() && !compare, "--crop goes with --compare");
         GardenFolder folder = folder();
         GardenState state = state();
-        bed.ifPresent(id -> known(id, state));
+        mustKnow("bed", bed, state.beds().keySet());
         GardenWater water = Planning.water(folder, state);
         stopOnProblems(folder);
         List<BedState> beds = state.beds().values().stream()
                 .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get())).toList();
         if (compare && water.lacking().isEmpty()) { return compare(folder, water); }
-        if (json) {
-            out().json(WaterJson.of(state, water, beds));
-            return 0;
-        }
-        WaterWords words = new WaterWords(out(), state, water);
+        return answer(() -> WaterJson.of(state, water, beds), () -> tell(beds, new WaterWords(out(), state, water)));
+    }
+
+    private void tell(List<BedState> beds, WaterWords words) {
+        GardenWater water = words.water();
         if (water.lacking().isPresent()) {
             words.cannotSay(beds);
         } else {
             water.weatherLacks().forEach(lack -> out().paragraph(0, "Note: %s.".formatted(lack)));
             beds.forEach(words::bed);
-            bed.flatMap(state::bed).ifPresent(words::views);
+            bed.flatMap(words.state()::bed).ifPresent(words::views);
         }
-        return 0;
     }
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        if (!folder.crops().ids().contains(id)) { throw noSuch("crop", id, folder.crops().ids()); }
+        mustKnow("crop", Optional.of(id), folder.crops().ids());
         WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
                 .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
-        if (json) {
-            out().json(table.answer());
-        } else {
-            table.print(out());
-        }
-        return 0;
+        return answer(table::answer, () -> table.print(out()));
     }
 
     /** The crop of which most bushes, or metres of row, stand; of several the first planted. */
@@ -83,9 +77,5 @@ public final class WaterCommand extends GardenCommand {
         return plants.entrySet().stream().reduce((most, each) -> each.getValue() > most.getValue() ? each : most)
                 .map(Map.Entry::getKey)
                 .orElseThrow(() -> usage("no plant stands in the garden: name a crop, --crop blackcurrant"));
-    }
-
-    private void known(String id, GardenState state) {
-        if (state.bed(id).isEmpty()) { throw noSuch("bed", id, state.beds().keySet()); }
     }
 }

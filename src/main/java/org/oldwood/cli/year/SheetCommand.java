@@ -7,11 +7,9 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Replacing;
 import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -23,7 +21,6 @@ import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.sheet.round.RoundPages;
 import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the year sheet: one page to look at and to pin up. */
@@ -46,22 +43,22 @@ public final class SheetCommand extends GardenCommand {
 
     private static final String YEAR = "year";
 
-    @Mixin
-    Replacing replacing = new Replacing();
+    @Option(names = "--replace")
+    boolean replace;
 
     @Override
     public int run() throws IOException {
         GardenFolder folder = folder();
         GardenState state = state();
-        bed.ifPresent(id -> known("bed", id, state.beds().keySet()));
-        plant.ifPresent(id -> known("plant", id, state.plants().keySet()));
+        mustKnow("bed", bed, state.beds().keySet());
+        mustKnow("plant", plant, state.plants().keySet());
         refuseIf(full && month.isPresent(), "--full is of the whole year; give it or --month, not both");
         Scope scope = new Scope(bed, plant);
         Optional<String> asked = month.map(text -> text.equals(YEAR) ? YEAR : month(text).toString());
         String page = page(ground(folder, state), scope, asked);
         stopOnProblems(folder);
         Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope, asked)));
-        RecordFiles.mayReplace(folder.path(), out, replacing.replace || SheetPage.isOf(state.garden(), out));
+        RecordFiles.mayReplace(folder.path(), out, replace || SheetPage.isOf(state.garden(), out));
         Output.write(out, wording().saidOnPage(page));
         tell("Wrote " + out);
         return 0;
@@ -80,10 +77,6 @@ public final class SheetCommand extends GardenCommand {
         GardenPlan planned = GardenPlan.of(this, folder);
         return new Ground(planned.world(), planned.plan(), planned.planner().subjects(), Planning.water(folder, state),
                 Sources.read(folder.documents()));
-    }
-
-    private void known(String kind, String id, Set<String> ids) {
-        if (!ids.contains(id)) { throw noSuch(kind, id, ids); }
     }
 
     /** A month by year and number, or by number alone: the next such month, today's included. */

@@ -20,14 +20,7 @@ public final class SourcesCommand extends GardenCommand {
         Sources sources = Sources.read(documents());
         folderIfAny().ifPresent(this::stopOnProblems);
         List<Source> chosen = key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
-        if (json) {
-            out().json(new Answer(chosen));
-        } else if (key.isPresent()) {
-            tellOf(chosen.get(0));
-        } else {
-            list(chosen);
-        }
-        return 0;
+        return answer(() -> new Answer(chosen), key.isPresent() ? () -> tellOf(chosen.get(0)) : () -> list(chosen));
     }
 
     private Source one(Sources sources, String wanted) {

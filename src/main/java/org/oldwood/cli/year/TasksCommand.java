@@ -14,7 +14,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -66,13 +65,11 @@ public final class TasksCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        BedsAsked.check(this, bed, state());
+        mustKnow("bed", bed, state().beds().keySet());
         GardenPlan planned = GardenPlan.of(this, folder());
         Set<String> crafts = planned.planner().rules().all().stream().map(Rule::craft)
                 .collect(Collectors.toCollection(TreeSet::new));
-        if (craft.isPresent() && !crafts.contains(craft.get())) {
-            throw noSuch("craft", craft.get(), List.copyOf(crafts));
-        }
+        mustKnow("craft", craft, crafts);
         Plan whole = planned.plan();
         List<Task> chosen = whole.tasks().stream().filter(this::chosen).toList();
         Plan plan = whole.part(chosen, missed(whole));
