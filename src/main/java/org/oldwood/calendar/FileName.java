@@ -43,10 +43,7 @@ public final class FileName {
      */
     static String ofBed(String id) {
         if (id.isEmpty()) { return NO_BED; }
-        String bare = id;
-        while (bare.startsWith(BED)) {
-            bare = bare.substring(BED.length());
-        }
+        String bare = id.replaceFirst("^(" + BED + ")+", "");
         return bare.equals(NO_BED) ? BED + id : id;
     }
 

@@ -30,7 +30,7 @@ public final class Memory {
 
     /** @throws RecordException for a plan without items: a good file is worth more than an empty one */
     public Memory(Export.Garden garden, Layout layout, LocalDate today, List<Item> plan) throws IOException {
-        if (plan.isEmpty()) { throw new RecordException(emptyPlan(garden)); }
+        if (plan.isEmpty()) { throw new RecordException(Problem.of("empty-plan", Place.of(garden.name()))); }
         this.garden = garden;
         this.layout = layout;
         Problems problems = new Problems();
@@ -104,6 +104,4 @@ public final class Memory {
         kept.putAll(CalendarState.of(folder, new Problems()).adopted());
         new CalendarState(all, kept).write(folder.resolve(CalendarState.FILE));
     }
-
-    private static Problem emptyPlan(Export.Garden garden) { return Problem.of("empty-plan", Place.of(garden.name())); }
 }

@@ -116,10 +116,6 @@ public final class PageServer implements AutoCloseable {
         threads.shutdownNow();
     }
 
-    private interface Answering {
-        void answer(HttpExchange exchange) throws IOException;
-    }
-
     private void routes() {
         on("/", "GET", false, exchange -> send(exchange, 200, HTML, WalkPage.html()));
         on("/page.js", "GET", false,
@@ -133,8 +129,8 @@ public final class PageServer implements AutoCloseable {
         on("/sheet/", "GET", false, this::sheet);
     }
 
-    private void on(String path, String method, boolean needsToken, Answering answering) {
-        HttpHandler handler = exchange -> {
+    private void on(String path, String method, boolean needsToken, HttpHandler answering) {
+        server.createContext(path, exchange -> {
             try (exchange) {
                 Optional<Integer> refusal = guard.refusal(exchange, needsToken);
                 boolean whole = path.endsWith("/") && path.length() > 1;
@@ -146,14 +142,13 @@ public final class PageServer implements AutoCloseable {
                 } else if (!exchange.getRequestMethod().equals(method)) {
                     send(exchange, 405, JSON, said("Only " + method + " is answered here."));
                 } else {
-                    answering.answer(exchange);
+                    answering.handle(exchange);
                 }
             } catch (RuntimeException e) {
                 // told to the phone in plain words; the record is as it was, since nothing is written but whole
                 send(exchange, 500, JSON, said("The program could not answer: " + e.getMessage()));
             }
-        };
-        server.createContext(path, handler);
+        });
     }
 
     private interface Asking<T> {

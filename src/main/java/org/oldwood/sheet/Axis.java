@@ -2,8 +2,8 @@ package org.oldwood.sheet;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.oldwood.season.Season;
 import org.oldwood.words.Dates;
 
@@ -39,12 +39,9 @@ record Axis(LocalDate first, LocalDate end) {
 
     /** Where each month begins, from the first one that begins on the axis. */
     List<Tick> months() {
-        List<Tick> ticks = new ArrayList<>();
         LocalDate month = first.withDayOfMonth(1);
-        for (LocalDate day = month.isBefore(first) ? month.plusMonths(1) : month; day
-                .isBefore(end); day = day.plusMonths(1)) {
-            ticks.add(new Tick(Shown.percent(at(day)), Dates.month(day).substring(0, LETTERS)));
-        }
-        return ticks;
+        return Stream
+                .iterate(month.isBefore(first) ? month.plusMonths(1) : month, this::holds, day -> day.plusMonths(1))
+                .map(day -> new Tick(Shown.percent(at(day)), Dates.month(day).substring(0, LETTERS))).toList();
     }
 }

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.mulching.MulchLayer;
@@ -154,16 +154,13 @@ final class BedCard {
 
     /** What the plan gives to the bed; the same more than once is told with its first day. */
     List<Line> due() {
-        Map<String, List<LocalDate>> days = new LinkedHashMap<>();
-        for (Task task : tasks) {
-            if (task.state() == Task.State.OPEN && TaskGroup.bed(task).equals(id())
-                    && FOR_THE_BED.contains(task.rule().craft()) && task.amount().isPresent()) {
-                days.computeIfAbsent(TaskWords.headline(task), any -> new ArrayList<>()).add(task.day());
-            }
-        }
-        List<Line> lines = new ArrayList<>();
-        days.forEach((words, all) -> lines.add(Line.of(all.get(0), words + again(all))));
-        return lines;
+        return tasks.stream()
+                .filter(task -> task.state() == Task.State.OPEN && TaskGroup.bed(task).equals(id())
+                        && FOR_THE_BED.contains(task.rule().craft()) && task.amount().isPresent())
+                .collect(Collectors.groupingBy(TaskWords::headline, LinkedHashMap::new,
+                        Collectors.mapping(Task::day, Collectors.toList())))
+                .entrySet().stream()
+                .map(each -> Line.of(each.getValue().get(0), each.getKey() + again(each.getValue()))).toList();
     }
 
     private static String again(List<LocalDate> days) {

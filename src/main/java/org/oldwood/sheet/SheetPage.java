@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.garden.Garden;
 import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.words.Safe;
@@ -68,10 +70,7 @@ public final class SheetPage {
 
     /** Lines that held nothing but a template's own words are empty, and are left out. */
     private static String withoutEmptyLines(String page) {
-        StringBuilder kept = new StringBuilder(page.length());
-        for (String line : page.split("\n", -1)) {
-            if (!line.isBlank()) { kept.append(line).append('\n'); }
-        }
-        return kept.toString();
+        return Stream.of(page.split("\n", -1)).filter(line -> !line.isBlank())
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 }

@@ -1,12 +1,10 @@
 package org.oldwood.sheet;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.plan.Rule;
@@ -25,11 +23,10 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
     static List<TaskGroup> of(List<Task> tasks) {
         Map<String, List<Task>> byKey = tasks.stream().collect(Collectors
                 .groupingBy(task -> task.rule().id() + "@" + bed(task), LinkedHashMap::new, Collectors.toList()));
-        List<TaskGroup> groups = new ArrayList<>();
-        byKey.values().forEach(each -> groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each)));
-        groups.sort(Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
-                .thenComparing(group -> group.rule.id()));
-        return groups;
+        return byKey.values().stream().map(each -> new TaskGroup(each.get(0).rule(), bed(each.get(0)), each))
+                .sorted(Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
+                        .thenComparing(group -> group.rule.id()))
+                .toList();
     }
 
     static String bed(Task task) { return task.subject().bed().map(bed -> bed.bed().id()).orElse(""); }
@@ -38,14 +35,8 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
     String title() {
         String own = tasks.get(0).title();
         boolean alike = tasks.stream().allMatch(task -> task.title().equals(own));
-        return alike ? own : common();
-    }
-
-    private String common() {
-        TreeSet<String> crops = new TreeSet<>();
-        tasks.forEach(task -> crops.add(plural(task)));
-        String of = String.join(", ", crops);
-        return TaskWords.title(tasks, of, bed);
+        String crops = tasks.stream().map(TaskGroup::plural).distinct().sorted().collect(Collectors.joining(", "));
+        return alike ? own : TaskWords.title(tasks, crops, bed);
     }
 
     private static String plural(Task task) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.plan.Task;
@@ -25,7 +26,6 @@ final class YearCharts {
 
     private YearCharts() {}
 
-    /** The seasons that the tasks belong to, in order. */
     static List<Season> seasons(List<Task> tasks) {
         return tasks.stream().map(Task::season).distinct().sorted().toList();
     }
@@ -109,9 +109,8 @@ final class YearCharts {
             LocalDate last = windows.stream().map(Window::last).max(LocalDate::compareTo).orElseThrow();
             return windows.size() + " spans, " + Shown.span(windows.get(0).first(), last);
         }
-        List<String> parts = new ArrayList<>();
-        windows.forEach(it -> parts.add(Shown.span(it.first(), it.last()) + Shown.give(it.plusMinusDays())));
-        return String.join("; ", parts);
+        return windows.stream().map(it -> Shown.span(it.first(), it.last()) + Shown.give(it.plusMinusDays()))
+                .collect(Collectors.joining("; "));
     }
 
     /** When each crop buds, flowers, ripens and drops its leaves in a season, with how sure that is. */

@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,11 +78,10 @@ public final class Documents {
      * {@code .json}, and folders.
      */
     public List<String> names(String kind) {
-        List<String> names = new ArrayList<>(bundledFields(kind + "/index.json").texts(kind));
-        for (String own : ownNames(kind)) {
-            if (!names.contains(own)) { names.add(own); }
-        }
-        return names;
+        String index = kind + "/" + INDEX;
+        Json bundled = readBundled(index).orElseThrow(() -> new IllegalStateException("no bundled document " + index));
+        return Stream.concat(Fields.of(bundled, problems).texts(kind).stream(), ownNames(kind).stream()).distinct()
+                .toList();
     }
 
     /** The documents of a kind, in the order of their names. */
@@ -94,11 +92,6 @@ public final class Documents {
     /** Whether the garden's own folder may add to the documents of a kind. */
     public boolean hasOwn(String kind) {
         return folder != null && Files.isDirectory(folder.resolve(kind));
-    }
-
-    private Fields bundledFields(String name) {
-        return Fields.of(readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
-                problems);
     }
 
     private List<String> ownNames(String kind) {

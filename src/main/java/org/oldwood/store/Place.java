@@ -74,17 +74,8 @@ public sealed class Place {
     /** The same place, one key further in. */
     public Place at(String key) { return new Place(this, key, column); }
 
-    /** A value under a key of an object that stands here. */
-    Place of(String key, int line, int column) {
-        return inside(key, line, column);
-    }
-
-    /** The value of that number, from 0, in a list that stands here. */
-    Place of(int index, int line, int column) {
-        return inside(index, line, column);
-    }
-
-    private Place inside(Object step, int line, int column) {
+    /** A value under a key of an object that stands here, or of that number, from 0, in a list that does. */
+    Place of(Object step, int line, int column) {
         return line == line() ? new Place(this, step, column) : new OnLine(this, step, line, column);
     }
 

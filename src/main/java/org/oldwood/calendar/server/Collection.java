@@ -60,7 +60,7 @@ final class Collection {
     Map<String, Stored> read(List<String> uids) {
         Wire.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
         Map<String, String> names = new LinkedHashMap<>();
-        resources(reply).forEach(there -> names.put(lastName(there.href), there.href));
+        resources(reply).forEach(there -> names.put(there.href.substring(there.href.lastIndexOf('/') + 1), there.href));
         Set<String> wanted = Set.copyOf(uids);
         Map<String, Stored> stored = new HashMap<>();
         List<String> hrefs = uids.stream().flatMap(uid -> Stream.ofNullable(names.remove(objectName(uid)))).toList();
@@ -76,13 +76,9 @@ final class Collection {
         for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
             List<String> some = hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE));
             Wire.Reply reply = http.send("REPORT", address, Dav.multiget(some), "Depth", "1", "Content-Type", XML);
-            resources(reply).forEach(there -> stored(there).ifPresent(one -> keep(one, wanted, stored)));
-        }
-    }
-
-    private static void keep(Stored one, Set<String> wanted, Map<String, Stored> stored) {
-        for (RawComponent item : one.object().items()) {
-            if (wanted.contains(item.uid())) { stored.putIfAbsent(item.uid(), one); }
+            resources(reply).stream().flatMap(there -> stored(there).stream())
+                    .forEach(one -> one.object().items().stream().map(RawComponent::uid).filter(wanted::contains)
+                            .forEach(uid -> stored.putIfAbsent(uid, one)));
         }
     }
 
@@ -148,8 +144,6 @@ final class Collection {
             throw new IllegalStateException("bytes in memory cannot fail to be read", e);
         }
     }
-
-    private static String lastName(String href) { return href.substring(href.lastIndexOf('/') + 1); }
 
     private static List<Dav.Resource> resources(Wire.Reply reply) {
         if (reply.status() != 207) { throw unreadable(reply, "answers HTTP " + reply.status() + ": " + reply.start()); }

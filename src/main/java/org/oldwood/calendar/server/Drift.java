@@ -1,8 +1,6 @@
 package org.oldwood.calendar.server;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Tells amounts that only drifted, as they do a little with each day's weather, from those that changed. */
@@ -33,11 +31,6 @@ final class Drift {
     }
 
     private static List<Double> numbers(String text) {
-        List<Double> numbers = new ArrayList<>();
-        Matcher matcher = NUMBER.matcher(text);
-        while (matcher.find()) {
-            numbers.add(Double.valueOf(matcher.group()));
-        }
-        return numbers;
+        return NUMBER.matcher(text).results().map(found -> Double.valueOf(found.group())).toList();
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.oldwood.store.JsonText;
 import org.oldwood.store.Output;
 import org.oldwood.store.Text;
@@ -92,10 +93,6 @@ final class Known {
         lines.keySet().retainAll(used);
         Map<String, Line> all = read();
         all.putAll(lines);
-        Output.write(file, out -> {
-            for (Line line : all.values()) {
-                out.write((JsonText.line(line) + "\n").getBytes(UTF_8));
-            }
-        });
+        Output.write(file, all.values().stream().map(line -> JsonText.line(line) + "\n").collect(Collectors.joining()));
     }
 }

@@ -72,6 +72,14 @@ public final class Out {
         return this;
     }
 
+    /** A titled list; nothing where it is empty. */
+    public void section(String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            line(title);
+            lines.forEach(line -> hanging("  - ", 4, line));
+        }
+    }
+
     /** A record as JSON, indented, with a line end after it; it says in which units its amounts are. */
     public Out json(Record value) {
         String text = JsonText.indented(value);

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.StrikePlan;
@@ -86,11 +87,15 @@ public final class CuttingsCommand extends GardenCommand {
         Crop crop = choice.crop(crops, this);
         if (folder.isPresent()) {
             GardenState state = state();
-            CuttingsGround.Own own = new CuttingsGround.Own(state, book(folder.get(), state));
+            LotBook book = book(folder.get(), state);
             stopOnProblems(folder.get());
-            return CuttingsGround.of(crop, choice.course(crop, this), own);
+            Course course = choice.course(crop, this);
+            return new CuttingsGround(crop, course, book.survival(crop.id(), course), book.setting(crop.id()),
+                    Optional.of(new CuttingsGround.Own(state, book)));
         }
-        return CuttingsGround.anywhere(crop, choice.course(crop, this), place.setting(crop, day, this));
+        Course course = choice.course(crop, this);
+        return new CuttingsGround(crop, course, course.method().survival(), place.setting(crop, day, this),
+                Optional.empty());
     }
 
     private static LotBook book(GardenFolder folder, GardenState state) {

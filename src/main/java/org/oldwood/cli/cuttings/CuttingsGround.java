@@ -14,15 +14,6 @@ import org.oldwood.garden.GardenState;
  * @param garden the garden's lots and bushes, where there is one
  */
 record CuttingsGround(Crop crop, Course course, Survival survival, Setting setting, Optional<Own> garden) {
-
     record Own(GardenState state, LotBook book) {}
 
-    static CuttingsGround of(Crop crop, Course course, Own own) {
-        return new CuttingsGround(crop, course, own.book().survival(crop.id(), course), own.book().setting(crop.id()),
-                Optional.of(own));
-    }
-
-    static CuttingsGround anywhere(Crop crop, Course course, Setting setting) {
-        return new CuttingsGround(crop, course, course.method().survival(), setting, Optional.empty());
-    }
 }

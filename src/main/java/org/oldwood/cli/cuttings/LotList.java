@@ -1,11 +1,14 @@
 package org.oldwood.cli.cuttings;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
@@ -16,7 +19,6 @@ import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.cuttings.LotBook;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LotState;
@@ -106,8 +108,10 @@ final class LotList {
     }
 
     private static List<String> lost(LotState lot) {
-        return lot.entries().stream().filter(entry -> entry.kind() == EntryKind.LOST).map(entry -> "Lost %s, %s: %s."
-                .formatted(number(entry), Dates.shortDay(entry.date()), entry.text("cause").orElse("cause not noted")))
+        return lot.entries().stream().filter(entry -> entry.kind() == EntryKind.LOST)
+                .map(entry -> "Lost %s, %s: %s.".formatted(
+                        entry.count("number").stream().mapToObj(Integer::toString).findFirst().orElse("some"),
+                        Dates.shortDay(entry.date()), entry.text("cause").orElse("cause not noted")))
                 .toList();
     }
 
@@ -125,10 +129,6 @@ final class LotList {
                 .forEach(it -> out.hanging("  ! ", 4, "Parent " + lot.parent().orElse("") + ": " + it.words()));
     }
 
-    private static String number(Entry entry) {
-        return entry.count("number").isPresent() ? Integer.toString(entry.count("number").getAsInt()) : "some";
-    }
-
     /** Lots side by side, a column a season: where each stands and what it bears; below them their sum. */
     private static List<List<String>> table(Map<String, Forecast> lots, Season now) {
         List<Season> seasons = seasons(lots, now);
@@ -139,26 +139,17 @@ final class LotList {
         double[] sums = new double[seasons.size()];
         lots.forEach((id, forecast) -> rows.add(row(id, forecast, seasons, sums)));
         if (lots.size() > 1) {
-            List<String> all = new ArrayList<>(List.of("all"));
-            for (double sum : sums) {
-                all.add(sum == 0 ? "" : kilograms(sum));
-            }
-            rows.add(all);
+            Stream<String> all = Arrays.stream(sums).mapToObj(sum -> sum == 0 ? "" : kilograms(sum));
+            rows.add(Stream.concat(Stream.of("all"), all).toList());
         }
         return rows;
     }
 
     private static List<Season> seasons(Map<String, Forecast> lots, Season now) {
-        Season last = now;
-        for (Forecast forecast : lots.values()) {
-            Season full = forecast.line().fullCrop();
-            last = full.compareTo(last) > 0 ? full : last;
-        }
-        List<Season> seasons = new ArrayList<>();
-        for (Season season = now; season.compareTo(last) <= 0 && seasons.size() < MOST; season = season.plus(1)) {
-            seasons.add(season);
-        }
-        return seasons;
+        Season last = lots.values().stream().map(each -> each.line().fullCrop()).max(Comparator.naturalOrder())
+                .orElse(now);
+        return Stream.iterate(now, season -> season.plus(1)).limit(MOST)
+                .filter(season -> season.equals(now) || season.compareTo(last) <= 0).toList();
     }
 
     private static List<String> row(String id, Forecast forecast, List<Season> seasons, double[] sums) {

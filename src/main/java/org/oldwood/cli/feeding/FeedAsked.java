@@ -77,7 +77,9 @@ final class FeedAsked {
 
     FeedSheet sheet(GardenCommand command, Documents documents) {
         FeedingBooks books = new FeedingBooks(documents);
-        Crop of = crop(command, new Crops(documents));
+        Crops crops = new Crops(documents);
+        command.mustKnow("crop", crop, crops.ids());
+        Crop of = crops.get(crop.orElse(""));
         FeedingProfile profile = FeedingProfile.of(of)
                 .orElseThrow(() -> command.usage("no figures of food are known for " + of.plural()));
         NeedCase asked = needCase(command, books.tables());
@@ -112,11 +114,6 @@ final class FeedAsked {
                     + " want no nitrate; red currants, gooseberries and raspberries little chloride.");
         }
         return assumed;
-    }
-
-    private Crop crop(GardenCommand command, Crops crops) {
-        String id = crop.orElse("");
-        return crops.find(id).orElseThrow(() -> command.noSuch("crop", id, crops.ids()));
     }
 
     private FeedingProfile.School school(GardenCommand command, FeedingProfile profile) {
@@ -167,7 +164,6 @@ final class FeedAsked {
     }
 
     private OptionalInt index(String element) {
-        Integer value = indices.get(element);
-        return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+        return Stream.ofNullable(indices.get(element)).mapToInt(value -> value).findFirst();
     }
 }

@@ -46,9 +46,9 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
         budget.notes().forEach(line -> out.hanging("         ", 11, line));
         print(out, "  Beyond ", Nutrients.each(each -> told(budget.beyond().of(each))));
         next.ifPresent(words -> out.hanging("  Next   ", 9, words));
-        GroundSheet.section(out, "  ", "How it was reckoned", arithmetic());
-        GroundSheet.section(out, "  ", "Other schools ask for", others);
-        GroundSheet.section(out, "  ", "Not known, so assumed", notKnown());
+        out.section("  How it was reckoned", arithmetic());
+        out.section("  Other schools ask for", others);
+        out.section("  Not known, so assumed", notKnown());
         out.line();
     }
 

@@ -39,21 +39,12 @@ interface GroundSheet {
             return;
         }
         sheets.forEach(sheet -> sheet.print(out));
-        section(out, "", "Take care",
-                Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
+        out.section("Take care", Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
     }
 
     /** {@code upper terrace (upper-terrace), 18 m²}. */
     static String heading(Bed bed) {
         String id = bed.name().equals(bed.id()) ? "" : " (" + bed.id() + ")";
         return bed.name() + id + ", " + Words.amount(bed.areaM2()) + " m²";
-    }
-
-    /** A titled list; nothing where it is empty. */
-    static void section(Out out, String indent, String title, List<String> lines) {
-        if (!lines.isEmpty()) {
-            out.line(indent + title);
-            lines.forEach(line -> out.hanging("  - ", 4, line));
-        }
     }
 }

@@ -38,7 +38,7 @@ record MulchSheet(MulchTables tables, String title, Optional<String> bed, List<S
         notes.forEach(line -> out.hanging("  ", 4, line));
         plan.mulch().notRead().forEach(mark -> out.hanging("  * ", 4, plan.mulch().name() + " " + mark));
         next.ifPresent(words -> out.hanging("  Next ", 7, words));
-        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
+        out.section("  How it was reckoned", plan.lines());
         out.line();
     }
 

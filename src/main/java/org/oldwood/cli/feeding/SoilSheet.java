@@ -30,7 +30,7 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
         doses().forEach(line -> out.hanging("  ", 4, line));
         plan.notes().forEach(line -> out.hanging("  ", 4, line));
         next.ifPresent(words -> out.hanging("  Next ", 7, words));
-        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
+        out.section("  How it was reckoned", plan.lines());
         out.line();
     }
 

@@ -20,7 +20,6 @@ import org.oldwood.facts.Amount;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.facts.water.BedGround;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -37,8 +36,8 @@ import org.oldwood.words.Wording;
 
 /** Gathers what the page shows. The same record and day give the same view. */
 final class PageData {
-    /** Classes that a count offers where nothing is known yet; the last takes all that is older. */
-    private static final List<String> AGES = List.of("1", "2", "3", "4+");
+    /** Classes that a count offers at least; the last takes all that is older. */
+    private static final int CLASSES = 4;
 
     private static final int DAYS_AHEAD = 9;
 
@@ -115,32 +114,24 @@ final class PageData {
         Optional<PruningCase> found = PruningCase.of(plant, crop, season, state);
         Optional<Cut> cut = found.flatMap(one -> one.bush().map(one.school()::winter));
         cut.ifPresent(it -> cuts.put(plant.plant().id(), it));
+        Stems stems = cut.map(Cut::before).orElse(Stems.NONE);
         String bed = plant.plant().bed();
         return new PageView.Bush(plant.plant().id(), name(crop, plant), bed,
                 state.bed(bed).map(it -> it.bed().name()).orElse(bed), crop.inRows(),
-                cut.map(it -> Wood.of(it).ages()).orElse(List.of()),
-                crop.inRows() ? canes(cut) : cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
+                cut.map(it -> Wood.of(it).ages()).orElse(List.of()), crop.inRows() ? canes(stems) : expected(stems),
                 cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted()))));
     }
 
-    private static Map<String, Integer> nothing() {
-        Map<String, Integer> none = new LinkedHashMap<>();
-        AGES.forEach(age -> none.put(age, 0));
-        return none;
-    }
-
-    private static Map<String, Integer> canes(Optional<Cut> cut) {
+    private static Map<String, Integer> canes(Stems stems) {
         Map<String, Integer> canes = new LinkedHashMap<>();
-        for (int age = 1; age <= 2; age++) {
-            int of = age;
-            canes.put(Integer.toString(age), cut.map(it -> it.before().at(of)).orElse(0));
-        }
+        canes.put("1", stems.at(1));
+        canes.put("2", stems.at(2));
         return canes;
     }
 
     private static Map<String, Integer> expected(Stems stems) {
         Map<String, Integer> all = new LinkedHashMap<>();
-        int last = Math.max(AGES.size(), stems.oldest());
+        int last = Math.max(CLASSES, stems.oldest());
         for (int age = 1; age <= last; age++) {
             boolean open = age == last;
             all.put(open ? age + "+" : Integer.toString(age), open ? stems.from(age) : stems.at(age));
@@ -179,11 +170,8 @@ final class PageData {
 
     private List<PageView.Noted> noted() {
         List<PageView.Noted> today = new ArrayList<>();
-        for (Entry entry : folder.journal()) {
-            if (entry.date().equals(state.date())) {
-                today.add(0, new PageView.Noted(entry.id(), entry.kind().key(), EntryText.inWords(entry)));
-            }
-        }
+        folder.journal().stream().filter(entry -> entry.date().equals(state.date())).forEach(
+                entry -> today.add(0, new PageView.Noted(entry.id(), entry.kind().key(), EntryText.inWords(entry))));
         return today;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
@@ -49,8 +50,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         all.put(NONE, Outlook.of(bush, Habit.NONE, basis, SEASONS));
         if (!done.isEmpty()) {
             List<Stems> last = List.copyOf(done.values());
-            last = last.subList(Math.max(0, last.size() - LAST), last.size());
-            Habit habit = Habit.asDone(last);
+            Habit habit = Habit.asDone(last.subList(Math.max(0, last.size() - LAST), last.size()));
             all.put(DONE, Outlook.of(bush, habit, basis, SEASONS));
         }
         return all;
@@ -103,10 +103,8 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     }
 
     private static String some(Stems taken) {
-        List<String> parts = new ArrayList<>();
-        for (int age = 1; age <= taken.oldest(); age++) {
-            if (taken.at(age) > 0) { parts.add(taken.label(age) + "=" + taken.at(age)); }
-        }
-        return parts.isEmpty() ? "none" : String.join(",", parts);
+        String all = IntStream.rangeClosed(1, taken.oldest()).filter(age -> taken.at(age) > 0)
+                .mapToObj(age -> taken.label(age) + "=" + taken.at(age)).collect(Collectors.joining(","));
+        return all.isEmpty() ? "none" : all;
     }
 }

@@ -15,7 +15,6 @@ import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SharedBed;
 import org.oldwood.facts.record.Choices;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.SecondCopies;
@@ -101,11 +100,8 @@ public final class CheckCommand extends GardenCommand {
 
     private void future(GardenFolder folder, Problems problems) {
         LocalDate today = today();
-        for (Entry entry : folder.journal()) {
-            if (entry.date().isAfter(today)) {
-                problems.tell("future-entry", entry.place(), entry.date(), today, entry.id());
-            }
-        }
+        folder.journal().stream().filter(entry -> entry.date().isAfter(today))
+                .forEach(entry -> problems.tell("future-entry", entry.place(), entry.date(), today, entry.id()));
     }
 
     private record Answer(List<Told> problems, List<Told> notices, List<String> questions) {

@@ -49,7 +49,6 @@ final class NewGarden {
     /** What was taken for want of better knowledge, in sentences. */
     List<String> assumed() { return assumed; }
 
-    /** The journal's lines. */
     List<String> journal() { return journal; }
 
     /** Notes the planting of bushes one by one, of canes by the row. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryField.Holds;
@@ -93,9 +94,7 @@ public final class NoteCommand extends GardenCommand {
 
     private static void checkColumns(Csv table, String file, Problems problems) {
         Set<String> known = new TreeSet<>(List.of("id", "once", "date", "entry", "note"));
-        for (EntryKind kind : EntryKind.values()) {
-            kind.fields().stream().map(EntryField::key).forEach(known::add);
-        }
+        Stream.of(EntryKind.values()).flatMap(kind -> kind.fields().stream()).map(EntryField::key).forEach(known::add);
         if (table.columns().contains("round")) { known.addAll(ROUNDS); }
         for (String column : table.columns()) {
             if (!column.isEmpty() && !known.contains(column)) {
@@ -122,10 +121,7 @@ public final class NoteCommand extends GardenCommand {
                                 .map(field -> value(field, typed(field, text, semicolons), row.place(), problems))
                                 .orElseGet(() -> new Json.Text(row.place().at(key), text))));
         Optional<LocalDate> date = date(row, values, problems);
-        values.remove("date");
-        values.remove("entry");
-        values.remove("id");
-        values.remove("once");
+        values.keySet().removeAll(Set.of("date", "entry", "id", "once"));
         return date.map(day -> new Draft(day, kind.get(), values, row.place(), false, id(row, problems)));
     }
 

@@ -45,8 +45,7 @@ public final class StockCommand extends GardenCommand {
     }
 
     private static Optional<String> length(Plant plant) {
-        return plant.lengthM().isPresent() ? Optional.of(NewGarden.tenths(plant.lengthM().getAsDouble()))
-                : Optional.empty();
+        return plant.lengthM().stream().mapToObj(NewGarden::tenths).findFirst();
     }
 
     private static List<String> row(Plant plant) {

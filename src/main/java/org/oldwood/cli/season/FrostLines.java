@@ -20,8 +20,7 @@ final class FrostLines {
     }
 
     static List<String> of(CropFrost frost) {
-        List<String> lines = new ArrayList<>();
-        frost.stages().forEach(each -> lines.add(inWords(each)));
+        List<String> lines = new ArrayList<>(frost.stages().stream().map(FrostLines::inWords).toList());
         lines.add(frost.bloomRisk()
                 .map(risk -> "Frost harms it in flower or just after in " + ofHundred(risk) + " of 100 years.")
                 .orElse("How often frost harms its flowers cannot be told: what they stand, or when they come, is not known."));

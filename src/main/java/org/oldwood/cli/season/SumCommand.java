@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.facts.GardenStages;
@@ -98,23 +99,21 @@ abstract class SumCommand extends GardenCommand {
             lines.addAll(lines(series, stretches, documents));
             folder.ifPresent(each -> beside(series, lines, each));
         }
-        if (json) {
-            out().json(new Answer(measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty(),
-                    lines.stream().map(line -> sum(line, measures)).toList(), answerBeside()));
-        } else {
-            if (lines.isEmpty()) { tell("No whole season lies in the record; give --from and --to."); }
-            lines.forEach(line -> print(line, measures));
-            tellBeside();
-        }
-        return 0;
+        Optional<String> unit = measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty();
+        return answer(() -> new Answer(unit, lines.stream().map(line -> sum(line, measures)).toList(), answerBeside()),
+                () -> print(lines, measures));
+    }
+
+    private void print(List<Line> lines, List<Measure> measures) {
+        if (lines.isEmpty()) { tell("No whole season lies in the record; give --from and --to."); }
+        lines.forEach(line -> print(line, measures));
+        tellBeside();
     }
 
     private static Sum sum(Line line, List<Measure> measures) {
-        List<Total> totals = new ArrayList<>();
-        for (int i = 0; i < measures.size(); i++) {
-            Measure measure = measures.get(i);
-            totals.add(new Total(measure.key(), measure.unit(), Words.rounded(line.totals().get(i), 4)));
-        }
+        List<Total> totals = IntStream.range(0, measures.size()).mapToObj(
+                i -> new Total(measures.get(i).key(), measures.get(i).unit(), Words.rounded(line.totals().get(i), 4)))
+                .toList();
         boolean one = totals.size() == 1;
         return new Sum(line.stretch().first(), line.stretch().last(),
                 Optional.of(totals.get(0).total()).filter(any -> one), Optional.of(totals).filter(any -> !one),
@@ -125,10 +124,9 @@ abstract class SumCommand extends GardenCommand {
     private void print(Line line, List<Measure> measures) {
         String label = line.stretch().label();
         String filled = line.filled() == 0 ? "" : ", " + line.filled() + " days not measured";
-        List<String> totals = new ArrayList<>();
-        for (int i = 0; i < measures.size(); i++) {
-            totals.add(String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit()));
-        }
+        List<String> totals = IntStream.range(0, measures.size())
+                .mapToObj(i -> String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit()))
+                .toList();
         if (totals.size() == 1) {
             out().line("%-24s  %s%s".formatted(label, totals.get(0), filled));
         } else {
@@ -151,14 +149,9 @@ abstract class SumCommand extends GardenCommand {
 
     private List<Line> lines(HourlySeries series, List<Stretch> stretches, Documents documents) {
         double[][] totals = totals(series, stretches.stream().map(Stretch::days).toList(), documents);
-        List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < stretches.size(); i++) {
-            int at = i;
-            Stretch stretch = stretches.get(i);
-            lines.add(new Line(stretch, Arrays.stream(totals).map(total -> total[at]).toList(),
-                    series.filled(stretch.days())));
-        }
-        return lines;
+        return IntStream.range(0, stretches.size()).mapToObj(at -> new Line(stretches.get(at),
+                Arrays.stream(totals).map(total -> total[at]).toList(), series.filled(stretches.get(at).days())))
+                .toList();
     }
 
     private HourlySeries series(double latitude, Weather weather, Optional<GardenClimate> climate,

@@ -95,23 +95,16 @@ public final class WhyCommand extends GardenCommand {
             say(2, NO_CLIMATE, GardenStages.lackingClimate());
         }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
-        section("Why", task.reasons().stream().map(Reason::words).toList());
-        section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
+        out().section("Why", task.reasons().stream().map(Reason::words).toList());
+        out().section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
         String how = task.rule().text();
-        section("How", how.isEmpty() ? List.of() : List.of(how));
-        section("Take care", Cautions.lines(task.cautions()));
+        out().section("How", how.isEmpty() ? List.of() : List.of(how));
+        out().section("Take care", Cautions.lines(task.cautions()));
         Sources sources = Sources.read(folder.documents());
-        section("Sources", task
+        out().section("Sources", task
                 .sources().stream().map(key -> sources.find(key)
                         .map(it -> "%s: %s (%s)".formatted(key, it.inWords(), it.seen().words())).orElse(key + ": ?"))
                 .toList());
-    }
-
-    private void section(String title, List<String> lines) {
-        if (!lines.isEmpty()) {
-            out().line(title);
-            lines.forEach(line -> out().hanging("  - ", 4, line));
-        }
     }
 
     private int notFired(Planner planner, GardenFolder folder) {

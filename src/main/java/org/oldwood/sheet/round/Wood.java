@@ -2,6 +2,7 @@ package org.oldwood.sheet.round;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.crop.Stems;
 
@@ -58,10 +59,7 @@ public record Wood(List<Age> ages, int each) {
     }
 
     private static int scale(Stems stems) {
-        int most = 0;
-        for (int age = 1; age <= stems.oldest(); age++) {
-            most = Math.max(most, stems.at(age));
-        }
+        int most = IntStream.rangeClosed(1, stems.oldest()).map(stems::at).max().orElse(0);
         return Math.max(1, strokes(most, MOST));
     }
 
