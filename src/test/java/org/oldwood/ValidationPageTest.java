@@ -39,7 +39,7 @@ class ValidationPageTest {
             new Weighty("share of organic nitrogen that counts in the first year", "feeds/.*/firstYear/N",
                     "how much of a meal or manure to give",
                     "nitrogen from bone meal, seaweed meal, blood, fish and bone, cocoa shell"),
-            new Weighty("nitrogen under fresh mulch", "mulching\\.json/extraNitrogen\\w*", "the spring feed", ""),
+            new Weighty("nitrogen under fresh mulch", "mulching\\.json/extraNitrogen\\w*(/\\w+)?", "the spring feed", "under straw"),
             new Weighty("minutes of work", "labour/\\w+", "which work fits into a day",
                     "minutes a bush in gardens; hours a hectare were found for all work but picking"),
             new Weighty("density and decay of mulch", "mulches/.*/(density|decayCmPerYear)", "how much mulch to order",
