@@ -58,7 +58,7 @@ class LookingTest {
                 .allMatch(rule -> rule.text().contains("(In the south look only where you have seen it.)"));
     }
 
-    /** Ask Extension 304603, Michigan State University (2016): bloom 28 °F, small green fruit 30 °F. */
+    /** Ask Extension 304603, Michigan State University (2016): bloom 28 °F, green fruit 30 °F. */
     @Test
     void the_frost_watch_says_from_how_many_degrees_at_which_stage_without_a_climate_too() {
         TestGarden garden = new TestGarden(52, "").note("planted", "2021-11-20",
