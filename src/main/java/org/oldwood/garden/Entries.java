@@ -3,17 +3,22 @@ package org.oldwood.garden;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Looks things up in lists of entries, oldest first. */
 public final class Entries {
+    /** Ends the cause of a taking back that goes with the entry after it, and is taken back together with that. */
+    public static final String WITH_NEXT = "the entry after it";
+
     private Entries() {}
 
-    /** The ids of entries that count no more: taken back, or booked with one that was. */
-    public static Set<String> withdrawn(List<Entry> journal) {
-        Set<String> out = new HashSet<>();
+    /** The ids of entries that count no more: taken back, by the journal or now, or booked with one that was. */
+    public static Set<String> withdrawn(List<Entry> journal, Set<String> now) {
+        Set<String> out = new HashSet<>(now);
         for (int i = journal.size() - 1; i >= 0; i--) {
             Entry entry = journal.get(i);
             // the latest first, so that taking back may itself be taken back
@@ -21,6 +26,19 @@ public final class Entries {
         }
         for (Entry entry : journal) {
             if (entry.text("tick").filter(out::contains).isPresent()) { out.add(entry.id()); }
+        }
+        return out;
+    }
+
+    /** By the id of a taking back that goes with another entry: that entry. Many may go with one. */
+    public static Map<String, Entry> together(List<Entry> journal) {
+        Map<String, Entry> out = new LinkedHashMap<>();
+        for (int i = journal.size() - 2; i >= 0; i--) {
+            Entry entry = journal.get(i);
+            Entry next = journal.get(i + 1);
+            if (entry.kind() == EntryKind.WITHDRAWN && entry.text("cause").orElse("").endsWith(WITH_NEXT)) {
+                out.put(entry.id(), out.getOrDefault(next.id(), next));
+            }
         }
         return out;
     }

@@ -56,16 +56,16 @@ public final class StateBuilder {
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 
-    /** The entries that were not taken back. */
-    public static List<Entry> counting(List<Entry> journal) {
-        Set<String> withdrawn = Entries.withdrawn(journal);
+    /** The entries that were not taken back, less those taken back now and what goes with them. */
+    public static List<Entry> counting(List<Entry> journal, Set<String> now) {
+        Set<String> withdrawn = Entries.withdrawn(journal, now);
         return journal.stream().filter(entry -> !withdrawn.contains(entry.id())).toList();
     }
 
     /** The garden on the day: all entries dated up to it, included, less those taken back. */
     public GardenState on(LocalDate day, List<Entry> journal) {
         references.check(journal);
-        Set<String> withdrawn = Entries.withdrawn(journal);
+        Set<String> withdrawn = Entries.withdrawn(journal, Set.of());
         List<Entry> ordered = new ArrayList<>(journal);
         ordered.removeIf(entry -> entry.date().isAfter(day) || entry.kind() == EntryKind.WITHDRAWN
                 || withdrawn.contains(entry.id()));

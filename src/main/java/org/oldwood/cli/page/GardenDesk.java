@@ -24,7 +24,7 @@ import org.oldwood.store.JsonText;
  * as one from the terminal is, and a command on the terminal at the same time is waited for.
  */
 final class GardenDesk implements Desk {
-    private static final String RECEIPT = "([0-9]+ entries )?noted (in|already).*|nothing new.*";
+    private static final String RECEIPT = "([0-9]+ entr.*)?noted (in|already).*|nothing new.*";
 
     private final GardenCommand command;
     private final List<String> common;

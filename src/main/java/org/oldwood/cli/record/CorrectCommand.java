@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
@@ -37,12 +38,12 @@ public final class CorrectCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        List<Entry> counting = StateBuilder.counting(folder().journal()).stream()
+        List<Entry> counting = StateBuilder.counting(folder().journal(), Set.of()).stream()
                 .filter(entry -> entry.kind() != EntryKind.WITHDRAWN).toList();
         Entry wrong = UndoCommand.known(this, id, counting);
         Draft corrected = corrected(wrong);
         new Noting(this, new Problems()).sure(yes).note(() -> {
-            List<Draft> drafts = new ArrayList<>(List.of(withdrawal()));
+            List<Draft> drafts = new ArrayList<>(List.of(Draft.setRight(today(), id, PLACE)));
             drafts.addAll(new Ticking(this).booked(corrected, List.of()));
             return drafts;
         });
@@ -79,12 +80,5 @@ public final class CorrectCommand extends GardenCommand {
         } catch (DateTimeParseException e) {
             throw usage("date=%s is no day; write for example: date=2026-11-20".formatted(text));
         }
-    }
-
-    private Draft withdrawal() {
-        Map<String, Json> values = new LinkedHashMap<>();
-        values.put("wrong", new Json.Text(PLACE.at("wrong"), id));
-        values.put("cause", new Json.Text(PLACE.at("cause"), "set right by the entry after it"));
-        return new Draft(today(), EntryKind.WITHDRAWN, values, PLACE);
     }
 }

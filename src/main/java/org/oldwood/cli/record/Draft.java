@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -43,7 +44,15 @@ public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Pl
     }
 
     /** Takes back an entry; with a tick, all that it booked. */
-    public static Draft withdrawal(LocalDate day, String id, Place place) {
-        return new Draft(day, EntryKind.WITHDRAWN, Map.of("wrong", new Json.Text(place.at("wrong"), id)), place);
+    public static Draft withdrawal(LocalDate day, String id, Place place) { return withdrawal(day, id, "", place); }
+
+    /** Takes back an entry for which the draft after it stands. */
+    static Draft setRight(LocalDate day, String id, Place place) { return withdrawal(day, id, "set right by ", place); }
+
+    /** Takes back an entry; where {@code how} says how the draft after it bears on that, together with it. */
+    static Draft withdrawal(LocalDate day, String id, String how, Place place) {
+        Map<String, Json> values = new LinkedHashMap<>(Map.of("wrong", new Json.Text(place.at("wrong"), id)));
+        if (!how.isEmpty()) { values.put("cause", new Json.Text(place.at("cause"), how + Entries.WITH_NEXT)); }
+        return new Draft(day, EntryKind.WITHDRAWN, values, place);
     }
 }

@@ -56,7 +56,7 @@ public final class JournalCommand extends GardenCommand {
         mustKnow("bed", bed, state.beds().keySet());
         mustKnow("cuttings", lot, state.lots().keySet());
         mustKnow("kind of entry", kind, EntryKind.keys());
-        Set<String> withdrawn = Entries.withdrawn(folder.journal());
+        Set<String> withdrawn = Entries.withdrawn(folder.journal(), Set.of());
         List<Entry> chosen = new ArrayList<>(folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
         if (!table.asked()) { chosen.sort(Comparator.comparing(Entry::date)); }
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());

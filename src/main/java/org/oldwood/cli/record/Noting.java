@@ -190,13 +190,15 @@ public final class Noting {
             return;
         }
         command.answer(() -> new Answer(objects), () -> entries.forEach(this::print));
-        long ticks = entries.stream().map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
-        String booked = ticks == entries.size() ? "" : ", and %s with them,".formatted(entries.size() - ticks);
+        boolean isUndone = entries.stream().allMatch(entry -> entry.kind() == EntryKind.WITHDRAWN);
+        long ticks = entries.stream().filter(entry -> isUndone || entry.kind() != EntryKind.WITHDRAWN)
+                .map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
+        String them = ticks == 1 ? "it" : "them";
+        String booked = ticks == entries.size() ? "" : ", and %s with %s,".formatted(entries.size() - ticks, them);
         String noted = entries.size() == 1 ? "noted in"
                 : "%s%s noted in".formatted(Words.count(ticks, "entry", "entries"), booked);
-        boolean isUndone = entries.get(0).kind() == EntryKind.WITHDRAWN;
         String back = isUndone || entries.size() == 1 ? ""
-                : "; oldwood undo --last %s takes %s back".formatted(ticks, ticks == 1 ? "it" : "them");
+                : "; oldwood undo --last %s takes %s back".formatted(ticks, them);
         command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 

@@ -2,13 +2,15 @@ package org.oldwood.cli.record;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.StateBuilder;
@@ -29,19 +31,55 @@ public final class UndoCommand extends GardenCommand {
     @Option(names = "--last", paramLabel = "N")
     Optional<Integer> last = Optional.empty();
 
+    private List<Entry> journal = List.of();
+    private Map<String, Entry> together = Map.of();
+    private final Set<String> back = new HashSet<>();
+    private final List<Draft> drafts = new ArrayList<>();
+
     @Override
     public int run() throws IOException {
         refuseIf(last.isPresent() && (last.get() < 1 || !ids.isEmpty()),
                 "--last says how many, 1 or more, and goes with no ID");
-        List<Entry> counting = StateBuilder.counting(folder().journal());
+        journal = folder().journal();
+        together = Entries.together(journal);
+        List<Entry> known = counting();
         for (String id : ids) {
-            known(this, id, counting);
+            takeBack(withWhich(known(this, id, known)));
         }
-        Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);
-        refuseIf(chosen.isEmpty(), "nothing is noted that could be taken back");
-        new Noting(this, new Problems())
-                .note(() -> chosen.stream().map(id -> Draft.withdrawal(today(), id, PLACE)).toList());
+        for (int i = 0; ids.isEmpty() && i < last.orElse(1); i++) {
+            newest().ifPresent(this::takeBack);
+        }
+        refuseIf(drafts.isEmpty(), "nothing is noted that could be taken back");
+        new Noting(this, new Problems()).note(() -> drafts);
         return 0;
+    }
+
+    /** What still counts after what is taken back now. */
+    private List<Entry> counting() { return StateBuilder.counting(journal, back); }
+
+    private List<Entry> goingWith(Entry entry) {
+        return counting().stream().filter(each -> entry.equals(together.get(each.id()))).toList();
+    }
+
+    /** What it set right stands again. */
+    private void takeBack(Entry entry) {
+        if (!back.add(entry.id())) { return; }
+        for (Entry with : goingWith(entry)) {
+            back.add(with.id());
+            String how = with.needed("wrong") + " stands again; goes with ";
+            drafts.add(Draft.withdrawal(today(), with.id(), how, PLACE));
+        }
+        drafts.add(Draft.withdrawal(today(), entry.id(), PLACE));
+    }
+
+    /** Of what took another back for an entry that stands for that one, the latter, lest both count. */
+    private Entry withWhich(Entry entry) {
+        Entry with = together.getOrDefault(entry.id(), entry);
+        refuseIf(
+                counting().stream()
+                        .anyMatch(each -> together.containsKey(each.id()) && each.needed("wrong").equals(with.id())),
+                "%s was set right again since: take that back first; see oldwood journal", with.id());
+        return counting().contains(with) ? with : entry;
     }
 
     /** The entry of an id, which must be among those that can be taken back. */
@@ -53,13 +91,11 @@ public final class UndoCommand extends GardenCommand {
         return known.orElseThrow(() -> command.noSuch("entry", id, among.stream().map(Entry::id).toList()));
     }
 
-    /** The last ones; of those that a tick booked, the tick. */
-    private Set<String> newest(List<Entry> counting) {
-        Set<String> chosen = new LinkedHashSet<>();
-        for (int i = counting.size() - 1; i >= 0 && chosen.size() < last.orElse(1); i--) {
-            Entry entry = counting.get(i);
-            if (entry.kind() != EntryKind.WITHDRAWN) { chosen.add(entry.text("tick").orElse(entry.id())); }
-        }
-        return chosen;
+    /** The last that counts; of those that a tick booked, the tick, but of one set right, only that. */
+    private Optional<Entry> newest() {
+        List<Entry> counting = counting();
+        return counting.stream().filter(entry -> entry.kind() != EntryKind.WITHDRAWN).reduce((a, b) -> b)
+                .map(entry -> counting.stream().filter(each -> entry.text("tick").filter(each.id()::equals).isPresent())
+                        .filter(tick -> goingWith(entry).isEmpty()).findFirst().orElse(entry));
     }
 }

@@ -86,6 +86,19 @@ class GardenDeskTest {
         assertThat(plain.said()).isEmpty();
     }
 
+    /** Of a tick that books what was done the receipt is another, and no question either. */
+    @Test
+    void a_tick_asks_nothing() throws IOException {
+        desk.note("k1",
+                List.of(Map.of("date", "2026-12-05", "entry", "soil-test", "bed", "blackcurrant-bed", "ph", "5.2")));
+        Desk.Reply tick = desk.note("k2",
+                List.of(Map.of("date", "2026-12-05", "entry", "done", "task", "lime@blackcurrant-bed@2027")));
+
+        assertThat(tick.accepted()).as(tick.said().toString()).isTrue();
+        assertThat(lines()).isEqualTo(5);
+        assertThat(tick.said()).isEmpty();
+    }
+
     @Test
     void days_stand_in_the_order_that_the_garden_wants() throws IOException {
         boolean before = view().get("monthFirst").asBoolean();

@@ -145,6 +145,118 @@ class JournalCommandTest {
                 "kg 1.2 [taken back]");
     }
 
+    /** The picked entries as the journal lists them, and the kg that the garden counts. */
+    private List<String> picked() {
+        return ok("journal", "--kind=picked", DAY).lines().map(line -> line.replaceFirst(".*?kg ", "")).sorted()
+                .toList();
+    }
+
+    private void correct(String kg) throws IOException { ok("correct", idOf("picked"), "kg=" + kg, DAY); }
+
+    @Test
+    void undo_of_a_correction_brings_back_what_it_set_right() throws IOException {
+        correct("2.1");
+        correct("3.1");
+        List<String> before = journal();
+
+        assertThat(ok("undo", DAY)).contains("stands again");
+
+        assertThat(journal()).startsWith(before.toArray(String[]::new));
+        assertThat(picked()).containsExactly("1.2 [taken back]", "2.1", "3.1 [taken back]");
+        ok("undo", DAY);
+        assertThat(picked()).containsExactly("1.2", "2.1 [taken back]", "3.1 [taken back]");
+        ok("undo", "--last=2", DAY);
+        assertThat(picked()).containsExactly("1.2 [taken back]", "2.1 [taken back]", "3.1 [taken back]");
+    }
+
+    @Test
+    void a_correction_counts_as_one_of_the_last_and_goes_by_its_id() throws IOException {
+        String first = idOf("picked");
+        correct("2.1");
+        String second = idOf("picked");
+        correct("3.1");
+        ok("undo", "--last=2", DAY);
+        assertThat(picked()).containsExactly("1.2", "2.1 [taken back]", "3.1 [taken back]");
+
+        ok("correct", first, "kg=4.1", DAY);
+        ok("undo", idOf("picked"), DAY);
+        ok("undo", first, DAY);
+        assertThat(picked()).allMatch(line -> line.endsWith("[taken back]"));
+        assertThat(run("undo", second, DAY).exit()).isEqualTo(2);
+    }
+
+    @Test
+    void undo_says_how_many_it_takes_back_of_a_correction() throws IOException {
+        assertThat(run("correct", idOf("picked"), "kg=2.1", DAY).err().replaceAll("\\s+", " "))
+                .contains("oldwood undo --last 1 takes it back");
+    }
+
+    @Test
+    void a_correction_whose_undoing_is_undone_counts_alone() throws IOException {
+        correct("2.1");
+        String taking = idOf("withdrawn");
+        ok("undo", DAY);
+        ok("undo", idOf("withdrawn"), DAY);
+        assertThat(picked()).containsExactly("1.2 [taken back]", "2.1");
+
+        // by the id of the line that took the first entry back, too
+        ok("undo", taking, DAY);
+        assertThat(picked()).containsExactly("1.2", "2.1 [taken back]");
+    }
+
+    @Test
+    void what_was_set_right_twice_is_not_brought_back_beside_what_stands_for_it() throws IOException {
+        correct("2.1");
+        String taking = idOf("withdrawn");
+        correct("3.1");
+
+        Cli.Result result = run("undo", taking, DAY);
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("was set right again since");
+    }
+
+    @Test
+    void undo_of_a_corrected_part_of_a_tick_leaves_the_tick() throws IOException {
+        ok("note", "soil-test", "blackcurrant-bed", "--ph=5.2", DAY);
+        ok("note", "done", "lime@blackcurrant-bed@2027", DAY);
+        String ticked = ok("tasks", "--each", DAY);
+        String limed = ok("journal", "--kind=limed", DAY);
+        ok("correct", idOf("limed"), "grams=7", DAY);
+
+        ok("undo", DAY);
+
+        assertThat(ok("journal", "--kind=limed", DAY)).contains(limed.strip());
+        assertThat(ok("tasks", "--each", DAY)).isEqualTo(ticked);
+        ok("correct", idOf("done"), "date=2026-11-24", DAY);
+        ok("undo", DAY);
+        assertThat(ok("tasks", "--each", DAY)).isEqualTo(ticked);
+    }
+
+    @Test
+    void undo_of_a_tick_that_came_after_all_leaves_the_task_skipped() throws IOException {
+        ok("note", "soil-test", "blackcurrant-bed", "--ph=5.2", DAY);
+        ok("note", "skipped", "lime@blackcurrant-bed@2027", DAY);
+        String skipped = ok("tasks", "--each", DAY);
+        ok("note", "done", "lime@blackcurrant-bed@2027", DAY);
+
+        ok("undo", DAY);
+
+        assertThat(ok("journal", "--kind=skipped", DAY)).doesNotContain("[taken back]");
+        assertThat(ok("tasks", "--each", DAY)).isEqualTo(skipped);
+    }
+
+    /** Journals written before undo brought anything back read as they did. */
+    @Test
+    void an_old_undoing_of_a_correction_leaves_neither() throws IOException {
+        correct("2.1");
+        Files.writeString(folder.resolve("journal.jsonl"),
+                "{\"id\":\"old\",\"date\":\"2026-11-25\",\"entry\":\"withdrawn\",\"wrong\":\"" + idOf("picked") + "\"}\n",
+                java.nio.file.StandardOpenOption.APPEND);
+
+        assertThat(picked()).containsExactly("1.2 [taken back]", "2.1 [taken back]");
+    }
+
     @Test
     void a_key_can_be_taken_away() throws IOException {
         ok("note", "pruned", "blackcurrant-1", "--cut=summer", "--tips=3", DAY);
