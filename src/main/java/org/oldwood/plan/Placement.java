@@ -126,7 +126,15 @@ final class Placement {
                             .formatted(task.title(), task.window().last()));
         }
         remember(task, apartDay.get());
-        return Optional.of(task.on(apartDay.get()));
+        return Optional.of(task.on(apartDay.get(), from(task)));
+    }
+
+    private LocalDate from(Task task) {
+        LocalDate first = task.window().first();
+        LocalDate now = latest(first, world.today());
+        return !isFrozen(task, now) ? first
+                : now.datesUntil(task.window().last().plusDays(1)).filter(day -> !isFrozen(task, day)).findFirst()
+                        .orElse(first);
     }
 
     /**

@@ -20,6 +20,7 @@ import org.oldwood.season.Season;
  * @param ordinal 1, or the place among the repeats
  * @param title for people, without amount or date
  * @param window the first and last good day
+ * @param from the window's first day; where all is frozen on that or on today, the day of thaw after it
  * @param day the chosen day, inside the window
  * @param amount how much; empty where the rule asks for none
  * @param reasons what made it fire
@@ -27,7 +28,7 @@ import org.oldwood.season.Season;
  * @param settled how far it has come, share by share
  */
 public record Task(String id, Rule rule, Subject subject, Season season, int ordinal, String title, Window window,
-        LocalDate day, Optional<Amount> amount, List<Reason> reasons, List<Cautions.Caution> cautions,
+        LocalDate from, LocalDate day, Optional<Amount> amount, List<Reason> reasons, List<Cautions.Caution> cautions,
         List<String> sources, Settled settled) {
 
     /** Where a task stands. */
@@ -79,9 +80,9 @@ public record Task(String id, Rule rule, Subject subject, Season season, int ord
         return tags;
     }
 
-    Task on(LocalDate chosen) {
-        return chosen.equals(day) ? this
-                : new Task(id, rule, subject, season, ordinal, title, window, chosen, amount, reasons, cautions,
+    Task on(LocalDate chosen, LocalDate thaw) {
+        return chosen.equals(day) && thaw.equals(from) ? this
+                : new Task(id, rule, subject, season, ordinal, title, window, thaw, chosen, amount, reasons, cautions,
                         sources, settled);
     }
 }

@@ -87,6 +87,6 @@ record RoundItems(Map<String, Entry> begun, Wording wording) {
                 words(TaskWords.headline(task), RoundText.of(task), task.rule().craft(),
                         task.subject().bed().map(bed -> bed.bed().name()).orElse("")),
                 task.subject().bed().map(bed -> bed.bed().id()).orElse(""),
-                days(task.window().first(), task.window().last(), task.day()), task.window().plusMinusDays(), progress);
+                days(task.from(), task.window().last(), task.day()), task.window().plusMinusDays(), progress);
     }
 }

@@ -61,8 +61,8 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** The first day on which all that is done on its day is in time; with {@link #lastGoodDay()} its span. */
     public LocalDate firstGoodDay() {
-        return tasks.stream().map(task -> task.window().first()).filter(first -> !first.isAfter(day))
-                .max(LocalDate::compareTo).orElse(day);
+        return due().stream().map(task -> task.from().isAfter(day) ? day : task.from()).max(LocalDate::compareTo)
+                .orElse(day);
     }
 
     /** The last day on which all of it is still in time. */

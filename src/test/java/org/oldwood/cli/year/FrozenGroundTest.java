@@ -66,6 +66,25 @@ class FrozenGroundTest {
                 .contains("all is frozen until its time ends on 2027-02-15; it is still good until 2027-10-31");
     }
 
+    /** It is neither possible today nor tomorrow, and the calendar says from when on it is. */
+    @Test
+    void what_waits_for_the_thaw_is_next_and_not_possible_now() throws IOException {
+        garden(HARD);
+        assertThat(possible("2027-01-10")).doesNotContain("Soil test", "blackcurrants");
+        assertThat(Cli.in(folder).run("tasks", "year", "--json", "--today=2027-01-10").out())
+                .containsPattern("(?s)\"id\": \"soil@.*?\"firstGoodDay\": \"2027-03-(0[6-9]|1[0-9])\"");
+        assertThat(Cli.in(folder).run("tasks", "year", "--json", "--today=2026-11-01").out())
+                .containsPattern("(?s)\"id\": \"soil@.*?\"firstGoodDay\": \"2026-(09|10|11)-");
+        assertThat(possible("2027-03-15")).contains("clear blackcurrants");
+        garden(MILD);
+        assertThat(possible("2027-01-10")).contains("clear blackcurrants");
+    }
+
+    private String possible(String today) {
+        String now = Cli.in(folder).run("now", "--today=" + today).out();
+        return now.replaceFirst("(?s)Next\\R.*", "");
+    }
+
     @Test
     void what_has_no_other_time_says_that_it_is_frozen() throws IOException {
         garden(HARD);
