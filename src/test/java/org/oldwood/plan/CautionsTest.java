@@ -117,7 +117,9 @@ class CautionsTest {
         }
         List<String> places = List.of("Europe/London:GB", "Europe/Dublin:IE EU", "Europe/Berlin:EU",
                 "America/Chicago:US", "America/Toronto:CA", "Australia/Hobart:AU", "Australia/Melbourne:AU AU-VIC",
-                "Pacific/Auckland:NZ", "Europe/Oslo:NO", "Europe/Zurich:CH", "Atlantic/Reykjavik:IS", "Asia/Tokyo:JP");
+                "Pacific/Auckland:NZ", "Europe/Oslo:NO", "Europe/Zurich:CH", "Atlantic/Reykjavik:IS", "Asia/Tokyo:JP",
+                "America/Santiago:CL", "America/Argentina/Buenos_Aires:AR", "America/Montevideo:UY",
+                "Africa/Johannesburg:ZA");
         for (String place : places) {
             String[] zone = place.split(":", -1);
             assertThat(told(row.id(), row.tasks(), row.tags(), "", zone[0], YEAR)).as(zone[0]).isEqualTo(
