@@ -47,7 +47,8 @@ final class TaskMaker {
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
         return new Task(id, rule, situation.subject(), situation.season(), ordinal, title(rule, situation, settled),
-                window, window.first(), settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
+                window, window.first(),
+                settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
                 amount.map(it -> it.withArithmetic(alike(it.arithmetic(), texts))), reasons(verdict, id, settled),
                 warnings(rule, amount, situation, window), sources(rule, verdict.reasons(), amount), settled);
     }

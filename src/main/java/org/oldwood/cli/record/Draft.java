@@ -44,10 +44,14 @@ public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Pl
     }
 
     /** Takes back an entry; with a tick, all that it booked. */
-    public static Draft withdrawal(LocalDate day, String id, Place place) { return withdrawal(day, id, "", place); }
+    public static Draft withdrawal(LocalDate day, String id, Place place) {
+        return withdrawal(day, id, "", place);
+    }
 
     /** Takes back an entry for which the draft after it stands. */
-    static Draft setRight(LocalDate day, String id, Place place) { return withdrawal(day, id, "set right by ", place); }
+    static Draft setRight(LocalDate day, String id, Place place) {
+        return withdrawal(day, id, "set right by ", place);
+    }
 
     /** Takes back an entry; where {@code how} says how the draft after it bears on that, together with it. */
     static Draft withdrawal(LocalDate day, String id, String how, Place place) {

@@ -55,7 +55,9 @@ public final class UndoCommand extends GardenCommand {
     }
 
     /** What still counts after what is taken back now. */
-    private List<Entry> counting() { return StateBuilder.counting(journal, back); }
+    private List<Entry> counting() {
+        return StateBuilder.counting(journal, back);
+    }
 
     private List<Entry> goingWith(Entry entry) {
         return counting().stream().filter(each -> entry.equals(together.get(each.id()))).toList();

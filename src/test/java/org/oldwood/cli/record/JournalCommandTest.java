@@ -251,7 +251,8 @@ class JournalCommandTest {
     void an_old_undoing_of_a_correction_leaves_neither() throws IOException {
         correct("2.1");
         Files.writeString(folder.resolve("journal.jsonl"),
-                "{\"id\":\"old\",\"date\":\"2026-11-25\",\"entry\":\"withdrawn\",\"wrong\":\"" + idOf("picked") + "\"}\n",
+                "{\"id\":\"old\",\"date\":\"2026-11-25\",\"entry\":\"withdrawn\",\"wrong\":\"" + idOf("picked")
+                        + "\"}\n",
                 java.nio.file.StandardOpenOption.APPEND);
 
         assertThat(picked()).containsExactly("1.2 [taken back]", "2.1 [taken back]");
