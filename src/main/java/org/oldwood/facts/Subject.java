@@ -32,6 +32,16 @@ public sealed interface Subject {
     /** The plants it is made of. */
     default List<PlantState> plants() { return List.of(); }
 
+    /** How many bushes these are; a row counts as those it stands for. */
+    default int bushes() {
+        return plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+    }
+
+    /** The length of its rows, m; 0 where there are none. */
+    default double metres() {
+        return plants().stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
+    }
+
     /** What was noted of it, oldest first. */
     List<Entry> entries();
 

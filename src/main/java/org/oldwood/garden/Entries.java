@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Looks things up in lists of entries, oldest first. */
 public final class Entries {
@@ -43,9 +44,13 @@ public final class Entries {
         return out;
     }
 
-    public static Optional<Entry> last(List<Entry> entries, EntryKind kind) {
+    public static Optional<Entry> last(List<Entry> entries, EntryKind kind) { return last(entries, kind, any -> true); }
+
+    /** The last of a kind that is as wanted. */
+    public static Optional<Entry> last(List<Entry> entries, EntryKind kind, Predicate<Entry> wanted) {
         for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).kind() == kind) { return Optional.of(entries.get(i)); }
+            Entry entry = entries.get(i);
+            if (entry.kind() == kind && wanted.test(entry)) { return Optional.of(entry); }
         }
         return Optional.empty();
     }

@@ -16,19 +16,9 @@ import org.oldwood.plan.settle.Share;
 import org.oldwood.words.Words;
 
 /** What a task comes to in the journal where it is done: the entries that it stands for, whole, with their subjects. */
-public final class Booking {
+public record Booking(Task task, List<Share> chosen, double factor) {
     /** Figures that are shared out among plants, and scaled where more or less was given. */
     private static final Set<String> SHARED = Set.of("grams", "litres");
-
-    private final Task task;
-    private final List<Share> chosen;
-    private final double factor;
-
-    private Booking(Task task, List<Share> chosen, double factor) {
-        this.task = task;
-        this.chosen = chosen;
-        this.factor = factor;
-    }
 
     /** The entries of all that is still open of a task, as planned. */
     public static List<Amount.Noted> of(Task task) {
@@ -62,15 +52,13 @@ public final class Booking {
             if (task.subject() instanceof Subject.Stand stand && !ofTheWholeBed(stand, noted.kind())) {
                 byPlant(noted, all);
             } else {
-                String key = task.subject() instanceof Subject.OnePlant ? "plant" : "bed";
-                task.subject().bed().ifPresent(bed -> all.add(entry(noted, key, idOf(key), factor)));
+                task.subject().bed()
+                        .ifPresent(bed -> all.add(
+                                task.subject() instanceof Subject.OnePlant one ? entry(noted, "plant", one.id(), factor)
+                                        : entry(noted, "bed", bed.bed().id(), factor)));
             }
         }
         return all;
-    }
-
-    private String idOf(String key) {
-        return key.equals("plant") ? task.subject().id() : task.subject().bed().orElseThrow().bed().id();
     }
 
     /** An entry of the bed would speak of all that stands in it. */

@@ -56,10 +56,9 @@ final class Forgotten {
                 || !wasDue(rule, situation.subject(), situation.season(), window)) {
             return;
         }
-        String title = Titles.of(rule, situation);
-        all.add(new Missed(Task.id(rule, situation, ordinal), rule,
-                settled.partly() ? title + ": " + Left.inWords(settled) : title, situation.subject().id(),
-                situation.subject().bed().map(bed -> bed.bed().id()), window.last(), rule.ifMissed().words()));
+        all.add(new Missed(Task.id(rule, situation, ordinal), rule, Titles.of(rule, situation, settled),
+                situation.subject().id(), situation.subject().bed().map(bed -> bed.bed().id()), window.last(),
+                rule.ifMissed().words()));
     }
 
     /** Whether work of that season is not too late yet. */

@@ -54,9 +54,7 @@ public record Rule(String id, String craft, String title, String subject, List<S
         }
         Map<String, String> wanted = new HashMap<>();
         fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
-        Optional<Fields> when = fields.object("doneWhen");
-        if (when.isEmpty()) { return new DoneBy(List.copyOf(kinds), Map.copyOf(wanted), false, 0, Optional.empty()); }
-        Fields enough = when.get();
+        Fields enough = fields.object("doneWhen").orElseGet(fields::none);
         Optional<DoneBy.Measure> measure = enough.has("percent")
                 ? Optional.of(new DoneBy.Measure(enough.optionalText("sum"), enough.number("percent", 1, 100)))
                 : Optional.empty();

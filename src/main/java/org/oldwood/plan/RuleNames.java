@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisor;
@@ -20,7 +18,6 @@ import org.oldwood.store.Nearest;
  * filled with. A rule that names something unknown would never speak, or say less than was meant.
  */
 public final class RuleNames {
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
 
     private final Rules rules;
     private final Collection<String> crops;
@@ -71,10 +68,8 @@ public final class RuleNames {
     }
 
     private static void title(Fields rule, String title) {
-        Matcher placeholder = PLACEHOLDER.matcher(title);
-        while (placeholder.find()) {
-            known(rule, "title", "placeholder", placeholder.group(1), Titles.NAMES);
-        }
+        Titles.PLACEHOLDER.matcher(title).results()
+                .forEach(found -> known(rule, "title", "placeholder", found.group(1), Titles.NAMES));
     }
 
     private void after(Fields rule) {

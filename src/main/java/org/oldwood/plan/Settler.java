@@ -58,7 +58,7 @@ final class Settler {
     private Settling.Job job(Rule rule, Situation situation, Window window, List<Entry> named) {
         Belongs belongs = new Belongs(rule, situation, new Span(window.first(), window.last()));
         boolean over = window.last().isBefore(world.today());
-        return new Settling.Job(rule.doneBy(), belongs::test, named, over, new Asked(rule, situation));
+        return new Settling.Job(rule.doneBy(), belongs::test, named, over, asked(rule, situation));
     }
 
     /** Whether an entry could have been the work of one window. Its times are found once an entry asks for them. */
@@ -127,39 +127,34 @@ final class Settler {
     }
 
     /** Asks the craft how much of the rule's work a part wants, now or before an entry. */
-    private final class Asked implements Settling.Amounts {
-        private final Rule rule;
-        private final Situation situation;
+    private Settling.Amounts asked(Rule rule, Situation situation) {
+        return new Settling.Amounts() {
 
-        Asked(Rule rule, Situation situation) {
-            this.rule = rule;
-            this.situation = situation;
-        }
+            @Override
+            public Settling.Wanted now(Subject part) {
+                Verdict verdict = judge.judge(rule, part, situation.season());
+                return verdict.due() ? amount(part) : Settling.Wanted.NOTHING;
+            }
 
-        @Override
-        public Settling.Wanted now(Subject part) {
-            Verdict verdict = judge.judge(rule, part, situation.season());
-            return verdict.due() ? amount(part) : Settling.Wanted.NOTHING;
-        }
+            @Override
+            public Settling.Wanted before(Subject part, Entry entry) {
+                return amount(SubjectHistory.before(part, entry, world.state().leafFalls()));
+            }
 
-        @Override
-        public Settling.Wanted before(Subject part, Entry entry) {
-            return amount(SubjectHistory.before(part, entry, world.state().leafFalls()));
-        }
+            @Override
+            public Settling.Wanted after(Subject part, List<Entry> work) {
+                return amount(SubjectHistory.after(part, work, world.state().leafFalls()));
+            }
 
-        @Override
-        public Settling.Wanted after(Subject part, List<Entry> work) {
-            return amount(SubjectHistory.after(part, work, world.state().leafFalls()));
-        }
-
-        /** Where a craft cannot put a figure to it, it is one piece of work. */
-        private Settling.Wanted amount(Subject part) {
-            Situation asked = new Situation(world, part, situation.season(), situation.day());
-            if (rule.amount().filter(advisors.amountNames()::contains).isEmpty()) { return Settling.Wanted.ONE; }
-            return rule.amount().flatMap(name -> advisors.amount(name, asked))
-                    .map(amount -> amount.worth() > 0 ? new Settling.Wanted(amount.worth(), amount.due())
-                            : Settling.Wanted.ONE)
-                    .orElse(Settling.Wanted.NOTHING);
-        }
+            /** Where a craft cannot put a figure to it, it is one piece of work. */
+            private Settling.Wanted amount(Subject part) {
+                Situation asked = new Situation(world, part, situation.season(), situation.day());
+                if (rule.amount().filter(advisors.amountNames()::contains).isEmpty()) { return Settling.Wanted.ONE; }
+                return rule.amount().flatMap(name -> advisors.amount(name, asked))
+                        .map(amount -> amount.worth() > 0 ? new Settling.Wanted(amount.worth(), amount.due())
+                                : Settling.Wanted.ONE)
+                        .orElse(Settling.Wanted.NOTHING);
+            }
+        };
     }
 }

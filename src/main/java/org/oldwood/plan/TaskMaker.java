@@ -46,16 +46,11 @@ final class TaskMaker {
         Rule rule = verdict.rule();
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
-        return new Task(id, rule, situation.subject(), situation.season(), ordinal, title(rule, situation, settled),
+        return new Task(id, rule, situation.subject(), situation.season(), ordinal, Titles.of(rule, situation, settled),
                 window, window.first(),
                 settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
                 amount.map(it -> it.withArithmetic(alike(it.arithmetic(), texts))), reasons(verdict, id, settled),
                 warnings(rule, amount, situation, window), sources(rule, verdict.reasons(), amount), settled);
-    }
-
-    private static String title(Rule rule, Situation situation, Settled settled) {
-        String title = Titles.of(rule, situation);
-        return settled.partly() ? title + ": " + Left.inWords(settled) : title;
     }
 
     private static LocalDate bestDay(Rule rule, Window window) {

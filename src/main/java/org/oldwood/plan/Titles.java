@@ -1,49 +1,47 @@
 package org.oldwood.plan;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.plan.settle.Settled;
 
 /** Fills a rule's title with its subject's names. */
 final class Titles {
     /** What may stand in braces in a title. */
     static final List<String> NAMES = List.of("subject", "crop", "crops", "bed", "count", "season");
 
+    /** A name in braces. */
+    static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
+
     private Titles() {}
 
     static String of(Rule rule, Situation situation) {
-        String title = rule.title();
-        StringBuilder filled = new StringBuilder();
-        int done = 0;
-        for (int open = title.indexOf('{'); open >= 0; open = title.indexOf('{', open + 1)) {
-            int close = title.indexOf('}', open);
-            Optional<String> name = close < 0 ? Optional.empty()
-                    : name(title.substring(open + 1, close), rule, situation);
-            if (name.isPresent()) {
-                filled.append(title, done, open).append(name.get());
-                done = close + 1;
-            }
-        }
-        return filled.append(title, done, title.length()).toString();
+        return PLACEHOLDER.matcher(rule.title())
+                .replaceAll(found -> Matcher.quoteReplacement(name(found, rule, situation)));
     }
 
-    private static Optional<String> name(String key, Rule rule, Situation situation) {
+    /** With what is left of the work, where some of it is done. */
+    static String of(Rule rule, Situation situation, Settled settled) {
+        String title = of(rule, situation);
+        return settled.partly() ? title + ": " + Left.inWords(settled) : title;
+    }
+
+    /** What is not known stands as it is written. */
+    private static String name(MatchResult found, Rule rule, Situation situation) {
         Subject subject = situation.subject();
-        return switch (key) {
-            case "subject" -> Optional.of(subject.words());
-            case "crop" -> Optional.of(subject.crop().map(Crop::name).orElse("bush"));
-            case "crops" -> Optional.of(crops(rule, subject));
-            case "bed" -> Optional.of(subject.bed().map(bed -> bed.bed().name()).orElse("the garden"));
-            case "count" -> Optional.of(Integer.toString(bushes(subject)));
-            case "season" -> Optional.of(situation.season().label());
-            default -> Optional.empty();
+        return switch (found.group(1)) {
+            case "subject" -> subject.words();
+            case "crop" -> subject.crop().map(Crop::name).orElse("bush");
+            case "crops" -> crops(rule, subject);
+            case "bed" -> subject.bed().map(bed -> bed.bed().name()).orElse("the garden");
+            case "count" -> Integer.toString(subject.bushes());
+            case "season" -> situation.season().label();
+            default -> found.group();
         };
-    }
-
-    private static int bushes(Subject subject) {
-        return subject.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     private static String crops(Rule rule, Subject subject) {

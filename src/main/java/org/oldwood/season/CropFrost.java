@@ -19,14 +19,14 @@ import org.oldwood.crop.Stage;
  * <p>A stage's day is not sure, and an early spring meets colder nights. So each chance is the mean of three: at the
  * stage's day (weight 2/3), and earlier and later by √3 times its ± (1/6 each), the three points that keep a normal
  * distribution's mean and spread (Gauss-Hermite).
+ *
+ * @param year the mean last and first frosts here
+ * @param stages by stage; empty where no source was found that says what cold the crop stands, or when it comes there
+ * @param watchAbove the share of years above which harm is worth watching for, 0 to 1
  */
-public final class CropFrost {
+public record CropFrost(FrostYear year, List<AtStage> stages, double watchAbove) {
     private static final double OUTER = Math.sqrt(3);
     private static final double OUTER_WEIGHT = 1.0 / 6;
-
-    private final FrostYear year;
-    private final List<AtStage> stages;
-    private final double watchAbove;
 
     /**
      * One stage's frost.
@@ -39,12 +39,6 @@ public final class CropFrost {
      */
     public record AtStage(Stage stage, Figure harm, LocalDate from, LocalDate to, int plusMinusDays, double risk) {
         private boolean isInFlower() { return stage.compareTo(Stage.FIRST_FLOWER) >= 0; }
-    }
-
-    private CropFrost(FrostYear year, List<AtStage> stages, double watchAbove) {
-        this.year = year;
-        this.stages = List.copyOf(stages);
-        this.watchAbove = watchAbove;
     }
 
     /**
@@ -69,7 +63,7 @@ public final class CropFrost {
                     : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
             found.add(atStage(year, stage, harm, date, to));
         });
-        return new CropFrost(year, found, methods.frost().watchAbove().is() / 100);
+        return new CropFrost(year, List.copyOf(found), methods.frost().watchAbove().is() / 100);
     }
 
     private static AtStage atStage(FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
@@ -95,14 +89,6 @@ public final class CropFrost {
     }
 
     private static double chance(double expectedNights) { return 1 - Math.exp(-expectedNights); }
-
-    /** The mean last and first frosts here. */
-    public FrostYear year() { return year; }
-
-    /** By stage; empty where no source was found that says what cold the crop stands, or when it comes there. */
-    public List<AtStage> stages() {
-        return stages;
-    }
 
     /** The stages in flower and just after, the first of them first. */
     public List<AtStage> inFlower() {

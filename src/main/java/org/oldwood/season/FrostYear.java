@@ -13,19 +13,9 @@ import org.oldwood.crop.Figure;
  * the printed dates of Minneapolis. Air
  * temperature in a screen; the ground may freeze while it stands above.
  */
-public final class FrostYear {
+public record FrostYear(GardenClimate climate, Season season) {
     private static final double HALF_THE_YEARS = Math.log(2);
     private static final int LONGEST = 182;
-
-    private final GardenClimate climate;
-    private final Season season;
-    private final double spreadC;
-
-    public FrostYear(GardenClimate climate, Season season) {
-        this.climate = climate;
-        this.season = season;
-        this.spreadC = climate.methods().frost().nightSpread().is();
-    }
 
     /** How far both of its dates may be off, days. */
     public Figure plusMinus() {
@@ -64,6 +54,6 @@ public final class FrostYear {
 
     private double chance(LocalDate day, double belowC) {
         double mean = climate.normalMinC(SeasonDays.normalDay(day));
-        return Bell.below((belowC - mean) / spreadC);
+        return Bell.below((belowC - mean) / climate.methods().frost().nightSpread().is());
     }
 }

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,6 @@ import org.oldwood.crop.Stage;
  */
 final class SeenStages {
     private static final List<Stage> ALL = List.of(Stage.values());
-    private static final List<Stage> NONE = List.of();
 
     private final ModelledStages stages;
     private final Crop crop;
@@ -81,10 +81,7 @@ final class SeenStages {
     }
 
     private Optional<Stage> firstSeenAfter(Stage stage) {
-        for (Stage each : seen.isEmpty() ? NONE : ALL) {
-            if (each.compareTo(stage) > 0 && seen.containsKey(each)) { return Optional.of(each); }
-        }
-        return Optional.empty();
+        return seen.keySet().stream().filter(each -> each.compareTo(stage) > 0).min(Comparator.naturalOrder());
     }
 
     private StageDate date(Stage stage) {
@@ -102,8 +99,7 @@ final class SeenStages {
         if (before.isPresent()) {
             plusMinus = Math.min(plusMinus, seen.keySet().stream().filter(each -> each.compareTo(stage) < 0)
                     .mapToDouble(each -> Math.sqrt(variance(stage, each))).min().orElse(plusMinus));
-            words.append("; moved by ").append(before.get().words()).append(", seen on ");
-            words.append(seenOn(before.get()));
+            words.append("; moved by %s, seen on %s".formatted(before.get().words(), seenOn(before.get())));
         }
         if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule) {
             stages.far(crop, season, rule, day(rule.of())).ifPresent(far -> words.append("; ").append(far));
@@ -112,8 +108,7 @@ final class SeenStages {
         Optional<Stage> later = firstSeenAfter(stage);
         if (later.isPresent() && corrected(stage).isAfter(seenOn(later.get()))) {
             basis = Basis.MODELLED;
-            words.append("; before ").append(later.get().words()).append(", seen on ");
-            words.append(seenOn(later.get()));
+            words.append("; before %s, seen on %s".formatted(later.get().words(), seenOn(later.get())));
         }
         return new StageDate(day(stage), (int) Math.ceil(plusMinus), basis, words.toString(), model.sources());
     }
@@ -134,11 +129,7 @@ final class SeenStages {
     private LocalDate seenOn(Stage stage) { return java.util.Objects.requireNonNull(seen.get(stage)); }
 
     private Optional<Stage> lastSeenBefore(Stage stage) {
-        Optional<Stage> last = Optional.empty();
-        for (Stage each : seen.isEmpty() ? NONE : ALL) {
-            if (each.compareTo(stage) < 0 && seen.containsKey(each)) { last = Optional.of(each); }
-        }
-        return last;
+        return seen.keySet().stream().filter(each -> each.compareTo(stage) < 0).max(Comparator.naturalOrder());
     }
 
     /** What the rules that lead from one stage to another leave open between the two, days²; infinite where none do. */

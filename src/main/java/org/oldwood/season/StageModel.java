@@ -11,23 +11,15 @@ import org.oldwood.crop.Figure;
 /**
  * Finds the day on which a rule is met in one season's temperatures. Knows nothing of what was seen. Empty where the
  * rule is never met there, in polar cold or without a winter.
+ *
+ * @param heatFrom the day from which heat counts
+ * @param heatFactor what lacking chill multiplies the sums of heat with
  */
-final class StageModel {
+record StageModel(SeasonDays days, SeasonMethods methods, LocalDate heatFrom, double heatFactor, double warmestMonthC) {
     private static final int LONGEST_SUM = 270;
 
-    private final SeasonDays days;
-    private final SeasonMethods methods;
-    private final LocalDate heatFrom;
-    private final double heatFactor;
-    private final double warmestMonthC;
-
-    /** @param heatFactor what lacking chill multiplies the sums of heat with */
     StageModel(SeasonDays days, SeasonMethods methods, double heatFactor, double warmestMonthC) {
-        this.days = days;
-        this.methods = methods;
-        this.heatFrom = days.on(methods.heat().from());
-        this.heatFactor = heatFactor;
-        this.warmestMonthC = warmestMonthC;
+        this(days, methods, days.on(methods.heat().from()), heatFactor, warmestMonthC);
     }
 
     Optional<LocalDate> heat(StageRule.Heat rule) {

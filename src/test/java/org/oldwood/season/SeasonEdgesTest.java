@@ -202,8 +202,8 @@ class SeasonEdgesTest {
                 .isCloseTo(52, within(1e-9));
         assertThat(series.filled(days(FROM, FROM.plusDays(3)))).isEqualTo(2);
         assertThat(series.filled(days(FROM.minusDays(1), last))).isEqualTo(5);
-        assertThat(series.sum(celsius -> 1, days(FROM, FROM.plusDays(3)))).isEqualTo(96);
-        assertThat(series.sum(celsius -> 1, days(FROM, FROM))).isEqualTo(24);
+        assertThat(series.sums(List.of(celsius -> 1), List.of(days(FROM, FROM.plusDays(3))))[0][0]).isEqualTo(96);
+        assertThat(series.sums(List.of(celsius -> 1), List.of(days(FROM, FROM)))[0][0]).isEqualTo(24);
         assertThat(HourlySeries.of(52, Weather.none(), Optional.empty(), FROM, last)).isEmpty();
     }
 

@@ -58,9 +58,6 @@ public record RenewalSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> s
     }
 
     @Override
-    public Optional<StagedRenovation> staged() { return renovation.flatMap(Renovation::staged); }
-
-    @Override
     public boolean isTooYoung(Bush bush) { return bush.isBefore(firstPruning); }
 
     @Override

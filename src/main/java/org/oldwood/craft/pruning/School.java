@@ -25,6 +25,11 @@ public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
 
     /** How a plant is brought back that is too crowded for the limit of a season, if told. */
     default Optional<StagedRenovation> staged() {
+        return renovation().flatMap(Renovation::staged);
+    }
+
+    /** How a neglected plant is brought back, if told. */
+    default Optional<Renovation> renovation() {
         return Optional.empty();
     }
 

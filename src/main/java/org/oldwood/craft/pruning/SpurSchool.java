@@ -22,9 +22,6 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
     public Cut winter(Bush bush) { return new Winter(bush, this).decide(); }
 
     @Override
-    public Optional<StagedRenovation> staged() { return renovation.flatMap(Renovation::staged); }
-
-    @Override
     public Stems target(Bush bush) { return Stems.ofOpen(0, (int) branches.is()); }
 
     @Override

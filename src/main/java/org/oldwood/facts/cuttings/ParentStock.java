@@ -109,14 +109,14 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     /** The last count of shoots that still tells of the season. */
     private static Optional<Entry> shootsNoted(PlantState plant, Season season) {
-        return Entries.all(plant.entries(), EntryKind.COUNTED).stream().filter(
-                entry -> entry.count("shoots").isPresent() && entry.date().isAfter(season.start().minusDays(SINCE)))
-                .reduce((first, last) -> last);
+        return Entries.last(plant.entries(), EntryKind.COUNTED,
+                entry -> entry.count("shoots").isPresent() && entry.date().isAfter(season.start().minusDays(SINCE)));
     }
 
     private static Wood tips(PlantState plant, Season season) {
-        return Entries.all(plant.entries(), EntryKind.CANES).stream().filter(entry -> season.contains(entry.date()))
-                .filter(entry -> entry.count("fresh").isPresent()).reduce((first, last) -> last)
+        return Entries
+                .last(plant.entries(), EntryKind.CANES,
+                        entry -> season.contains(entry.date()) && entry.count("fresh").isPresent())
                 .map(entry -> Wood.of(entry.count("fresh").orElse(0),
                         "new canes counted " + entry.date() + ", one tip each; the canes stay"))
                 .orElseGet(() -> new Wood(OptionalInt.empty(), "not known: note canes --fresh in summer"));

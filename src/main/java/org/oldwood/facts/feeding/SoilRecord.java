@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
@@ -23,8 +24,7 @@ final class SoilRecord {
     public record Ph(double ph, LocalDate date, boolean freeLime) {}
 
     public static Optional<Ph> ph(BedState bed) {
-        return bed.entries().stream().filter(each -> each.kind() == EntryKind.SOIL_TEST)
-                .filter(each -> each.number("ph").isPresent()).reduce((first, second) -> second)
+        return Entries.last(bed.entries(), EntryKind.SOIL_TEST, each -> each.number("ph").isPresent())
                 .map(last -> new Ph(last.number("ph").orElseThrow(), last.date(), last.flag("freeLime")));
     }
 

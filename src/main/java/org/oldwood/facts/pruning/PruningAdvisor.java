@@ -44,10 +44,9 @@ public final class PruningAdvisor extends Advisor {
 
     private Amount amount(String name, String time, PruningCase one, Situation situation) {
         List<PlantState> plants = situation.subject().plants();
-        int bushes = bushes(plants);
         PruningMinutes minutes = situation.world().once(PruningMinutes.class, of -> new PruningMinutes(of.state()));
         Optional<Double> together = minutes.of(plants, one.crop(), one.form(), time);
-        return new PruningAmounts(one, bushes, together).of(name, time);
+        return new PruningAmounts(one, situation.subject().bushes(), together).of(name, time);
     }
 
     /** Where all canes go in winter none is thinned, tied in or cut out after picking; else none. */
@@ -61,15 +60,10 @@ public final class PruningAdvisor extends Advisor {
     }
 
     private static Amount grub(Situation situation) {
-        List<PlantState> plants = situation.subject().plants();
-        int bushes = bushes(plants);
-        double metres = plants.stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
+        int bushes = situation.subject().bushes();
+        double metres = situation.subject().metres();
         String words = metres > 0 ? Words.one(metres) + " m of row" : bushes + (bushes == 1 ? " plant" : " plants");
         return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
-    }
-
-    private static int bushes(List<PlantState> plants) {
-        return plants.stream().mapToInt(plant -> plant.plant().bushes()).sum();
     }
 
     /** The case of the subject's plant; of the first of several. */

@@ -47,8 +47,7 @@ public final class RecordFacts extends Advisor {
     }
 
     private static Fact bushes(Situation s) {
-        int bushes = s.subject().plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
-        return Fact.number(bushes, Words.count(bushes, "plant", "plants"));
+        return Fact.number(s.subject().bushes(), Words.count(s.subject().bushes(), "plant", "plants"));
     }
 
     private static Fact ofKind(Optional<String> of, Function<EntryKind, Fact> fact) {
@@ -92,8 +91,10 @@ public final class RecordFacts extends Advisor {
         return happened(last, of.orElse(""), "in season " + s.season().label());
     }
 
+    /** What the last entry of a kind says that has a number or a word under the key. */
     private static Fact lastField(Situation s, EntryKind kind, String key) {
-        Optional<Entry> last = later(s, entries -> lastWith(entries, kind, key));
+        Optional<Entry> last = later(s, entries -> Entries.last(entries, kind,
+                entry -> entry.values().get(key) instanceof Json.Num || entry.text(key).isPresent()));
         if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
             return Fact.number(num.value(), told(key, num.written(), last.get()));
         }
@@ -103,17 +104,6 @@ public final class RecordFacts extends Advisor {
 
     private static String told(String key, String value, Entry entry) {
         return key + " " + value + " noted on " + entry.date();
-    }
-
-    /** The last entry of a kind that has a number or a word under the key. */
-    private static Optional<Entry> lastWith(List<Entry> entries, EntryKind kind, String key) {
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            Entry entry = entries.get(i);
-            if (entry.kind() == kind && (entry.values().get(key) instanceof Json.Num || entry.text(key).isPresent())) {
-                return Optional.of(entry);
-            }
-        }
-        return Optional.empty();
     }
 
     private static Fact cropsInBed(Situation s) {

@@ -109,13 +109,13 @@ public final class WaterDoses {
     }
 
     public static Amount newPlants(GardenWater water, Situation situation) {
-        int bushes = situation.subject().plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+
         Figure radius = water.data().figures().figure("newRootRadius");
         Figure week = situation.subject().crop().flatMap(crop -> CropWater.of(crop, water.data().figures()))
                 .map(CropWater::weeklyNeed).orElseThrow();
-        double metres = situation.subject().plants().stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0))
-                .sum();
-        double ground = metres > 0 ? metres * 2 * radius.is() : bushes * Math.PI * radius.is() * radius.is();
+        double metres = situation.subject().metres();
+        double ground = metres > 0 ? metres * 2 * radius.is()
+                : situation.subject().bushes() * Math.PI * radius.is() * radius.is();
         double litres = RootZone.litres(week.is(), ground);
         List<String> sources = new ArrayList<>(week.sources());
         sources.addAll(radius.sources());

@@ -145,7 +145,7 @@ public final class Settling {
 
     /** Of a row, the metres noted of its length; an entry that notes none is of the whole row. */
     private static double metres(Subject part, List<Entry> did) {
-        double length = part.plants().stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
+        double length = part.metres();
         double noted = did.stream().mapToDouble(entry -> entry.number("metres").orElse(length)).sum();
         return length > 0 ? noted / length : 1;
     }
@@ -185,9 +185,7 @@ public final class Settling {
         return parts(subject, together).stream().map(part -> Share.untouched(part.id(), bushes(part))).toList();
     }
 
-    private static int bushes(Subject part) {
-        return Math.max(1, part.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum());
-    }
+    private static int bushes(Subject part) { return Math.max(1, part.bushes()); }
 
     /** The parts that are done each for itself: the plants of a stand, else the whole. */
     public static List<Subject> parts(Subject subject, boolean together) {

@@ -96,11 +96,6 @@ public final class HourlySeries {
     /** A stretch of days, both ends included. */
     public record Days(LocalDate first, LocalDate last) {}
 
-    /** What a sum gives on the days of one stretch; see {@link #sums}. */
-    public double sum(HourlySum sum, Days days) {
-        return sums(List.of(sum), List.of(days))[0][0];
-    }
-
     /**
      * What each sum gives on each stretch, by sum and stretch. All are fed once, in one go from the first day of the
      * series on, so that what they remember is right when a stretch begins.

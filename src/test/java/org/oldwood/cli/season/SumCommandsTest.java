@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,7 +124,7 @@ class SumCommandsTest {
                 LocalDate.of(2026, 3, 1), WeatherHints.NONE, new Problems()).orElseThrow().weather();
         Days days = new Days(weather.first(), weather.last());
         double expected = HourlySeries.of(50, weather, Optional.empty(), days.first(), days.last()).orElseThrow()
-                .sum(DynamicModel.sameHour(), days);
+                .sums(List.of(DynamicModel.sameHour()), List.of(days))[0][0];
 
         assertThat(run(line).out()).contains("%.1f chill portions".formatted(expected)).doesNotContain("not measured");
     }

@@ -97,8 +97,8 @@ class WintersTest {
 
     private static double below(Weather weather, Optional<GardenClimate> climate, int year) {
         Days days = new Days(LocalDate.of(year - 1, 11, 2), LocalDate.of(year, 2, 27));
-        return HourlySeries.of(LATITUDE, weather, climate, days.first(), days.last()).orElseThrow()
-                .sum(ChillModels.read(Documents.bundled()).get("hours-below-7.2").begin(), days);
+        return HourlySeries.of(LATITUDE, weather, climate, days.first(), days.last()).orElseThrow().sums(
+                List.of(ChillModels.read(Documents.bundled()).get("hours-below-7.2").begin()), List.of(days))[0][0];
     }
 
     private static Months months(Months year, List<WeatherDay> days, Function<WeatherDay, OptionalDouble> of,
@@ -116,8 +116,8 @@ class WintersTest {
     /** From the 305th day of the year, which is 31 October in a leap year. */
     private static double sum(Weather winter, int year, HourlySum sum) {
         Days days = new Days(LocalDate.ofYearDay(year, 305), LocalDate.of(year + 1, 2, 28));
-        return HourlySeries.of(LATITUDE, winter, Optional.empty(), winter.first(), winter.last()).orElseThrow().sum(sum,
-                days);
+        return HourlySeries.of(LATITUDE, winter, Optional.empty(), winter.first(), winter.last()).orElseThrow()
+                .sums(List.of(sum), List.of(days))[0][0];
     }
 
     private static Weather winter(int year, UnaryOperator<String> change) throws IOException {
