@@ -132,9 +132,7 @@ final class Placement {
     private LocalDate from(Task task) {
         LocalDate first = task.window().first();
         LocalDate now = latest(first, world.today());
-        return !isFrozen(task, now) ? first
-                : now.datesUntil(task.window().last().plusDays(1)).filter(day -> !isFrozen(task, day)).findFirst()
-                        .orElse(first);
+        return thaw(world, task.rule(), now, task.window().last()).filter(now::isBefore).orElse(first);
     }
 
     /**
@@ -198,8 +196,13 @@ final class Placement {
 
     private boolean isFrozen(Task task, LocalDate day) { return isFrozen(world, task.rule(), day); }
 
-    /** Whether a rule's work as a rule finds hard frost on that day. */
-    static boolean isFrozen(Situation.World world, Rule rule, LocalDate day) {
+    /** The first of the days, if there are any, on which a rule's work as a rule finds no hard frost. */
+    static Optional<LocalDate> thaw(Situation.World world, Rule rule, LocalDate from, LocalDate last) {
+        return Stream.iterate(from, day -> !day.isAfter(last), day -> day.plusDays(1))
+                .filter(day -> !isFrozen(world, rule, day)).findFirst();
+    }
+
+    private static boolean isFrozen(Situation.World world, Rule rule, LocalDate day) {
         return rule.notInFrost() && world.stages().climate().filter(climate -> climate.freezesGround(day)).isPresent();
     }
 

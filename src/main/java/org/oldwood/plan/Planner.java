@@ -237,8 +237,7 @@ public final class Planner {
     /** Whether it can be done on no day that is left. */
     private boolean isOver(Rule rule, Window window) {
         LocalDate from = window.first().isAfter(world.today()) ? window.first() : world.today();
-        return from.isAfter(window.last())
-                || from.datesUntil(window.last().plusDays(1)).allMatch(day -> Placement.isFrozen(world, rule, day));
+        return Placement.thaw(world, rule, from, window.last()).isEmpty();
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before

@@ -180,7 +180,7 @@ final class CalendarReadCommand extends GardenCommand {
         Answer answer = chosen.answer;
         if (answer.what() == Answer.What.NOT_DONE) {
             return ticks(answer, calendar).stream()
-                    .map(tick -> Draft.withdrawal(answer.day(), tick.id(), Place.of("calendar"))).toList();
+                    .map(tick -> Draft.withdrawal(answer.day(), tick.id(), "", Place.of("calendar"))).toList();
         }
         return open(answer, calendar).stream()
                 .flatMap(task -> answer.what() == Answer.What.DONE ? ticking

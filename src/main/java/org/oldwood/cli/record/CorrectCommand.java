@@ -26,6 +26,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "correct")
 public final class CorrectCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
+    static final String SET_RIGHT = "set right by ";
 
     @Parameters(index = "0", paramLabel = "ID")
     String id = "";
@@ -43,7 +44,7 @@ public final class CorrectCommand extends GardenCommand {
         Entry wrong = UndoCommand.known(this, id, counting);
         Draft corrected = corrected(wrong);
         new Noting(this, new Problems()).sure(yes).note(() -> {
-            List<Draft> drafts = new ArrayList<>(List.of(Draft.setRight(today(), id, PLACE)));
+            List<Draft> drafts = new ArrayList<>(List.of(Draft.withdrawal(today(), id, SET_RIGHT, PLACE)));
             drafts.addAll(new Ticking(this).booked(corrected, List.of()));
             return drafts;
         });

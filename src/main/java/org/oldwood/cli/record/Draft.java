@@ -43,18 +43,8 @@ public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Pl
         return new Draft(date, kind, other, place);
     }
 
-    /** Takes back an entry; with a tick, all that it booked. */
-    public static Draft withdrawal(LocalDate day, String id, Place place) {
-        return withdrawal(day, id, "", place);
-    }
-
-    /** Takes back an entry for which the draft after it stands. */
-    static Draft setRight(LocalDate day, String id, Place place) {
-        return withdrawal(day, id, "set right by ", place);
-    }
-
-    /** Takes back an entry; where {@code how} says how the draft after it bears on that, together with it. */
-    static Draft withdrawal(LocalDate day, String id, String how, Place place) {
+    /** Takes back an entry, with a tick all that it booked; {@code how} the draft after it bears on that, or nothing. */
+    public static Draft withdrawal(LocalDate day, String id, String how, Place place) {
         Map<String, Json> values = new LinkedHashMap<>(Map.of("wrong", new Json.Text(place.at("wrong"), id)));
         if (!how.isEmpty()) { values.put("cause", new Json.Text(place.at("cause"), how + Entries.WITH_NEXT)); }
         return new Draft(day, EntryKind.WITHDRAWN, values, place);

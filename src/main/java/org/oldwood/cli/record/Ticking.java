@@ -197,7 +197,7 @@ public final class Ticking {
         List<Draft> all = new ArrayList<>();
         skipped.shares().stream().flatMap(share -> share.by().stream())
                 .filter(entry -> entry.kind() == EntryKind.SKIPPED && setAside.add(entry.id()))
-                .forEach(entry -> all.add(Draft.setRight(tick.day(), entry.id(), place)));
+                .forEach(entry -> all.add(Draft.withdrawal(tick.day(), entry.id(), CorrectCommand.SET_RIGHT, place)));
         plans.clear();
         all.addAll(drafts(tick, place));
         return all;

@@ -68,11 +68,12 @@ public final class UndoCommand extends GardenCommand {
         if (!back.add(entry.id())) { return; }
         for (Entry with : goingWith(entry)) {
             back.add(with.id());
-            String how = with.needed("wrong") + " stands again; goes with ";
-            drafts.add(Draft.withdrawal(today(), with.id(), how, PLACE));
+            add(with, with.needed("wrong") + " stands again; goes with ");
         }
-        drafts.add(Draft.withdrawal(today(), entry.id(), PLACE));
+        add(entry, "");
     }
+
+    private void add(Entry entry, String how) { drafts.add(Draft.withdrawal(today(), entry.id(), how, PLACE)); }
 
     /** Of what took another back for an entry that stands for that one, the latter, lest both count. */
     private Entry withWhich(Entry entry) {
