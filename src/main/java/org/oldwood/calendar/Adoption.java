@@ -6,9 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,8 +23,6 @@ import org.oldwood.store.Problems;
  * versions of them and no second copies.
  */
 public final class Adoption {
-    private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");
-
     private static final int LONGEST_UID = 255;
 
     private final Export.Garden garden;
@@ -150,7 +145,7 @@ public final class Adoption {
     private static Instant changed(RawComponent raw) {
         String written = raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
         try {
-            return LocalDateTime.parse(written, UTC).toInstant(ZoneOffset.UTC);
+            return Stamp.UTC.parse(written, Instant::from);
         } catch (DateTimeParseException e) {
             return Instant.EPOCH;
         }

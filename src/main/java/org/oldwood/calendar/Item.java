@@ -91,7 +91,6 @@ public record Item(String identity, String parent, List<String> tasks, Words wor
 
     boolean isDue() { return progress.state().isDue(); }
 
-    /** The same, with other progress. */
     public Item with(Progress other) {
         return new Item(identity, parent, tasks, words, bed, days, plusMinusDays, other);
     }

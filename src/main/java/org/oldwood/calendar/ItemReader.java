@@ -10,7 +10,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.Temporal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -54,7 +53,8 @@ public final class ItemReader {
     }
 
     ReadItem read(RawComponent item) {
-        List<RawProperty> given = wanted(item);
+        List<RawProperty> given = WANTED.stream().flatMap(name -> item.first(name).stream())
+                .filter(property -> property.line().length() <= MOST_VALUE).toList();
         List<Property> properties = parsed(item.name(), given);
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
         return new ReadItem(status, day(item, properties, "COMPLETED"), item.value("COMPLETED").isPresent(),
@@ -72,18 +72,9 @@ public final class ItemReader {
         return OUR_STAMP.matcher(item.value("LAST-MODIFIED").orElse("")).matches();
     }
 
-    private static List<RawProperty> wanted(RawComponent item) {
-        List<RawProperty> given = new ArrayList<>();
-        WANTED.forEach(name -> item.first(name).filter(p -> p.line().length() <= MOST_VALUE).ifPresent(given::add));
-        return given;
-    }
-
     private static List<Property> parsed(String component, List<RawProperty> given) {
-        Optional<List<Property>> all = tryAll(component, given);
-        if (all.isPresent()) { return all.get(); }
-        List<Property> good = new ArrayList<>();
-        given.forEach(one -> tryAll(component, List.of(one)).ifPresent(good::addAll));
-        return good;
+        return tryAll(component, given).orElseGet(() -> given.stream()
+                .flatMap(one -> tryAll(component, List.of(one)).stream()).flatMap(List::stream).toList());
     }
 
     /** The library throws unchecked exceptions of several kinds on bad values. */

@@ -164,7 +164,7 @@ public final class ReadBack {
     }
 
     private static boolean isOlder(RawComponent raw, Remembered last) {
-        return !raw.value("LAST-MODIFIED").orElse("").equals(Stamp.utc(last.stamp().changed()));
+        return !raw.value("LAST-MODIFIED").orElse("").equals(Stamp.UTC.format(last.stamp().changed()));
     }
 
     private static boolean isOther(String value, String isoDay) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
@@ -79,10 +80,7 @@ public final class LotWords {
 
     /** What to beware of: a strike outside its window, and the method's own cautions. */
     public static List<String> warnings(Forecast forecast) {
-        List<String> lines = new ArrayList<>();
-        outOfSeason(forecast).ifPresent(lines::add);
-        lines.addAll(forecast.course().method().cautions());
-        return lines;
+        return Stream.concat(outOfSeason(forecast).stream(), forecast.course().method().cautions().stream()).toList();
     }
 
     /** That a lot was struck outside its window, if it was. */

@@ -22,8 +22,5 @@ public record Ground(Situation.World world, Plan plan, Subjects subjects, Garden
 
     Stages stages() { return world.stages(); }
 
-    /** The garden's word for a bed's id. */
-    String bedName(Optional<String> id) {
-        return id.flatMap(state()::bed).map(bed -> bed.bed().name()).orElse("");
-    }
+    String bedName(Optional<String> id) { return id.flatMap(state()::bed).map(bed -> bed.bed().name()).orElse(""); }
 }

@@ -17,11 +17,7 @@ public record Scope(Optional<String> bed, Optional<String> plant) {
     boolean isWhole() { return bed.isEmpty() && plant.isEmpty(); }
 
     boolean holds(Task task) {
-        return bed.map(id -> inBed(task, id)).orElse(true) && plant.map(id -> ofPlant(task, id)).orElse(true);
-    }
-
-    private static boolean inBed(Task task, String id) {
-        return task.subject().bed().map(bed -> bed.bed().id().equals(id)).orElse(false);
+        return bed.map(TaskGroup.bed(task)::equals).orElse(true) && plant.map(id -> ofPlant(task, id)).orElse(true);
     }
 
     private static boolean ofPlant(Task task, String id) {

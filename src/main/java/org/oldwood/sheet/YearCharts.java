@@ -60,7 +60,8 @@ final class YearCharts {
         Set<LocalDate> days = new LinkedHashSet<>();
         Set<LocalDate> done = new LinkedHashSet<>();
         for (Task task : group.tasks()) {
-            windows.add(bare(task.window()));
+            Window window = task.window();
+            windows.add(new Window(window.first(), window.last(), window.plusMinusDays(), ""));
             (task.state() == Task.State.OPEN ? days : done).add(task.day());
         }
         List<Mark> marks = new ArrayList<>();
@@ -98,10 +99,6 @@ final class YearCharts {
     private static String several(TaskGroup group) {
         long subjects = group.tasks().stream().map(it -> it.subject().id()).distinct().count();
         return subjects > 1 ? Long.toString(subjects) : group.tasks().size() + " times";
-    }
-
-    private static Window bare(Window window) {
-        return new Window(window.first(), window.last(), window.plusMinusDays(), "");
     }
 
     private static String words(List<Window> windows) {

@@ -81,7 +81,7 @@ public final class JsonReader {
         } catch (JsonProcessingException e) {
             var at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
             Place place = Place.of(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
-            String message = firstSentence(e.getOriginalMessage());
+            String message = e.getOriginalMessage().split("\n", 2)[0];
             if (message.startsWith("Duplicate field")) {
                 problems.tell("duplicate-key", place, message.substring(message.indexOf('\'')));
                 return Optional.empty();
@@ -89,11 +89,6 @@ public final class JsonReader {
             problems.tell("not-json", place, message);
             return Optional.empty();
         }
-    }
-
-    private static String firstSentence(String message) {
-        int end = message.indexOf('\n');
-        return end < 0 ? message : message.substring(0, end);
     }
 
     private Place here() {

@@ -1,6 +1,7 @@
 package org.oldwood.store;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
@@ -19,16 +20,8 @@ public final class Nearest {
 
     /** The nearest of {@code known}, if one is at most a third of its letters away. */
     public static Optional<String> to(String seen, Collection<String> known) {
-        String best = "";
-        int least = Integer.MAX_VALUE;
-        for (String word : known.stream().sorted().toList()) {
-            int distance = distance(seen, word);
-            if (distance < least) {
-                least = distance;
-                best = word;
-            }
-        }
-        return least <= Math.max(1, best.length() / 3) ? Optional.of(best) : Optional.empty();
+        return known.stream().sorted().min(Comparator.comparingInt(word -> distance(seen, word)))
+                .filter(best -> distance(seen, best) <= Math.max(1, best.length() / 3));
     }
 
     /** How many letters must be put in, taken out or changed (Levenshtein distance). */

@@ -36,7 +36,6 @@ final class Dav {
 
     private Dav() {}
 
-    /** One resource of a reply. */
     static final class Resource {
         String href = "";
         String etag = "";

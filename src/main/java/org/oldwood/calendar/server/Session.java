@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.net.ssl.SSLContext;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Export;
@@ -92,9 +93,8 @@ public final class Session {
         Uids uids = new Uids(garden.id(), state.adopted());
         Set<String> identities = new LinkedHashSet<>(state.items().keySet());
         plan.forEach(item -> identities.add(item.identity()));
-        List<String> wanted = new ArrayList<>();
-        identities.forEach(identity -> wanted.add(uids.event(identity)));
-        identities.forEach(identity -> wanted.add(uids.todo(identity)));
+        List<String> wanted = Stream.concat(identities.stream().map(uids::event), identities.stream().map(uids::todo))
+                .toList();
         List<String> objects = new ArrayList<>();
         for (Stored stored : at(address).read(wanted).values()) {
             objects.add(ItemObject.text(stored.object()));

@@ -31,7 +31,7 @@ public final class AnyPlace {
     /** The crop's stage dates there, as of a day. */
     public Setting setting(Crop crop, LocalDate day, GardenCommand command) {
         Optional<Climate> chosen = climate.map(name -> climate(name, command));
-        double latitude = at.map(text -> latitude(text, command)).or(() -> chosen.flatMap(Climate::latitude))
+        double latitude = at.map(text -> spot(text, command).latitude()).or(() -> chosen.flatMap(Climate::latitude))
                 .orElseThrow(() -> command.usage(
                         "There is no garden here: say where with --at LAT,LON, 52,-2 for example, or with --climate NAME"));
         chosen.flatMap(Climate::latitude).filter(its -> its * latitude < 0).ifPresent(its -> {
@@ -73,8 +73,6 @@ public final class AnyPlace {
         command.refuseIf(!known().contains(name), "There is no climate \"%s\". %s", name, Nearest.hint(name, known()));
         return Climate.bundled(name, Documents.bundled());
     }
-
-    private static double latitude(String text, GardenCommand command) { return spot(text, command).latitude(); }
 
     /** The place that {@code LAT,LON} or {@code LAT,LON,METRES} says; at the sea's level where it gives no height. */
     public static Spot spot(String text, GardenCommand command) {

@@ -47,9 +47,7 @@ public final class Failures {
             String seen = unmatched.getUnmatched().get(0);
             return "there is no \"%s\". %s".formatted(seen, Nearest.hint(seen, below));
         }
-        String message = String.valueOf(e.getMessage());
-        int end = message.indexOf('\n');
-        return end < 0 ? message : message.substring(0, end);
+        return String.valueOf(e.getMessage()).split("\n", 2)[0];
     }
 
     private static String suggestion(ParameterException e) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
+import org.oldwood.words.Words;
 
 /** Words problems for a terminal: place, message, the line they stand in, what to do instead. */
 public final class ProblemWords {
@@ -44,11 +45,10 @@ public final class ProblemWords {
     }
 
     private static String count(List<Problem> problems) {
-        String number = problems.size() + (problems.size() == 1 ? " problem" : " problems");
+        String number = Words.count(problems.size(), "problem", "problems");
         long files = problems.stream().map(problem -> problem.place().file())
                 .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE)).distinct().count();
-        if (files == 0) { return number; }
-        return number + " in " + files + (files == 1 ? " file" : " files");
+        return files == 0 ? number : number + " in " + Words.count(files, "file", "files");
     }
 
     public void print(Out out, Problem problem) {

@@ -94,17 +94,14 @@ final class LotList {
         if (forecast.isPresent()) {
             Survival survival = book.survival(lot.crop(), forecast.get().course());
             LotPage.full(out, crop, book.counts(lot), forecast.get(), survival, more);
-            unknownCut(lot, forecast.get());
+            lot.cut().filter(cut -> !cut.equals(forecast.get().course().cut().id()))
+                    .ifPresent(cut -> out.hanging("  ! ", 4,
+                            "The cut noted at the strike, " + cut + ", is not one that is known for this form."));
         } else {
             out.paragraph(2, LotWords.stands(book.counts(lot)));
             more.forEach(line -> out.hanging("  - ", 4, line));
         }
         parent(lot);
-    }
-
-    private void unknownCut(LotState lot, Forecast forecast) {
-        lot.cut().filter(cut -> !cut.equals(forecast.course().cut().id())).ifPresent(cut -> out.hanging("  ! ", 4,
-                "The cut noted at the strike, " + cut + ", is not one that is known for this form."));
     }
 
     private static List<String> lost(LotState lot) {

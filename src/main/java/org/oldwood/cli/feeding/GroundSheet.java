@@ -21,7 +21,6 @@ interface GroundSheet {
 
     Record answer(List<String> cautions);
 
-    /** What a command answers as JSON. */
     record Answer(int format, List<Record> ground) {}
 
     /** Prints all sheets and then their cautions, each once; or writes them as JSON. */

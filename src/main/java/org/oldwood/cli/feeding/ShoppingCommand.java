@@ -62,15 +62,10 @@ public final class ShoppingCommand extends GardenCommand {
             out().columns(6, item.uses().stream().map(use -> List.of(Dates.shortDay(use.day()),
                     Purchase.measured(use.amount(), item.total().unit()), use.task())).toList());
         } else {
-            byBed(item).forEach((bed, amount) -> out().hanging("    - ", 6, bed + " " + amount));
+            Map<String, Double> byBed = new LinkedHashMap<>();
+            item.uses().forEach(use -> byBed.merge(use.bed(), use.amount(), Double::sum));
+            byBed.forEach(
+                    (bed, sum) -> out().hanging("    - ", 6, bed + " " + Purchase.measured(sum, item.total().unit())));
         }
-    }
-
-    private static Map<String, String> byBed(ShoppingList.Item item) {
-        Map<String, Double> sums = new LinkedHashMap<>();
-        item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
-        Map<String, String> words = new LinkedHashMap<>();
-        sums.forEach((bed, sum) -> words.put(bed, Purchase.measured(sum, item.total().unit())));
-        return words;
     }
 }

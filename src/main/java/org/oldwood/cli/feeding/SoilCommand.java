@@ -58,7 +58,12 @@ abstract class SoilCommand extends GardenCommand {
 
     private SoilSheet ofBed(FeedingBooks books, Bed bed, BedAcidity soil, NextTask next) {
         BedAcidity.Way way = way(soil);
-        List<String> facts = facts(books, bed, soil);
+        String wanted = soil.profile()
+                .map(profile -> "; its crops want pH %s%s".formatted(
+                        Words.amount(BedAcidity.enoughPh(books, bed, profile).is()),
+                        books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
+                .orElse("");
+        List<String> facts = new ArrayList<>(List.of(soil.tested() + wanted + "."));
         if (way.sinceTest() > 0) {
             facts.add("Given and not tested since, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
@@ -114,16 +119,5 @@ abstract class SoilCommand extends GardenCommand {
         Planning.tellNotices(this, garden.plan(), Words.capital(amount()) + " ");
         if (sheets.isEmpty()) { tell("No bed of this garden has crops that ask for it; name a bed to see it anyway."); }
         return sheets;
-    }
-
-    private static List<String> facts(FeedingBooks books, Bed bed, BedAcidity soil) {
-        List<String> facts = new ArrayList<>();
-        String wanted = soil.profile()
-                .map(profile -> "; its crops want pH %s%s".formatted(
-                        Words.amount(BedAcidity.enoughPh(books, bed, profile).is()),
-                        books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
-                .orElse("");
-        facts.add(soil.tested() + wanted + ".");
-        return facts;
     }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.oldwood.cli.Main;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
@@ -94,15 +95,14 @@ final class GardenDesk implements Desk {
     private record Ran(int code, List<String> said, List<String> asked) {}
 
     private Ran run(String in, List<String> words) {
-        List<String> args = new ArrayList<>(words);
-        args.addAll(common);
+        List<String> args = Stream.concat(words.stream(), common.stream()).toList();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Surroundings around = command.around();
         int code = Main.run(args, new Surroundings(around.folder(), around.environment(),
                 new ByteArrayInputStream(in.getBytes(UTF_8)), out, err, Surroundings.Hidden.NOBODY));
-        List<String> said = new ArrayList<>();
-        (out.toString(UTF_8) + err.toString(UTF_8)).lines().filter(line -> !line.isBlank()).forEach(said::add);
+        List<String> said = (out.toString(UTF_8) + err.toString(UTF_8)).lines().filter(line -> !line.isBlank())
+                .toList();
         List<String> asked = err.toString(UTF_8).lines().takeWhile(line -> !line.matches(RECEIPT)).toList();
         return new Ran(code, said, asked);
     }

@@ -62,14 +62,12 @@ public final class JournalCommand extends GardenCommand {
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
         if (table.asked()) {
             table.print(this, cells(shown));
-        } else if (json) {
-            out().json(Answer.of(shown, withdrawn));
-        } else if (shown.isEmpty()) {
-            out().line("Nothing was noted that fits.");
-        } else {
-            out().columns(0, shown.stream().map(entry -> row(entry, withdrawn)).toList());
+            return 0;
         }
-        return 0;
+        return answer(() -> Answer.of(shown, withdrawn), () -> {
+            if (shown.isEmpty()) { out().line("Nothing was noted that fits."); }
+            out().columns(0, shown.stream().map(entry -> row(entry, withdrawn)).toList());
+        });
     }
 
     private boolean isAsked(Entry entry, GardenState state) {

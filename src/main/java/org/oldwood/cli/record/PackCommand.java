@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -63,8 +62,6 @@ public final class PackCommand extends GardenCommand {
         return Files.isDirectory(wanted) || wanted.toString().isEmpty() ? wanted.resolve(name) : wanted;
     }
 
-    private LocalDateTime dated() { return today().atStartOfDay(); }
-
     /** Under the journal's lock, so that no entry is cut in two; where there can be none, without. */
     private boolean write(Archive archive, Path file) throws IOException {
         if (!Files.isWritable(gardenPath())) { return writeAll(archive, file); }
@@ -77,7 +74,7 @@ public final class PackCommand extends GardenCommand {
         Gathering gathering = new Gathering(gardenPath(), archive);
         gathering.all();
         gathering.leftOut().forEach(told -> tell("Note: " + told));
-        return archive.write(file, dated());
+        return archive.write(file, today().atStartOfDay());
     }
 
     /** Whether a file is an archive of this garden's record; the same day's is written anew. */

@@ -23,12 +23,10 @@ public final class StockCommand extends GardenCommand {
         List<Plant> plants = state().standing().stream().map(PlantState::plant).toList();
         if (table.asked()) {
             table.print(this, plants.stream().map(StockCommand::cells).toList());
-        } else if (json) {
-            out().json(new Answer(plants));
-        } else {
-            out().columns(0, plants.stream().map(StockCommand::row).toList());
+            return 0;
         }
-        return 0;
+        return answer(() -> new Answer(plants),
+                () -> out().columns(0, plants.stream().map(StockCommand::row).toList()));
     }
 
     private static Map<String, String> cells(Plant plant) {

@@ -58,7 +58,6 @@ abstract class SumCommand extends GardenCommand {
 
     private record Total(String model, String unit, double total) {}
 
-    /** A stretch of days and what it is called. */
     record Stretch(String label, Days days) {
         Stretch(String label, LocalDate first, LocalDate last) { this(label, new Days(first, last)); }
 

@@ -84,17 +84,13 @@ public final class Et0Command extends GardenCommand {
         if (altitude.isPresent() && !(altitude.get() >= -430 && altitude.get() <= 9000)) {
             throw usage("--altitude must be from -430 to 9000 m but is " + altitude.get());
         }
-        if (at.isPresent()) {
-            Spot spot = AnyPlace.spot(at.get(), this);
-            if (altitude.isEmpty() && spot.heightM() == 0) {
-                alsoTaken.add("height not given: sea level; give --altitude M");
-            }
-            return new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM()));
-        }
-        return folderIfAny().map(folder -> GardenStages.spot(folder.garden().site()))
-                .map(spot -> new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM())))
-                .orElseThrow(() -> usage(
+        Spot spot = at.isPresent() ? AnyPlace.spot(at.get(), this)
+                : folderIfAny().map(folder -> GardenStages.spot(folder.garden().site())).orElseThrow(() -> usage(
                         "the place is not known: give --at LAT,LON, for example --at 50.8,4.35, or --garden DIR"));
+        if (at.isPresent() && altitude.isEmpty() && spot.heightM() == 0) {
+            alsoTaken.add("height not given: sea level; give --altitude M");
+        }
+        return new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM()));
     }
 
     private EvapotranspirationDay day(Spot spot, LocalDate date) throws IOException {

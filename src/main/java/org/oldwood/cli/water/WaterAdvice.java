@@ -62,9 +62,8 @@ final class WaterAdvice {
         NextShort outlook = account.outlook(until);
         OptionalInt likely = outlook.likely();
         if (likely.isPresent()) {
-            String spread = outlook.plusMinusDays().isPresent()
-                    ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
-                    : "";
+            String spread = outlook.plusMinusDays().stream().mapToObj(days -> ", give or take " + days + " days")
+                    .findFirst().orElse("");
             String words = account.state().bed().tubLitres().isPresent()
                     ? "Reckoned as open soil, it next runs short about "
                     : "Next watering about ";
@@ -89,10 +88,9 @@ final class WaterAdvice {
     }
 
     private String tap(Dose dose) {
-        return account.state().bed().tapLitresPerMinute().isPresent()
-                ? ", %s min of the tap"
-                        .formatted(Words.whole(dose.minutes(account.state().bed().tapLitresPerMinute().getAsDouble())))
-                : "";
+        return account.state().bed().tapLitresPerMinute().stream()
+                .mapToObj(tap -> ", %s min of the tap".formatted(Words.whole(dose.minutes(tap)))).findFirst()
+                .orElse("");
     }
 
     private static String mark(Figure figure) {

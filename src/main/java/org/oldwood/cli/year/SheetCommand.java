@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -94,10 +96,7 @@ public final class SheetCommand extends GardenCommand {
 
     /** A smaller sheet does not take the place of the whole one. */
     private static String name(Scope scope, Optional<String> month) {
-        StringBuilder name = new StringBuilder("sheet");
-        scope.bed().ifPresent(it -> name.append('-').append(it));
-        scope.plant().ifPresent(it -> name.append('-').append(it));
-        month.ifPresent(it -> name.append('-').append(it));
-        return name + ".html";
+        return Stream.of(Optional.of("sheet"), scope.bed(), scope.plant(), month).flatMap(Optional::stream)
+                .collect(Collectors.joining("-", "", ".html"));
     }
 }

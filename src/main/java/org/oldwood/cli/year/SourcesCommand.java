@@ -19,13 +19,9 @@ public final class SourcesCommand extends GardenCommand {
     public int run() throws IOException {
         Sources sources = Sources.read(documents());
         folderIfAny().ifPresent(this::stopOnProblems);
-        List<Source> chosen = key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
+        mustKnow("source", key, sources.all().stream().map(Source::key).toList());
+        List<Source> chosen = key.map(wanted -> sources.find(wanted).stream().toList()).orElse(sources.all());
         return answer(() -> new Answer(chosen), key.isPresent() ? () -> tellOf(chosen.get(0)) : () -> list(chosen));
-    }
-
-    private Source one(Sources sources, String wanted) {
-        return sources.find(wanted)
-                .orElseThrow(() -> noSuch("source", wanted, sources.all().stream().map(Source::key).toList()));
     }
 
     private void list(List<Source> sources) {

@@ -130,7 +130,6 @@ public final class TasksCommand extends GardenCommand {
                 .findFirst();
     }
 
-    /** A round as a line of a table. */
     private Map<String, String> cells(Round round) {
         Map<String, String> cells = new LinkedHashMap<>();
         cells.put("round", round.id());

@@ -32,10 +32,9 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     private static final int MOST_HOWS = 5;
 
     List<Job> of(Round round, boolean brief) {
-        List<Task> inOrder = new ArrayList<>(round.tasks());
-        inOrder.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
-        Map<String, List<Task>> byRule = new LinkedHashMap<>();
-        inOrder.forEach(task -> byRule.computeIfAbsent(task.rule().id(), id -> new ArrayList<>()).add(task));
+        Map<String, List<Task>> byRule = round.tasks().stream()
+                .sorted(Comparator.comparingInt(task -> round.kind().order(task.rule())))
+                .collect(Collectors.groupingBy(task -> task.rule().id(), LinkedHashMap::new, Collectors.toList()));
         return byRule.values().stream().map(alike -> brief ? brief(round, alike) : full(alike)).toList();
     }
 
