@@ -2,13 +2,10 @@ package org.oldwood.facts;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -74,10 +71,8 @@ public final class Subjects {
     private static Map<String, Integer> bedsByCrop(GardenState state) {
         Map<String, Integer> beds = new HashMap<>();
         for (BedState bed : state.beds().values()) {
-            Set<String> here = new HashSet<>();
-            for (PlantState plant : bed.plants()) {
-                if (here.add(plant.plant().crop())) { beds.merge(plant.plant().crop(), 1, Integer::sum); }
-            }
+            bed.plants().stream().map(plant -> plant.plant().crop()).distinct()
+                    .forEach(crop -> beds.merge(crop, 1, Integer::sum));
         }
         return beds;
     }
@@ -108,16 +103,10 @@ public final class Subjects {
 
     /** The crop with the most bushes; the first by its id where several have as many. */
     private static Optional<Crop> mainCrop(List<PlantState> plants, Crops crops) {
-        Map<String, Integer> counts = new TreeMap<>();
+        Map<String, Integer> counts = new HashMap<>();
         plants.forEach(plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
-        String main = "";
-        int most = Integer.MIN_VALUE;
-        for (Map.Entry<String, Integer> crop : counts.entrySet()) {
-            if (crop.getValue() > most) {
-                main = crop.getKey();
-                most = crop.getValue();
-            }
-        }
-        return counts.isEmpty() ? Optional.empty() : Optional.of(crops.get(main));
+        return counts.entrySet().stream()
+                .min(Map.Entry.<String, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .map(main -> crops.get(main.getKey()));
     }
 }

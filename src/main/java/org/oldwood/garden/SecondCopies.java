@@ -2,11 +2,11 @@ package org.oldwood.garden;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.store.Journal;
 import org.oldwood.store.Json;
@@ -93,8 +93,7 @@ public final class SecondCopies {
     }
 
     private static List<String> missing(GardenFolder folder, Copy copy) {
-        Set<String> known = new HashSet<>();
-        folder.journal().forEach(entry -> known.add(entry.id()));
+        Set<String> known = folder.journal().stream().map(Entry::id).collect(Collectors.toSet());
         try {
             return new Journal(folder.path().resolve(copy.name)).read().lines().stream()
                     .flatMap(line -> id(line).stream()).filter(id -> !known.contains(id)).toList();

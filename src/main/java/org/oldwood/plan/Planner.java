@@ -167,7 +167,8 @@ public final class Planner {
         Situation noted = with(subject, now.situation());
         return settler.first(rule, noted, now.window().get())
                 .map(done -> judge.judge(rule, SubjectHistory.before(subject, done, world.state().leafFalls()), season))
-                .filter(then -> then.due() && wasIn(then, rule, noted))
+                // what was done lies in the window that the subject had before it
+                .filter(then -> then.due() && settler.first(rule, noted, then.window().orElseThrow()).isPresent())
                 .map(then -> new Verdict(rule, new Situation(world, subject, season, then.situation().day()),
                         then.window(), then.reasons(), ""))
                 .orElse(now);
@@ -183,11 +184,6 @@ public final class Planner {
 
     private Situation with(Subject subject, Situation of) {
         return new Situation(world, subject, of.season(), of.day());
-    }
-
-    /** Whether what was done lies in the window that the subject had before it. */
-    private boolean wasIn(Verdict then, Rule rule, Situation now) {
-        return settler.first(rule, now, then.window().orElseThrow()).isPresent();
     }
 
     /** A window made of entries or of a craft's days is the same in every season: it belongs to the one it opens in. */

@@ -60,9 +60,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
 
     private static void rules(Fields models, Map<Stage, StageRule> rules) {
         for (Stage stage : Stage.values()) {
-            models.object(stage.key()).ifPresent(fields -> {
-                rules.put(stage, rule(fields));
-            });
+            models.object(stage.key()).ifPresent(fields -> rules.put(stage, rule(fields)));
         }
         models.done();
     }

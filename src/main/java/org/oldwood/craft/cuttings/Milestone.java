@@ -19,7 +19,7 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
         List<Milestone> steps = new ArrayList<>();
         Method method = course.method();
         Season first = line.growth().first();
-        steps.add(day(Step.STRIKE, first, struck(line), method.window().sources()));
+        steps.add(day(Step.STRIKE, first, new LikelyDay(line.struckOn(), 0, "struck"), method.window().sources()));
         steps.add(new Milestone(Step.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
         steps.add(day(Step.CHECK, first, line.rooted(), method.rooted().sources()));
         if (!method.inPlace()) {
@@ -54,8 +54,6 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
     private static int flowersOff(PlantingOut.Cut cut) {
         return cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
     }
-
-    private static LikelyDay struck(Timeline line) { return new LikelyDay(line.struckOn(), 0, "struck"); }
 
     private static LikelyDay stage(Timeline line, Season season, Stage stage) {
         return LikelyDay.of(line.growth().stages().date(season, stage));

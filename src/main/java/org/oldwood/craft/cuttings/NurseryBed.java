@@ -1,7 +1,6 @@
 package org.oldwood.craft.cuttings;
 
 import java.util.Optional;
-import org.oldwood.crop.Figure;
 
 /**
  * The room that cuttings take.
@@ -15,9 +14,8 @@ public record NurseryBed(double rowM, Optional<Double> areaM2) {
     public static Optional<NurseryBed> of(int number, Method.Measures measures) {
         return measures.spacingCm().map(spacing -> {
             double rowM = number * spacing.is() / 100;
-            return new NurseryBed(rowM, measures.rowGapCm().map(gap -> area(rowM, gap)));
+            return new NurseryBed(rowM, measures.rowGapCm().map(gap -> rowM * gap.is() / 100));
         });
     }
 
-    private static double area(double rowM, Figure rowGap) { return rowM * rowGap.is() / 100; }
 }

@@ -71,7 +71,7 @@ record FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
         boolean trace = false;
         for (Nutrient nutrient : Nutrient.values()) {
             if (!worthGiving(nutrient, undone)) { continue; }
-            String amount = "%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), nutrient.symbol());
+            String amount = inWords(nutrient, undone);
             if (nutrient == Nutrient.N && tooLate) {
                 lines.add(
                         "%s are not given: a dressing holds at most %s g/m² of nitrogen here; another would come too late."
@@ -109,14 +109,11 @@ record FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
         List<String> more = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
             double smallest = tables.limits().smallest().of(nutrient);
-            String symbol = nutrient.symbol();
             if (undone.of(nutrient) >= smallest / 2 && undone.of(nutrient) < smallest
                     && brought(nutrient, year.choice())) {
-                little.add("%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), symbol));
+                little.add(inWords(nutrient, undone));
             }
-            if (beyond.of(nutrient) >= smallest) {
-                more.add("%s g/m² %s".formatted(Words.amount(beyond.of(nutrient)), symbol));
-            }
+            if (beyond.of(nutrient) >= smallest) { more.add(inWords(nutrient, beyond)); }
         }
         if (!little.isEmpty()) {
             notes.add(
@@ -124,6 +121,10 @@ record FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
         }
         if (!more.isEmpty()) { notes.add("%s come with it beyond the need.".formatted(Words.list(more))); }
         return notes;
+    }
+
+    private static String inWords(Nutrient nutrient, Nutrients of) {
+        return "%s g/m² %s".formatted(Words.amount(of.of(nutrient)), nutrient.symbol());
     }
 
     private static boolean brought(Nutrient nutrient, Choice choice) {

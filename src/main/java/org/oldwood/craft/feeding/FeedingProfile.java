@@ -52,13 +52,10 @@ public record FeedingProfile(Figure targetPh, boolean acidSoil, Optional<Figure>
 
     static FeedingProfile read(Fields fields) {
         fields.count("format", 1, 1);
-        List<School> schools = fields.objects("schools").stream().map(FeedingProfile::school).toList();
+        List<School> schools = fields.objects("schools").stream()
+                .map(each -> new School(each.text("id"), each.text("name"), tables(each))).toList();
         Map<Nutrient, String> planting = fields.object("planting").map(FeedingProfile::tables).orElse(Map.of());
         return RecordReader.read(fields, FeedingProfile.class, Map.of("schools", schools, "planting", planting));
-    }
-
-    private static School school(Fields fields) {
-        return new School(fields.text("id"), fields.text("name"), tables(fields));
     }
 
     private static Map<Nutrient, String> tables(Fields fields) {

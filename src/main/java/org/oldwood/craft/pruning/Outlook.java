@@ -110,8 +110,8 @@ public record Outlook(List<Winter> winters) {
         Yield yield = basis.yield.orElseThrow();
         String form = basis.form.form();
         int year = bush.seasons().orElse(GROWN) + 1;
-        boolean perMetre = Optional.ofNullable(yield.mature().get(form)).map(figure -> figure.unit().equals("kg/m"))
-                .orElse(false);
+        boolean perMetre = Optional.ofNullable(yield.mature().get(form)).map(Figure::unit).filter("kg/m"::equals)
+                .isPresent();
         return yield.expected(form, year)
                 .map(full -> WoodCrop.banded(full.times(share).times(perMetre ? bush.metres() : 1)));
     }

@@ -59,13 +59,11 @@ public final class BedDemand {
         for (int day = 0; day < sum.length; day++) {
             if (curves.seasonYear(day) != season) {
                 season = curves.seasonYear(day);
-                cover = season < one.firstSeason() ? 0 : cover(one, season);
+                cover = season < one.firstSeason() ? 0 : one.water().cover(season - one.firstSeason() + 1);
             }
             sum[day] += share * coefficient(cover, open[day], curve.single[day], curve.basal[day], curve.bare);
         }
     }
-
-    private static double cover(Planting one, int season) { return one.water().cover(season - one.firstSeason() + 1); }
 
     private static double[] open(int days, MulchCover mulch, List<Laid> laid) {
         double[] open = new double[days];

@@ -24,14 +24,14 @@ public record MoistureTrend(int notes, double mmPerWeek) {
         while (first > 0 && corrections.get(first - 1).drierMm() * corrections.get(last).drierMm() > 0) {
             first--;
         }
-        if (last - first + 1 < leastNotes) { return Optional.empty(); }
+        int notes = last - first + 1;
+        if (notes < leastNotes) { return Optional.empty(); }
         double pull = 0;
         double fresh = 0;
         for (int i = first; i <= last; i++) {
             pull += corrections.get(i).drierMm();
             fresh += i == first ? 0 : since(corrections.get(i - 1), corrections.get(i));
         }
-        int notes = last - first + 1;
         int days = corrections.get(last).day() - corrections.get(first).day();
         if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) { return Optional.empty(); }
         return Optional.of(new MoistureTrend(notes, 7 * fresh / days));

@@ -2,7 +2,6 @@ package org.oldwood.craft.water;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
@@ -53,7 +52,4 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
         public void check(Fields fields) { fields.tellIf(high < low, "high", "high-below-low"); }
     }
 
-    static Optional<FeelClass> find(List<FeelClass> classes, String word) {
-        return classes.stream().filter(one -> one.word().equals(word)).findFirst();
-    }
 }

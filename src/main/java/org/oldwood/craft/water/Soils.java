@@ -21,7 +21,7 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
     public record FeelGuide(String soils, List<Soil.FeelClass> classes) {
         /** The class of a word, {@code moist} for example. */
         public Optional<Soil.FeelClass> find(String word) {
-            return Soil.find(classes, word);
+            return classes.stream().filter(one -> one.word().equals(word)).findFirst();
         }
     }
 

@@ -58,14 +58,10 @@ final class LotRecord {
         for (String id : plants) {
             Optional<PlantState> plant = state.plant(id);
             alive += plant.isPresent() && plant.get().gone().isEmpty() ? 1 : 0;
-            LocalDate last = plant.map(LotRecord::lastNote).orElse(seen);
+            LocalDate last = plant.map(PlantState::entries).map(all -> all.get(all.size() - 1).date()).orElse(seen);
             seen = last.isAfter(seen) ? last : seen;
         }
         return counts.counted(Math.min(counts.struck(), alive), seen);
-    }
-
-    private static LocalDate lastNote(PlantState plant) {
-        return plant.entries().get(plant.entries().size() - 1).date();
     }
 
     private static int within(LotCounts counts, OptionalInt number) {

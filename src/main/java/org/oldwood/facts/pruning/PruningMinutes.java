@@ -88,8 +88,7 @@ public final class PruningMinutes {
         if (others != null) { return Optional.of(others.each() * size(plant)); }
         if (time.equals(RENOVATION)) { return of(plant, crop, form, WINTER); }
         return form.labour().of(time).map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
-                .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : bushes(plant)));
+                .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : Math.max(1, plant.plant().bushes())));
     }
 
-    private static int bushes(PlantState plant) { return Math.max(1, plant.plant().bushes()); }
 }

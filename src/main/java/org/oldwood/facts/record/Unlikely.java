@@ -1,7 +1,6 @@
 package org.oldwood.facts.record;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
@@ -68,15 +67,9 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
     }
 
     private List<PlantState> plants(Entry entry) {
-        List<PlantState> all = new ArrayList<>();
-        entry.text("plant").flatMap(state::plant).ifPresent(all::add);
-        if (all.isEmpty()) {
-            entry.text("bed").flatMap(state::bed)
-                    .ifPresent(bed -> bed.plants().stream()
-                            .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
-                            .forEach(all::add));
-        }
-        return all;
+        return entry.text("plant").flatMap(state::plant).map(List::of)
+                .orElseGet(() -> entry.text("bed").flatMap(state::bed).stream().flatMap(bed -> bed.plants().stream())
+                        .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true)).toList());
     }
 
     /** The most that a plant bears when mature, kg; empty where no figure is known. */
