@@ -4,45 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Cli;
 
 /** What is asked about a note before, or after, it is kept. */
-class NoteQuestionsTest {
-    private static final String FEED = "feed-first@blackcurrant-bed.blackcurrant.stool@2027";
-    private static final String MARCH = "--today=2027-03-20";
-
-    @TempDir
-    Path folder;
-
-    @BeforeEach
-    void start() {
-        ok("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=blackcurrant=4,summer-raspberry=10",
-                "--planted=2021", "--zone=Europe/London", "--today=2026-11-20");
-        ok("note", "counted", "blackcurrant-1", "--stems=1=5,2=4,3=4,4+=3", "--today=2026-11-25");
-    }
-
-    private Cli.Result run(String... args) { return Cli.in(folder).run(args); }
-
-    private String ok(String... args) {
-        Cli.Result result = run(args);
-        assertThat(result.exit()).as(result.err()).isZero();
-        return result.out();
-    }
-
-    private List<String> journal(String kind) throws IOException {
-        return Files.readAllLines(folder.resolve("journal.jsonl")).stream()
-                .filter(line -> line.contains("\"entry\":\"" + kind + "\"")).toList();
-    }
-
-    private static String id(String line) { return line.replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1"); }
-
+class NoteQuestionsTest extends Slope {
     /** What a tick books goes with it when it is undone. */
     @Test
     void as_many_entries_are_told_as_undo_takes_back() throws IOException {
