@@ -16,8 +16,8 @@ import org.oldwood.words.Words;
 
 /**
  * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
- * Facts: {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code
- * sulphur-needs-test}. Amounts: {@code lime} and {@code acidify}.
+ * Facts: {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code sulphur-needs-test}. Amounts:
+ * {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor extends Advisor {
 
