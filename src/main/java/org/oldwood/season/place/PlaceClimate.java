@@ -38,7 +38,7 @@ public final class PlaceClimate {
 
     /** The climate of a place; empty where no station lies near enough to tell. */
     public static Optional<PlaceClimate> at(Spot spot, Documents documents) {
-        PlaceClimate found = new PlaceClimate(spot, Stations.read(), PlaceMethods.read(documents), 0);
+        PlaceClimate found = new PlaceClimate(spot, Stations.read(documents), PlaceMethods.read(documents), 0);
         return found.isKnown() ? Optional.of(found) : Optional.empty();
     }
 

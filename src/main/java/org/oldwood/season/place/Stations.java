@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.oldwood.store.Documents;
 
 /** The table of weather stations, south to north. Only rows near a place's latitude are read: a command must not wait. */
 final class Stations {
@@ -39,7 +40,12 @@ final class Stations {
         this.first = first;
     }
 
-    static Stations read() {
+    /** The bundled table; read once for a command. */
+    static Stations read(Documents documents) {
+        return documents.made("season/places.json", Stations.class, methods -> read()).orElseThrow();
+    }
+
+    private static Stations read() {
         try (InputStream in = Stations.class.getResourceAsStream(FILE)) {
             if (in == null) { throw new IllegalStateException("no bundled table " + FILE); }
             // read as octets: names are decoded with their rows

@@ -32,7 +32,7 @@ import org.oldwood.store.Fields;
 class PlaceClimateTest {
     private static final Documents DOCUMENTS = Documents.bundled();
     private static final PlaceMethods METHODS = PlaceMethods.read(DOCUMENTS);
-    private static final Stations STATIONS = Stations.read();
+    private static final Stations STATIONS = Stations.read(Documents.bundled());
 
     /**
      * Twenty places with months worked out beforehand by another program (expected), and beside them normals that
