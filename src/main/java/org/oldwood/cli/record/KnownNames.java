@@ -4,6 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.oldwood.craft.water.Soils;
 import org.oldwood.craft.water.Surfaces;
@@ -40,7 +42,7 @@ record KnownNames(Documents documents, Problems problems) {
     }
 
     private void material(Stream<Json> names, Set<String> ids) {
-        known(names, ids, "names no material that is known", "material");
+        known(names, () -> ids, "names no material that is known", "material");
     }
 
     /** Adds a problem for each name in {@code garden} that nothing knows. */
@@ -48,16 +50,17 @@ record KnownNames(Documents documents, Problems problems) {
         material(member(garden, "materials").flatMap(KnownNames::within), materials());
         member(garden, "climate").forEach(climate -> Climate.of(climate, documents, problems));
         Stream<Json> never = member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
-        List<String> kinds = Stream
-                .concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream()).toList();
-        known(never, kinds, NOT.formatted("kind of round"), "kind");
-        List<String> textures = Soils.read(documents).ids();
-        List<String> surfaces = Surfaces.read(documents).ids();
-        member(garden, "beds").flatMap(KnownNames::within).forEach(bed -> {
-            known(member(bed, "texture"), textures, NOT.formatted("soil texture"), "texture");
-            Stream<Json> roof = member(bed, "roof").flatMap(it -> member(it, "surface"));
-            known(roof, surfaces, NOT.formatted("roof covering"), "surface");
-        });
+        known(never, () -> Stream
+                .concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream()).toList(),
+                NOT.formatted("kind of round"), "kind");
+        known(inBeds(garden, bed -> member(bed, "texture")), () -> Soils.read(documents).ids(),
+                NOT.formatted("soil texture"), "texture");
+        known(inBeds(garden, bed -> member(bed, "roof").flatMap(it -> member(it, "surface"))),
+                () -> Surfaces.read(documents).ids(), NOT.formatted("roof covering"), "surface");
+    }
+
+    private static Stream<Json> inBeds(Json garden, Function<Json, Stream<Json>> named) {
+        return member(garden, "beds").flatMap(KnownNames::within).flatMap(named);
     }
 
     private static Stream<Json> member(Json parent, String key) {
@@ -69,12 +72,12 @@ record KnownNames(Documents documents, Problems problems) {
                 : parent instanceof Json.Arr array ? array.items().stream() : Stream.of();
     }
 
-    private void known(Stream<Json> names, Collection<String> ids, String rule, String code) {
-        names.forEach(name -> {
-            if (name instanceof Json.Text text && !ids.contains(text.value())) {
-                problems.add("unknown-" + code, name.place(), "%s: \"%s\"".formatted(rule, text.value()),
-                        Nearest.hint(text.value(), ids));
-            }
-        });
+    /** The ids are read only where there is a name to look for: most gardens have none of most kinds. */
+    private void known(Stream<Json> names, Supplier<Collection<String>> known, String rule, String code) {
+        List<Json.Text> texts = names.filter(Json.Text.class::isInstance).map(Json.Text.class::cast).toList();
+        Collection<String> ids = texts.isEmpty() ? List.of() : known.get();
+        texts.stream().filter(text -> !ids.contains(text.value()))
+                .forEach(text -> problems.add("unknown-" + code, text.place(), "%s: \"%s\"".formatted(rule, text.value()),
+                        Nearest.hint(text.value(), ids)));
     }
 }
