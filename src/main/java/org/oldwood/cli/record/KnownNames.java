@@ -50,9 +50,8 @@ record KnownNames(Documents documents, Problems problems) {
         material(member(garden, "materials").flatMap(KnownNames::within), materials());
         member(garden, "climate").forEach(climate -> Climate.of(climate, documents, problems));
         Stream<Json> never = member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
-        known(never, () -> Stream
-                .concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream()).toList(),
-                NOT.formatted("kind of round"), "kind");
+        known(never, () -> Stream.concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream())
+                .toList(), NOT.formatted("kind of round"), "kind");
         known(inBeds(garden, bed -> member(bed, "texture")), () -> Soils.read(documents).ids(),
                 NOT.formatted("soil texture"), "texture");
         known(inBeds(garden, bed -> member(bed, "roof").flatMap(it -> member(it, "surface"))),
@@ -76,8 +75,7 @@ record KnownNames(Documents documents, Problems problems) {
     private void known(Stream<Json> names, Supplier<Collection<String>> known, String rule, String code) {
         List<Json.Text> texts = names.filter(Json.Text.class::isInstance).map(Json.Text.class::cast).toList();
         Collection<String> ids = texts.isEmpty() ? List.of() : known.get();
-        texts.stream().filter(text -> !ids.contains(text.value()))
-                .forEach(text -> problems.add("unknown-" + code, text.place(), "%s: \"%s\"".formatted(rule, text.value()),
-                        Nearest.hint(text.value(), ids)));
+        texts.stream().filter(text -> !ids.contains(text.value())).forEach(text -> problems.add("unknown-" + code,
+                text.place(), "%s: \"%s\"".formatted(rule, text.value()), Nearest.hint(text.value(), ids)));
     }
 }
