@@ -17,6 +17,11 @@ import org.oldwood.store.Documents;
  */
 public record Situation(World world, Subject subject, Season season, LocalDate day) {
 
+    /** The id of a rule's task here, without the number of a repeat. */
+    public String task(String rule) {
+        return rule + "@" + subject.id() + "@" + season.label();
+    }
+
     /**
      * What is the same for all subjects of one plan.
      *

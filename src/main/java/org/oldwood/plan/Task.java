@@ -61,8 +61,7 @@ public record Task(String id, Rule rule, Subject subject, Season season, int ord
 
     /** {@code winter-cut@bc-1@2027}; a repeat has its number behind it. */
     static String id(Rule rule, Situation situation, int ordinal) {
-        return rule.id() + "@" + situation.subject().id() + "@" + situation.season().label()
-                + (rule.repeatDays() > 0 ? "#" + ordinal : "");
+        return situation.task(rule.id()) + (rule.repeatDays() > 0 ? "#" + ordinal : "");
     }
 
     /** How long it should take, min, where the rule or the amount says. */

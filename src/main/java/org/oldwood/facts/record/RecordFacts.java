@@ -4,7 +4,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
@@ -24,6 +26,8 @@ public final class RecordFacts extends Advisor {
         knows("days-since", (of, s) -> ofKind(of, kind -> since(kind, s)));
         knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
         knows("this-season", RecordFacts::thisSeason);
+        knows("task-skipped", (of, s) -> happened(of.flatMap(rule -> skipped(rule, s)), "skipped",
+                "is noted of %s in season %s".formatted(of.orElse(""), s.season().label())));
         knows("crops-in-bed", s -> cropsInBed(s));
         knows("ph", s -> lastField(s, EntryKind.SOIL_TEST, "ph"));
         knows("soil-test-age", s -> since(EntryKind.SOIL_TEST, s));
@@ -89,6 +93,16 @@ public final class RecordFacts extends Advisor {
         Optional<Entry> last = of.flatMap(EntryKind::find).flatMap(kind -> last(s, kind))
                 .filter(entry -> s.season().contains(entry.date()));
         return happened(last, of.orElse(""), "in season " + s.season().label());
+    }
+
+    /** The last entry that left another rule's task out, where nothing of that was done to any part of the subject. */
+    private static Optional<Entry> skipped(String rule, Situation s) {
+        List<Entry> noted = s.world().state().finished().getOrDefault(s.task(rule), List.of());
+        Set<String> out = noted.stream().flatMap(entry -> entry.ids("only").stream()).collect(Collectors.toSet());
+        boolean whole = noted.stream().allMatch(entry -> entry.kind() == EntryKind.SKIPPED)
+                && (noted.stream().anyMatch(entry -> entry.ids("only").isEmpty())
+                        || s.subject().plants().stream().allMatch(plant -> out.contains(plant.plant().id())));
+        return noted.stream().filter(entry -> whole).reduce((a, b) -> b);
     }
 
     /** What the last entry of a kind says that has a number or a word under the key. */
