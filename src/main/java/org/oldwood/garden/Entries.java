@@ -44,6 +44,19 @@ public final class Entries {
         return out;
     }
 
+    /** What an entry that sets another of its kind right was noted as at first; itself where it sets none right. */
+    public static Entry first(Entry entry, List<Entry> journal) {
+        Map<String, Entry> together = together(journal);
+        Entry first = entry;
+        String wrong = "";
+        for (int i = journal.size() - 1; i >= 0; i--) {
+            Entry each = journal.get(i);
+            wrong = first.equals(together.get(each.id())) ? each.needed("wrong") : wrong;
+            first = each.id().equals(wrong) && each.kind() == entry.kind() ? each : first;
+        }
+        return first;
+    }
+
     public static Optional<Entry> last(List<Entry> entries, EntryKind kind) { return last(entries, kind, any -> true); }
 
     /** The last of a kind that is as wanted. */

@@ -118,9 +118,11 @@ public final class GardenFolder {
         return on(day, Set.of());
     }
 
-    /** The garden on a day, had some entries never been noted. */
+    /** The garden on a day, had some entries, and what they booked, never been noted. */
     public GardenState on(LocalDate day, Set<String> without) {
-        List<Entry> counting = journal.stream().filter(entry -> !without.contains(entry.id())).toList();
+        List<Entry> counting = journal.stream().filter(
+                entry -> !without.contains(entry.id()) && entry.text("tick").filter(without::contains).isEmpty())
+                .toList();
         return new StateBuilder(garden, crops, problems).on(day, counting);
     }
 }

@@ -9,6 +9,7 @@ import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -25,7 +26,7 @@ import org.oldwood.plan.round.Rounds;
  * @param leftOut what optional rounds that were not asked for would do
  */
 record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<Item> items, List<Item> known,
-        Set<String> leftOut, Garden of) {
+        Set<String> leftOut, Garden of, List<Entry> journal) {
 
     static CalendarItems of(GardenCommand command, boolean taskByTask) throws IOException {
         GardenFolder folder = command.folder();
@@ -47,6 +48,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
             } else if (round.open() && round.kind().optional()) { leftOut.add(round.title().split("[:,]", 2)[0]); }
         }
         return new CalendarItems(new Export.Garden(garden.id(), garden.name(), Zone.of(garden.site().zoneName()),
-                folder.path(), state.finished().keySet()), state, plan, items, known, leftOut, garden);
+                folder.path(), state.finished().keySet()), state, plan, items, known, leftOut, garden,
+                folder.journal());
     }
 }

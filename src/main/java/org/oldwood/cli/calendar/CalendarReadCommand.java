@@ -21,6 +21,7 @@ import org.oldwood.cli.record.Noting;
 import org.oldwood.cli.record.Tick;
 import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.Booking;
@@ -88,11 +89,12 @@ final class CalendarReadCommand extends GardenCommand {
                 .toList();
     }
 
-    /** The ticks of earlier readings that a calendar takes back. */
+    /** The ticks of earlier readings that a calendar takes back, by their first note, which may be set right since. */
     private static List<Entry> ticks(Answer answer, CalendarItems calendar) {
         return answer.tasks().stream()
                 .flatMap(task -> calendar.state().finished().getOrDefault(task, List.of()).stream())
-                .filter(entry -> entry.kind() == EntryKind.DONE && entry.note().equals(FROM_A_CALENDAR))
+                .filter(entry -> entry.kind() == EntryKind.DONE
+                        && Entries.first(entry, calendar.journal()).note().equals(FROM_A_CALENDAR))
                 .filter(entry -> !entry.date().isAfter(answer.day())).toList();
     }
 

@@ -43,7 +43,7 @@ public final class Ticking {
     private final Map<LocalDate, Planned> plans = new HashMap<>();
     private final Set<String> told = new HashSet<>();
 
-    /** Entries that said "skipped" of work that was done after all. */
+    /** Entries that said "skipped" of work that was done after all, or that are set right. */
     private final Set<String> setAside = new HashSet<>();
 
     private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
@@ -52,6 +52,12 @@ public final class Ticking {
     private static final int EARLY_DAYS = 45;
 
     public Ticking(GardenCommand command) { this.command = command; }
+
+    /** Books as if the entry had not been noted. */
+    Ticking without(String id) {
+        setAside.add(id);
+        return this;
+    }
 
     /**
      * An entry that names a task, with those that it books; any other as it is. The task must be one that can be; a

@@ -1,0 +1,93 @@
+package org.oldwood.cli.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.cli.command.Cli;
+
+/** What stands after an entry was set right. */
+class CorrectCommandTest extends Slope {
+
+    private String last(String kind) throws IOException {
+        List<String> all = journal(kind);
+        return all.get(all.size() - 1);
+    }
+
+    /** Its feed would else be given twice. */
+    @ParameterizedTest
+    @ValueSource(strings = {"note=with a full barrow", "date=2027-03-19"})
+    void a_tick_keeps_what_it_booked(String right) throws IOException {
+        ok("note", "done", FEED, MARCH);
+        String fed = last("fed");
+        int dressings = journal("fed").size();
+        String ledger = ok("ledger", MARCH).replace("20 Mar", "19 Mar");
+        ok("correct", id(last("done")), right, MARCH);
+
+        assertThat(journal("fed")).hasSize(2 * dressings);
+        assertThat(last("fed")).contains("\"planned\":true", fed.replaceFirst(".*(\"grams\":[0-9.]+).*", "$1"));
+        assertThat(ok("ledger", MARCH).replace("20 Mar", "19 Mar")).isEqualTo(ledger);
+        ok("undo", MARCH);
+        assertThat(ok("ledger", MARCH).replace("20 Mar", "19 Mar")).isEqualTo(ledger);
+    }
+
+    @Test
+    void a_tick_keeps_the_figures_that_were_set_right_before_it() throws IOException {
+        ok("note", "done", FEED, MARCH);
+        ok("correct", id(last("fed")), "grams=77", MARCH);
+        ok("correct", id(last("done")), "note=weighed", MARCH);
+
+        assertThat(last("fed")).contains("\"grams\":77", "\"tick\":\"" + id(last("done")) + "\"")
+                .doesNotContain("planned");
+    }
+
+    @Test
+    void a_tick_of_other_plants_books_for_those() throws IOException {
+        ok("note", "done", FEED, MARCH);
+        int dressings = journal("fed").size();
+        ok("correct", id(last("done")), "only=blackcurrant-1", MARCH);
+
+        assertThat(journal("fed").subList(dressings, journal("fed").size())).isNotEmpty()
+                .allMatch(line -> line.contains("\"plant\":\"blackcurrant-1\""));
+        assertThat(ok("tasks", "--each", MARCH)).contains("3 of 4 bushes left");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"kg=1.5", "--kg=1.5", "--kg 1.5", "--kg 1500g", "kg=1500g --note=wet"})
+    void takes_what_is_right_as_a_note_takes_it(String typed) throws IOException {
+        ok("note", "picked", "blackcurrant-1", "--kg=15", "--date=2026-07-20");
+        List<String> args = new ArrayList<>(List.of("correct", id(last("picked"))));
+        args.addAll(List.of(typed.split(" ")));
+        ok(args.toArray(String[]::new));
+
+        assertThat(last("picked")).contains("\"kg\":1.5");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"kg", "--kg", "kg 3"})
+    void says_how_to_write_what_is_right(String typed) throws IOException {
+        ok("note", "picked", "blackcurrant-1", "--kg=15", "--date=2026-07-20");
+        List<String> args = new ArrayList<>(List.of("correct", id(last("picked"))));
+        args.addAll(List.of(typed.split(" ")));
+        Cli.Result result = run(args.toArray(String[]::new));
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err()).contains("what is \"kg\" to be? Write it as kg=VALUE");
+    }
+
+    @Test
+    void a_key_that_the_entry_has_not_is_no_correction() throws IOException {
+        ok("note", "picked", "blackcurrant-1", "--kg=15", "--date=2026-07-20");
+        for (String typed : List.of("kgs=", "--kgs=3")) {
+            Cli.Result result = run("correct", id(last("picked")), typed);
+            assertThat(result.exit()).isEqualTo(2);
+            assertThat(result.err().replaceAll("\\s+", " ")).contains("no key of picked \"kgs\"",
+                    "Did you mean \"kg\"?");
+        }
+        assertThat(journal("withdrawn")).isEmpty();
+    }
+}
