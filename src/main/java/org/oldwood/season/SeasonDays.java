@@ -62,9 +62,9 @@ public final class SeasonDays {
         return date.isLeapYear() && day > 59 ? day - 2 : day - 1;
     }
 
-    /** The day's place in the sun's year; the leap year's own count, whose last day stands with the one before. */
+    /** The day's place in the sun's year, as the leap year counts. */
     public static int sunDay(LocalDate date) {
-        return Math.min(date.getDayOfYear(), 365) - 1;
+        return date.getDayOfYear() - 1;
     }
 
     public Season season() { return season; }

@@ -35,8 +35,8 @@ public final class SunTimes {
         return Math.acos(Math.max(-1, Math.min(1, cosine))) * HOURS_PER_RADIAN;
     }
 
-    /** The same for all 365 days of a year; the first of January is the first. */
+    /** The same for all 366 days of a leap year; the first of January is the first. */
     public static double[] halfDays(double latitude) {
-        return IntStream.rangeClosed(1, 365).mapToDouble(day -> halfDay(latitude, day)).toArray();
+        return IntStream.rangeClosed(1, 366).mapToDouble(day -> halfDay(latitude, day)).toArray();
     }
 }

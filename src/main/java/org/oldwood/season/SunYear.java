@@ -3,7 +3,7 @@ package org.oldwood.season;
 import java.util.stream.IntStream;
 
 /**
- * The length of each day of a year of 365 at one latitude, worked out once for all seasons and crops of a garden. Days
+ * The length of each day of a leap year at one latitude, worked out once for all seasons and crops of a garden. Days
  * count from 0 for 1 January.
  */
 final class SunYear {
@@ -13,7 +13,7 @@ final class SunYear {
     /** @param latitude degrees, south negative */
     SunYear(double latitude) {
         halfDays = SunTimes.halfDays(latitude);
-        lengths = IntStream.rangeClosed(1, 365).mapToDouble(day -> DayLength.hours(latitude, day)).toArray();
+        lengths = IntStream.rangeClosed(1, 366).mapToDouble(day -> DayLength.hours(latitude, day)).toArray();
     }
 
     /** Half the time from sunrise to sunset as seen, h, as {@link SunTimes} has it. */

@@ -9,7 +9,8 @@ import org.oldwood.season.SunTimes;
  * <p>The form is the one most published chill figures were made with: the denominator of the hours before sunrise lacks
  * the "+ 1" that the evening's has, so the hour before sunrise can fall slightly below the least value of the day (1.98
  * °C for 2.00 °C in the worked day). We keep that term, since published season totals are met with it and not without
- * it; only in nights shorter than six hours, where it would fall far below, the term is put in.
+ * it; only in nights shorter than six hours, where it would fall far below, the term is put in. For the same reason
+ * yesterday's temperature at sunset is reckoned with today's day length, some minutes off.
  *
  * <p>In polar night the curve says nothing; every hour then has the mean of least and greatest. In polar day there is
  * no night and the sine goes on all round. Hours are solar time.
@@ -43,7 +44,7 @@ public final class HourlyTemperature {
         double set = 12 + half;
         double range = max[i] - min[i];
         double atSet = atSunset(min[i], max[i], half);
-        double atSetBefore = atSunset(min[before], max[before], halfDay[before]);
+        double atSetBefore = atSunset(min[before], max[before], half);
         double setBefore = 12 + halfDay[before];
         double evening = fall(24 - (set - (12 - halfDay[after])) + 1, atSet - min[after]);
         double night = 24 - (setBefore - rise);
