@@ -6,14 +6,12 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.JsonGeneratorDelegate;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
@@ -95,31 +93,34 @@ public final class JsonText {
 
     /** Indented by two spaces, with {@code \n} and without one at the end. */
     public static String indented(Object value) {
+        return indented(value, text -> text);
+    }
+
+    /** The same with every text, but no name, told in its reader's own way. */
+    public static String indented(Object value, UnaryOperator<String> own) {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
                 .withSeparators(
                         Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
                 .withObjectIndenter(LINES).withArrayIndenter(LINES);
-        try {
-            return Mapping.MAPPER.writer(printer).writeValueAsString(value);
-        } catch (JsonProcessingException e) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator out = new JsonGeneratorDelegate(FACTORY.createGenerator(text)) {
+            @Override
+            public void writeString(String word) throws IOException { super.writeString(own.apply(word)); }
+        }) {
+            Mapping.MAPPER.writer(printer).writeValue(out, value);
+        } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        return text.toString();
     }
 
     /** What a person will read of it, as JSON with every text told in their own way. */
     public static JsonNode told(Object value, UnaryOperator<String> own) {
-        return told(Mapping.MAPPER.valueToTree(value), own);
-    }
-
-    private static JsonNode told(JsonNode node, UnaryOperator<String> own) {
-        if (node instanceof ObjectNode object) {
-            object.properties().forEach(member -> member.setValue(told(member.getValue(), own)));
-        } else if (node instanceof ArrayNode array) {
-            for (int i = 0; i < array.size(); i++) {
-                array.set(i, told(array.get(i), own));
-            }
+        try {
+            return Mapping.MAPPER.readTree(indented(value, own));
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
         }
-        return node.isTextual() ? TextNode.valueOf(own.apply(node.textValue())) : node;
     }
 
     public static String line(Json value) {

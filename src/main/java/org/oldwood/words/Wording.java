@@ -35,15 +35,16 @@ public record Wording(Units units, boolean monthFirst, Optional<Boolean> south) 
 
     /** A finished text as this person reads it. */
     public String said(String text) {
-        return days(units.said(half(text)));
+        return days(units.said(ofItsHalf(text)));
     }
 
     /** A finished page of HTML as this person reads it. */
     public String saidOnPage(String page) {
-        return days(units.saidOnPage(half(page)));
+        return days(units.saidOnPage(ofItsHalf(page)));
     }
 
-    private String half(String text) {
+    /** A finished text by the half of the earth alone, in metric units with the day before the month. */
+    public String ofItsHalf(String text) {
         if (south.isEmpty() || !text.contains("n the south")) { return text; }
         String month = MONTH.matcher(text).replaceAll(south.get() ? "$2" : "$1");
         return ASIDE.matcher(month)

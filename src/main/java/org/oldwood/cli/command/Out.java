@@ -30,7 +30,7 @@ public final class Out {
         writer = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
     }
 
-    /** From now on, what a person reads is told so; JSON and tables for other programs never are. */
+    /** From now on, what a person reads is told so; JSON and tables for other programs only by the half of the earth. */
     public void tellIn(Wording told) {
         wording = told;
     }
@@ -82,7 +82,7 @@ public final class Out {
 
     /** A record as JSON, indented, with a line end after it; it says in which units its amounts are. */
     public Out json(Record value) {
-        String text = JsonText.indented(value);
+        String text = JsonText.indented(value, wording::ofItsHalf);
         try (Writer json = Safe.json(writer)) {
             json.write(text.startsWith(OBJECT) ? OBJECT + UNITS + text.substring(OBJECT.length()) : text);
         } catch (IOException e) {
