@@ -43,7 +43,7 @@ public final class SeasonDays {
             date = date.plusDays(1);
         }
         for (WeatherDay day : place.weather().between(first, first.plusDays(DAYS - 1L))) {
-            if (day.minC().isPresent() && day.maxC().isPresent()) {
+            if (day.hasTemperatures()) {
                 int i = index(day.date());
                 min[i] = day.minC().getAsDouble();
                 max[i] = day.maxC().getAsDouble();

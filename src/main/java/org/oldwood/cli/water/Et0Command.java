@@ -114,7 +114,7 @@ public final class Et0Command extends GardenCommand {
         refuseIf(folder.isEmpty(),
                 "give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days");
         Optional<WeatherDay> measured = Planning.weather(folder.get(), today()).on(date)
-                .filter(each -> each.minC().isPresent() && each.maxC().isPresent());
+                .filter(WeatherDay::hasTemperatures);
         if (measured.isPresent()) {
             alsoTaken.add("temperatures from weather.csv");
             return measured.get();

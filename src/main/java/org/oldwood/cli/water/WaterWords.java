@@ -70,8 +70,8 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
         double driest = total - account.now().driestMm();
         double wettest = total - account.now().wettestMm();
         String unsure = wettest - driest < 2 ? ""
-                : ", %s to %s mm by how much fell on days whose rain was not measured".formatted(Words.whole(driest),
-                        Words.whole(wettest));
+                : ", %s to %s mm by what fell and was drawn on days that were not measured"
+                        .formatted(Words.whole(driest), Words.whole(wettest));
         out.paragraph(2,
                 "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
                         .formatted(state.date(), Words.whole(total - days.depletion(today)), Words.whole(total),

@@ -2,6 +2,7 @@ package org.oldwood.craft.water;
 
 import java.time.LocalDate;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the arrays it is given;
@@ -44,6 +45,13 @@ public final class WeatherSeries {
             }
         }
         return new WeatherSeries(first, et0, fell, in);
+    }
+
+    /** The same days with the reference evapotranspiration times a factor on some of them. */
+    public WeatherSeries withUseTimes(double factor, IntPredicate days) {
+        double[] used = IntStream.range(0, et0.length).mapToDouble(i -> days.test(i) ? factor * et0[i] : et0[i])
+                .toArray();
+        return new WeatherSeries(first, used, rain, soaked);
     }
 
     public LocalDate first() { return first; }

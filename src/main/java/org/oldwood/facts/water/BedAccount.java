@@ -25,6 +25,7 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
 
 /**
  * One bed's account over the days that {@link GardenWater} looks at.
@@ -58,13 +59,18 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         state.entries().stream().filter(entry -> entry.kind() == EntryKind.MOISTURE).forEach(
                 entry -> note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note)));
         double spread = figures.figure("rainSpread").is();
+        double use = figures.figure("useSpread").is();
         int last = weather.index(today);
-        IntPredicate unknown = day -> day <= last && measured.on(weather.first().plusDays(day))
-                .flatMap(each -> each.rainMm().stream().boxed().findFirst()).isEmpty();
+        IntPredicate noRain = day -> day <= last
+                && measured.on(weather.first().plusDays(day)).filter(each -> each.rainMm().isPresent()).isEmpty();
+        IntPredicate noWarmth = day -> day <= last
+                && measured.on(weather.first().plusDays(day)).filter(WeatherDay::hasTemperatures).isEmpty();
         WaterAccount account = new WaterAccount(soil.water());
         WaterDays days = account.run(weather, coefficient, events, 0);
-        WaterDays drier = account.run(weather.withRainTimes(1 - spread, unknown), coefficient, events, 0);
-        WaterDays wetter = account.run(weather.withRainTimes(1 + spread, unknown), coefficient, events, 0);
+        WaterDays drier = account.run(weather.withRainTimes(1 - spread, noRain).withUseTimes(1 + use, noWarmth),
+                coefficient, events, 0);
+        WaterDays wetter = account.run(weather.withRainTimes(1 + spread, noRain).withUseTimes(1 - use, noWarmth),
+                coefficient, events, 0);
         Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
         return new BedAccount(state, soil, days, today, now, weather, spread, remarks);
     }

@@ -65,7 +65,7 @@ public final class Weather {
         List<WeatherDay> days = between(from, to);
         long all = Math.max(0, to.toEpochDay() - from.toEpochDay() + 1);
         long rain = all - days.stream().filter(day -> day.rainMm().isPresent()).count();
-        long warmth = all - days.stream().filter(day -> day.minC().isPresent() && day.maxC().isPresent()).count();
+        long warmth = all - days.stream().filter(WeatherDay::hasTemperatures).count();
         if (rain + warmth > 0) {
             words.add(
                     "of the %s days from %s to %s weather.csv lacks the rain of %s and the temperatures of %s: the climate's means stand for them"

@@ -13,6 +13,11 @@ import java.util.OptionalDouble;
  */
 public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {
 
+    /** Whether both temperatures were measured. */
+    public boolean hasTemperatures() {
+        return minC.isPresent() && maxC.isPresent();
+    }
+
     /** This day, and where it was not measured the other. */
     WeatherDay over(WeatherDay other) {
         return new WeatherDay(date, minC.isPresent() ? minC : other.minC, maxC.isPresent() ? maxC : other.maxC,

@@ -40,8 +40,7 @@ public final class WeatherMeans {
     private void count(YearMonth of, List<WeatherDay> days) {
         int least = of.lengthOfMonth() - (int) rules.mostMissingDays().is();
         int at = of.getMonthValue() - 1;
-        List<WeatherDay> warmth = days.stream().filter(day -> day.minC().isPresent() && day.maxC().isPresent())
-                .toList();
+        List<WeatherDay> warmth = days.stream().filter(WeatherDay::hasTemperatures).toList();
         if (warmth.size() >= least) {
             max.add(at, mean(warmth, WeatherDay::maxC));
             min.add(at, mean(warmth, WeatherDay::minC));

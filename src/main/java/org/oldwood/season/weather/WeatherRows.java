@@ -128,15 +128,13 @@ final class WeatherRows {
         WeatherDay before = days.putIfAbsent(day.date(), day);
         if (before == null) {
             lines.put(day.date(), line);
-            notMeasured += lacksTemperature(day) ? 1 : 0;
+            notMeasured += day.hasTemperatures() ? 0 : 1;
         } else if (before.equals(day)) {
             repeated++;
         } else {
             problem("day-twice days", line, day.date(), lines.getOrDefault(day.date(), 0));
         }
     }
-
-    static boolean lacksTemperature(WeatherDay day) { return day.minC().isEmpty() || day.maxC().isEmpty(); }
 
     private OptionalDouble number(String text, String name, int line) {
         String plain = (decimalCommas ? text.replace(',', '.') : text).toLowerCase(Locale.ROOT);
@@ -162,7 +160,7 @@ final class WeatherRows {
             problem("impossible-weather units", line, shown(day));
             return false;
         }
-        if (day.minC().isPresent() && day.maxC().isPresent() && day.minC().getAsDouble() > day.maxC().getAsDouble()) {
+        if (day.hasTemperatures() && day.minC().getAsDouble() > day.maxC().getAsDouble()) {
             swapped++;
             problem("least-above-greatest of-weather", line, shown(day));
             return false;

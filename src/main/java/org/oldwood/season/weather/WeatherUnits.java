@@ -77,7 +77,7 @@ public enum WeatherUnits {
     }
 
     private static double warmer(Weather weather, Months meansC, WeatherUnits units) {
-        return weather.days().stream().filter(day -> !WeatherRows.lacksTemperature(day))
+        return weather.days().stream().filter(WeatherDay::hasTemperatures)
                 .mapToDouble(day -> units.celsius((day.minC().getAsDouble() + day.maxC().getAsDouble()) / 2)
                         - meansC.in(day.date().getMonthValue()))
                 .average().orElse(0);

@@ -32,18 +32,22 @@ class WaterWeatherTest {
     }
 
     @Test
-    void weather_that_stops_or_lacks_rain_is_told_and_makes_the_account_less_sure() throws IOException {
-        weather(9, true);
+    void weather_that_stops_or_lacks_something_is_told_and_makes_the_account_less_sure() throws IOException {
+        weather(9, "12,24,1");
         assertThat(july("water")).doesNotContain("Note:");
         double sure = unsure();
 
-        weather(0, true);
+        weather(0, "12,24,1");
         assertThat(july("water")).contains("Note: weather.csv ends on 2026-06-30");
         assertThat(july("check")).contains("weather.csv ends on 2026-06-30");
         assertThat(unsure()).isGreaterThan(sure);
 
-        weather(9, false);
+        weather(9, "12,24,");
         assertThat(july("water")).contains("lacks the rain of 39 and the temperatures of 0");
+        assertThat(unsure()).isGreaterThan(sure);
+
+        weather(9, ",,1");
+        assertThat(july("water")).contains("lacks the rain of 0 and the temperatures of 39");
         assertThat(unsure()).isGreaterThan(sure);
     }
 
@@ -61,12 +65,11 @@ class WaterWeatherTest {
         assertThat(july("water")).contains("it holds about", "is taken from the weather stations around");
     }
 
-    private void weather(int ofJuly, boolean rain) throws IOException {
+    private void weather(int ofJuly, String day) throws IOException {
         StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
         LocalDate last = LocalDate.of(2026, 6, 30).plusDays(ofJuly);
-        for (LocalDate day = LocalDate.of(2026, 6, 1); !day.isAfter(last); day = day.plusDays(1)) {
-            days.append(day).append(rain ? ",12,24,1\n" : ",12,24,\n");
-        }
+        LocalDate.of(2026, 6, 1).datesUntil(last.plusDays(1))
+                .forEach(date -> days.append(date).append(",").append(day).append("\n"));
         Files.writeString(folder.resolve("weather.csv"), days);
     }
 
