@@ -40,7 +40,7 @@ public final class Cautions {
      * @param tasks the kinds of work that it concerns
      * @param tags the tools and materials, one of which must be in hand
      * @param crops the crops that it concerns, beside those of {@code groups}
-     * @param countries ISO 3166 codes, {@code EU}, or parts of a country
+     * @param countries ISO 3166 codes, {@code EU}, or parts of a country; all but these where a minus is before each
      * @param months the months of the north in which it holds
      */
     public record Caution(String id, @Key(least = 1, most = 3, otherwise = 2) int gravity, int place, String line,
@@ -59,6 +59,12 @@ public final class Cautions {
         private boolean grows(Collection<Crop> grown) {
             return (crops.isEmpty() && groups.isEmpty()) || grown.isEmpty()
                     || grown.stream().anyMatch(crop -> crop.isAmong(crops) || groups.contains(crop.group()));
+        }
+
+        private boolean holdsIn(Set<String> here) {
+            boolean allBut = countries.stream().anyMatch(code -> code.startsWith("-"));
+            return countries.isEmpty()
+                    || allBut == here.stream().map(code -> allBut ? "-" + code : code).noneMatch(countries::contains);
         }
 
         private boolean holdsBetween(Window window, Hemisphere hemisphere) {
@@ -123,10 +129,9 @@ public final class Cautions {
     /** All that hold for a job, the gravest first. */
     public List<Caution> of(Job job) {
         Optional<Set<String>> here = job.site.map(site -> countries.get(site.zoneName()));
-        return ranked(byId.values().stream().filter(caution -> caution.isFor(job) && caution.grows(job.crops)).filter(
-                caution -> caution.countries.isEmpty() || here.isEmpty() || meets(caution.countries, here.get()))
-                .filter(caution -> job.window.isEmpty() || job.site.isEmpty()
-                        || caution.holdsBetween(job.window.get(), job.site.get().hemisphere()))
+        return ranked(byId.values().stream().filter(caution -> caution.isFor(job) && caution.grows(job.crops))
+                .filter(caution -> here.map(caution::holdsIn).orElse(true)).filter(caution -> job.window.isEmpty()
+                        || job.site.isEmpty() || caution.holdsBetween(job.window.get(), job.site.get().hemisphere()))
                 .toList());
     }
 

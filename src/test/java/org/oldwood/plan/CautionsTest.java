@@ -41,6 +41,12 @@ class CautionsTest {
         @Override
         public String toString() { return "%s (%s)".formatted(id, source); }
 
+        boolean reaches(Set<String> here) {
+            boolean allBut = countries.stream().anyMatch(code -> code.startsWith("-"));
+            boolean among = here.stream().anyMatch(code -> countries.contains(allBut ? "-" + code : code));
+            return countries.isEmpty() || among != allBut;
+        }
+
         boolean grows(Crop crop) {
             return crops.isEmpty() || crops.contains(crop.group())
                     || crop.isAmong(List.copyOf(crops.stream().filter(name -> !GROUPS.contains(name)).toList()));
@@ -122,8 +128,8 @@ class CautionsTest {
                 "Africa/Johannesburg:ZA");
         for (String place : places) {
             String[] zone = place.split(":", -1);
-            assertThat(told(row.id(), row.tasks(), row.tags(), "", zone[0], YEAR)).as(zone[0]).isEqualTo(
-                    row.countries().isEmpty() || words(zone[1]).stream().anyMatch(row.countries()::contains));
+            assertThat(told(row.id(), row.tasks(), row.tags(), "", zone[0], YEAR)).as(zone[0])
+                    .isEqualTo(row.reaches(words(zone[1])));
         }
         for (int month = 1; month <= 12; month++) {
             Window window = window("2026-%02d-10".formatted(month), "2026-%02d-20".formatted(month));
@@ -136,6 +142,15 @@ class CautionsTest {
                         .isEqualTo(south >= Integer.parseInt(span[0]) && south <= Integer.parseInt(span[1]));
             }
         }
+    }
+
+    /** What nobody looked up for a country is told there in words that send to its own law and offices. */
+    @ParameterizedTest
+    @CsvSource({"Asia/Tokyo, cuttings, breeders-rights-law", "America/Lima, cuttings, breeders-rights-law",
+            "Asia/Tokyo, plant, cables", "Europe/Berlin, pick, poison", "America/Toronto, pick, poison"})
+    void no_country_is_left_without_a_general_word(String zone, String work, String caution) {
+        assertThat(told(caution, List.of(work), List.of("spade"), "", zone, YEAR)).isTrue();
+        assertThat(told(caution, List.of(work), List.of("spade"), "", "America/Chicago", YEAR)).isFalse();
     }
 
     /** The work and the tools of each rule, as its title and text have them. */
