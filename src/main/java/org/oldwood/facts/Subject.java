@@ -16,6 +16,11 @@ public sealed interface Subject {
     /** For people: {@code blackcurrant bc-1}. */
     String words();
 
+    /** Where several of a kind are told together: a bush by its id, as on its label. */
+    default String label() {
+        return this instanceof OnePlant ? id() : words();
+    }
+
     /** {@code plant}, {@code stand}, {@code bed}, {@code lot} or {@code garden}. */
     default String kind() {
         return this instanceof OnePlant ? "plant"

@@ -2,6 +2,7 @@ package org.oldwood.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -86,5 +87,27 @@ public final class Words {
         int last = items.size() - 1;
         return last < 1 ? String.join("", items)
                 : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    /** As {@link #list}; three names and more that number on are told by their ends: {@code bc-1 to bc-6}. */
+    public static String names(List<String> names) {
+        List<String> told = new ArrayList<>(names);
+        for (int first = 0; first < told.size(); first++) {
+            int end = first + 1;
+            while (end < told.size() && follows(told.get(end - 1), told.get(end))) {
+                end++;
+            }
+            if (end - first > 2) {
+                told.set(first, told.get(first) + " to " + told.get(end - 1));
+                told.subList(first + 1, end).clear();
+            }
+        }
+        return list(told);
+    }
+
+    private static boolean follows(String name, String next) {
+        String before = name.replaceFirst("\\d{1,8}$", "");
+        return before.length() < name.length()
+                && next.equals(before + (Integer.parseInt(name.substring(before.length())) + 1));
     }
 }

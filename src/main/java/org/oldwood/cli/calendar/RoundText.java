@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.oldwood.facts.Purchase;
-import org.oldwood.facts.Subject;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
@@ -139,7 +138,7 @@ final class RoundText {
         List<String> together = new ArrayList<>();
         List<String> names = titles.stream()
                 .map(title -> title.substring(before.length(), title.length() - after.length())).toList();
-        together.add("%s%s%s".formatted(before, Words.list(names), after));
+        together.add("%s%s%s".formatted(before, Words.names(names), after));
         List<List<Task>> each = List.copyOf(byTitle.values());
         for (int i = 0; i < names.size(); i++) {
             String more = amount(each.get(i).get(0)) + days(each.get(i));
@@ -148,10 +147,8 @@ final class RoundText {
         return String.join("", together).length() < String.join("", apart).length() ? together : apart;
     }
 
-    /** A bush is called by its id, as on its label. */
     private static String title(Task task) {
-        Subject subject = task.subject();
-        return subject.kind().equals("plant") ? task.title().replace(subject.words(), subject.id()) : task.title();
+        return task.title().replace(task.subject().words(), task.subject().label());
     }
 
     /** With what all begin, up to a space and the marks beside it. */

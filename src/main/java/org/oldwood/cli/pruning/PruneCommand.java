@@ -1,6 +1,8 @@
 package org.oldwood.cli.pruning;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
@@ -12,10 +14,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Out;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
@@ -31,6 +35,7 @@ import org.oldwood.plan.Cautions;
 import org.oldwood.report.TaskWords;
 import org.oldwood.season.Season;
 import org.oldwood.store.Problems;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -83,12 +88,21 @@ public final class PruneCommand extends GardenCommand {
         }
         Map<String, Crop> crops = new LinkedHashMap<>();
         DoubleSummaryStatistics minutes = new DoubleSummaryStatistics();
+        List<String> names = new ArrayList<>();
+        String told = "";
         // the sheets are let go one by one: those of a large garden would take more room than its record
-        sheets.forEach(sheet -> {
-            sheet.print(out(), outlook);
+        for (PruneSheet sheet : (Iterable<PruneSheet>) sheets::iterator) {
+            String page = page(sheet);
+            if (!page.equals(told)) {
+                print(names, told);
+                names.clear();
+                told = page;
+            }
+            names.add(sheet.title());
             crops.put(sheet.one().crop().id(), sheet.one().crop());
             minutes.accept(sheet.minutes().orElse(0.0));
-        });
+        }
+        print(names, told);
         if (minutes.getCount() > 1 && minutes.getSum() > 0) {
             out().paragraph(0, "The winter's work on all %s takes %s; tasks spreads it over the days you work."
                     .formatted(minutes.getCount(), TaskWords.minutes(minutes.getSum())));
@@ -97,6 +111,24 @@ public final class PruneCommand extends GardenCommand {
                 folderIfAny().map(folder -> folder.garden().site()), Optional.empty());
         Cautions.lines(Cautions.read(documents()).of(job)).forEach(line -> tell("Take care: " + line));
         return 0;
+    }
+
+    /** All but the name, so that plants one after another of which the same is said are told once. */
+    private String page(PruneSheet sheet) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Out page = new Out(bytes);
+        page.tellIn(wording());
+        sheet.print(page, outlook);
+        page.flush();
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+
+    private void print(List<String> names, String page) {
+        int end = page.indexOf('\n');
+        if (end >= 0) {
+            out().paragraph(0, Words.names(names) + (names.size() > 1 ? ", each" : "") + page.substring(0, end))
+                    .write(page.substring(end + 1));
+        }
     }
 
     private PruneSheet given() throws IOException {
@@ -200,7 +232,9 @@ public final class PruneCommand extends GardenCommand {
     private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
         SortedMap<String, Stems> past = Futures.labelled(one.past().taken(), state.garden().hemisphere());
         return sheet(new Subject.OnePlant(plant, one.crop(), state.bed(plant.plant().bed()).orElseThrow()).words(), one,
-                minutes.of(List.of(plant), one.crop(), one.form(), "winter"), past, List.of(Futures.said(past)));
+                minutes.of(List.of(plant), one.crop(), one.form(),
+                        one.cut().life() == StageOfLife.FIRST_YEAR ? "planting" : "winter"),
+                past, List.of(Futures.said(past)));
     }
 
     private boolean chosen(PlantState plant) {

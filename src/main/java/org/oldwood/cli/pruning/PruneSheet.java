@@ -63,9 +63,10 @@ record PruneSheet(String title, PruningCase one, Optional<Double> minutes, Futur
         return one.bush().isEmpty() ? Map.of() : futures.of(one);
     }
 
+    /** All but its title. */
     void print(Out out, boolean withOutlook) {
         Cut cut = one.cut();
-        out.line(title + " (" + life().words() + ", way: " + one.school().id() + ")");
+        out.line(" (" + life().words() + ", way: " + one.school().id() + ")");
         out.paragraph(2, todo());
         if (one.bush().isPresent() && cut.before().total() > 0) {
             CutWords.bars(cut).forEach(out::line);

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -44,6 +45,7 @@ public final class TasksCommand extends GardenCommand {
     private static final int MOST_MISSED = 10;
     private static final int MOST_CAUTIONS = 2;
     private static final String MISSED = "missed";
+    private static final String GAP = "{}";
 
     @Parameters(arity = "0..1", paramLabel = "WHICH")
     Optional<String> which = Optional.empty();
@@ -190,14 +192,28 @@ public final class TasksCommand extends GardenCommand {
             say(4, "%s more on the sheet, and by oldwood why %s.", cautions.size() - MOST_CAUTIONS, round.id());
         }
         List<Task> later = round.later();
-        round.tasks().stream().filter(task -> !later.contains(task)).forEach(task -> tell(task, ""));
-        later.forEach(task -> tell(task, "later: "));
-        round.finished().forEach(task -> tell(task, state(task)));
+        Map<List<String>, List<Task>> alike = new LinkedHashMap<>();
+        Stream.of(round.due(), later, round.finished()).flatMap(List::stream).forEach(task -> alike
+                .computeIfAbsent(said(task, later.contains(task) ? "later: " : state(task)), key -> new ArrayList<>())
+                .add(task));
+        alike.forEach((said, tasks) -> tell(said.get(0), tasks));
     }
 
-    private void tell(Task task, String state) {
-        out().hanging("  - ", 4, state + TaskWords.headline(task));
-        out().paragraph(4, "%s  %s".formatted(TaskWords.window(task), task.id()));
+    /** What is said of a task, with a gap for what it is done to, and when. */
+    private static List<String> said(Task task, String state) {
+        return List.of(state + TaskWords.headline(task).replace(task.subject().words(), GAP), TaskWords.window(task),
+                task.rule().id());
+    }
+
+    /** Tasks that differ only in what they are done to, as one. */
+    private void tell(String headline, List<Task> alike) {
+        Task first = alike.get(0);
+        int more = alike.size() - 1;
+        String names = more == 0 ? first.subject().words()
+                : Words.names(alike.stream().map(task -> task.subject().label()).toList());
+        out().hanging("  - ", 4, headline.replace(GAP, names));
+        out().paragraph(4, "%s  %s%s".formatted(TaskWords.window(first), first.id(),
+                more == 0 ? "" : ", and %s like it".formatted(more)));
     }
 
     /** What was not done in its time, in a block of its own. */

@@ -91,9 +91,10 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
         static final Labour NONE = new Labour(Optional.empty(), Optional.empty(), Optional.empty());
         static final List<String> UNITS = List.of("min/bush", "min/m");
 
-        /** The figure for a time of work; {@code renovation} takes as long as {@code winter}. */
+        /** The figure for a time of work; {@code renovation} takes as long as {@code winter}, planting far less. */
         public Optional<Figure> of(String time) {
             return switch (time) {
+                case "planting" -> Optional.empty();
                 case "summer" -> summer;
                 case "canes" -> canes;
                 default -> winter;

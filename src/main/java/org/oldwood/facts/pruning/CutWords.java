@@ -76,6 +76,8 @@ public final class CutWords {
         return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
     }
 
+    static String young() { return TEXTS.get("todo.young"); }
+
     /** What to do with a plant whose stems or canes were not counted, and of which so many are to stay. */
     static String uncounted(FormPruning form, School school, Stems target) {
         int stay = target.total();

@@ -61,9 +61,10 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
 
     private Amount uncounted(Cut cut, String time) {
         List<String> lines = new ArrayList<>();
-        if (one.toLeave() > 0) { lines.add("Not counted yet: note the count, and the cut list says how many go."); }
+        int leave = one.isTooYoung() ? 0 : one.toLeave();
+        if (leave > 0) { lines.add("Not counted yet: note the count, and the cut list says how many go."); }
         lines.addAll(looks());
-        return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
+        return amount(cut, time, leave, one.form().counted() + " to leave", one.toDo(), lines)
                 .withLines(lines(lines, cut, time)).withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
     }
 

@@ -198,8 +198,11 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** What to do with a plant whose stems or canes were not counted. */
     public String toDo() {
-        return CutWords.uncounted(form, school, school.target(blank));
+        return isTooYoung() ? CutWords.young() : CutWords.uncounted(form, school, school.target(blank));
     }
+
+    /** Whether no sound wood of it is cut yet. */
+    boolean isTooYoung() { return school.isTooYoung(blank); }
 
     /** What an outlook rests on; empty where no figure of new shoots is known. */
     public Optional<Outlook.Basis> basis() {

@@ -54,8 +54,10 @@ public final class Rounds {
                 task -> kind(task.rule()).round(task, state.date()), LinkedHashMap::new, Collectors.toList()));
         List<Round> wanted = new ArrayList<>();
         List<Round> rounds = new ArrayList<>();
+        Map<String, Integer> way = new HashMap<>();
+        state.walked().forEach(plant -> way.put(plant.plant().id(), way.size()));
         together.forEach((id, tasks) -> {
-            Round round = round(id, tasks, state);
+            Round round = round(id, tasks, state, way);
             (round.wanted(state.wishes()) ? wanted : rounds).add(round);
         });
         // what nobody asks for takes no day from what is asked for
@@ -64,10 +66,16 @@ public final class Rounds {
         return rounds;
     }
 
-    private Round round(String id, List<Task> all, GardenState state) {
+    /** @param way where each plant comes as one walks */
+    private Round round(String id, List<Task> all, GardenState state, Map<String, Integer> way) {
         RoundKind kind = kind(all.get(0).rule());
         List<Task> walked = new ArrayList<>(all);
-        walked.sort(Comparator.comparing(Rounds::bed).thenComparing(task -> aroundThePlants(kind, task))
+        List<String> beds = List.copyOf(state.beds().keySet());
+        walked.sort(Comparator
+                .comparing((Task task) -> task.subject().bed().map(in -> beds.indexOf(in.bed().id())).orElse(-1))
+                .thenComparing(task -> aroundThePlants(kind, task))
+                .thenComparingInt(task -> task.subject().plants().stream()
+                        .mapToInt(plant -> way.getOrDefault(plant.plant().id(), -1)).min().orElse(-1))
                 .thenComparing(task -> task.subject().id()).thenComparingInt(task -> kind.order(task.rule()))
                 .thenComparing(Task::id));
         List<Task> open = walked.stream().filter(task -> task.state() == Task.State.OPEN).toList();
@@ -99,6 +107,4 @@ public final class Rounds {
     private static boolean aroundThePlants(RoundKind kind, Task task) {
         return task.subject().kind().equals("bed") && kind.order(task.rule()) > 0;
     }
-
-    private static String bed(Task task) { return task.subject().bed().map(bed -> bed.bed().id()).orElse(""); }
 }

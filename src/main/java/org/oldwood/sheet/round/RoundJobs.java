@@ -107,7 +107,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
             if (!open.isEmpty() && all <= MOST_BOXES) {
                 open.forEach(plant -> boxes.add(new Box(id, plant, "")));
             } else {
-                boxes.add(new Box(id, tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task)));
+                boxes.add(new Box(id, tasks.size() == 1 ? "" : task.subject().label(), said ? "" : inWords(task)));
             }
         }
         return boxes;
@@ -132,9 +132,5 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     /** The amount, but for a cut that has its card on the page. */
     private String inWords(Task task) {
         return drawn.contains(task.id()) ? "as on the card" : task.amount().map(TaskWords::inWords).orElse("");
-    }
-
-    private static String whom(Task task) {
-        return task.subject().kind().equals("plant") ? task.subject().id() : task.subject().words();
     }
 }
