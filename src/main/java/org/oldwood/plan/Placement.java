@@ -203,7 +203,9 @@ final class Placement {
     }
 
     private static boolean isFrozen(Situation.World world, Rule rule, LocalDate day) {
-        return rule.notInFrost() && world.stages().climate().filter(climate -> climate.freezesGround(day)).isPresent();
+        return world.stages().climate().filter(
+                climate -> rule.openGround() && climate.freezesGround(day) || rule.notInFrost() && climate.freezes(day))
+                .isPresent();
     }
 
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {

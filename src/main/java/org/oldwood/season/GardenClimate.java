@@ -44,8 +44,13 @@ public final class GardenClimate {
         return place.dailyMaxC().on(day % 365);
     }
 
-    /** Whether the ground is as a rule frozen on a day. */
+    /** Whether the ground is as a rule frozen on a day: hard frost is over some weeks before it opens. */
     public boolean freezesGround(LocalDate date) {
+        return freezes(date) || freezes(date.minusDays(Math.round(methods.frost().groundOpensAfter().is())));
+    }
+
+    /** Whether a day as a rule has hard frost. */
+    public boolean freezes(LocalDate date) {
         int day = SeasonDays.normalDay(date);
         return (normalMinC(day) + normalMaxC(day)) / 2 < methods.frost().groundBelow().is();
     }

@@ -50,9 +50,10 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
      * @param watchAbove the years in 100 above which frost in flower is worth watching for
      * @param datePlusMinus how far the middle last and first frost may be off
      * @param groundBelow the normal daily mean below which work waits for a thaw, °C
+     * @param groundOpensAfter how much longer work in the ground waits
      */
     public record Frost(Figure nightSpread, Figure afterPetalFall, Figure watchAbove, Figure datePlusMinus,
-            Figure groundBelow) {}
+            Figure groundBelow, Figure groundOpensAfter) {}
 
     /** When a garden's own measured days make a mean year, and from how many years on it is no mere makeshift. */
     public record Means(Figure mostMissingDays, Figure leastYears, Figure trustedYears) {}

@@ -1,6 +1,5 @@
 package org.oldwood.craft.mulching;
 
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
-import org.oldwood.store.IsoDate;
 import org.oldwood.store.RecordException;
 
 /** The figures of mulching ({@code mulching.json}) and the materials for it. */
@@ -20,9 +18,9 @@ public final class MulchTables {
 
     private static final String ANY_GROUP = "otherwise";
     private static final List<String> FIGURES = List.of("barrow", "bag", "extraNitrogen", "extraNitrogenBlueberry",
-            "extraNitrogenSeasons", "richTimes", "compostMost", "topUpAt", "layMost");
+            "extraNitrogenSeasons", "richTimes", "compostMost", "topUpAt", "layMost", "laidUntil");
 
-    private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay", "laidUntil");
+    private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay");
 
     private final Map<String, Mulch> mulches = new LinkedHashMap<>();
     private final Map<String, Underlay> underlays = new LinkedHashMap<>();
@@ -97,11 +95,6 @@ public final class MulchTables {
         String id = usual.get(what);
         if (id == null) { throw new IllegalArgumentException("mulching.json has no usual " + what); }
         return id;
-    }
-
-    /** The last day in the north on which a layer of the season is laid; as the rule has it. */
-    public MonthDay laidUntil() {
-        return IsoDate.monthDay(usual("laidUntil"));
     }
 
     /** A single figure by its name in the document. */

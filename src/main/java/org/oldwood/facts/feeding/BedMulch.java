@@ -12,6 +12,7 @@ import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -56,7 +57,8 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
      */
     static Nutrients brings(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
-        LocalDate last = s.season().day(books.mulches().laidUntil());
+        LocalDate last = s.world().stages().day(s.subject().crop().orElseThrow(), s.season(), Stage.BUD_BURST)
+                .plusDays(Math.round(books.mulches().figure("laidUntil").is()));
         boolean laid = bed.entries().stream()
                 .anyMatch(entry -> entry.kind() == EntryKind.MULCHED && s.season().contains(entry.date()));
         if (laid || last.isBefore(s.world().today()) || bed.plants().isEmpty()) { return Nutrients.NONE; }

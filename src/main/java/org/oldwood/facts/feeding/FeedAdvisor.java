@@ -1,6 +1,5 @@
 package org.oldwood.facts.feeding;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -30,14 +29,13 @@ import org.oldwood.facts.Subject;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.Season;
-import org.oldwood.store.IsoDate;
 import org.oldwood.words.Words;
 
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
  * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code second-due}, with the
  * rest that the second dressing brings, by its worth in nitrogen; {@code latest-feed}, the last good
- * day for the nitrogen of the next dressing, or the day of the year that the rule names where that is earlier; {@code latest-second-feed}, that of the second, be the first given or not.
+ * day for the nitrogen of the next dressing; {@code latest-second-feed}, that of the second, be the first given or not.
  * Amounts: {@code feed-first}, {@code feed-second} and, for tubs, {@code feed-tub}.
  */
 public final class FeedAdvisor extends Advisor {
@@ -82,8 +80,8 @@ public final class FeedAdvisor extends Advisor {
         knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
         knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
         knows("second-due", s -> fact(s, of -> due(s, of.stand(), due -> due.n() + rest(books(s), of.from(1)))));
-        knows("latest-feed", (day, s) -> noLaterThan(day, s,
-                fact(s, of -> latest(s, of.stand(), of.from(of.stand().begun(books(s), s.season()) ? 1 : 0)))));
+        knows("latest-feed",
+                s -> fact(s, of -> latest(s, of.stand(), of.from(of.stand().begun(books(s), s.season()) ? 1 : 0))));
         knows("latest-second-feed", s -> fact(s, of -> latest(s, of.stand(), of.from(1))));
         measures("feed-first", s -> dressing(s, 0));
         measures("feed-second", s -> dressing(s, 1));
@@ -109,18 +107,6 @@ public final class FeedAdvisor extends Advisor {
     private static double rest(FeedingBooks books, Budget budget) {
         Nutrients useful = budget.next().map(plan -> useful(plan, budget)).orElse(Nutrients.NONE);
         return (useful.sum() - useful.n()) / books.tables().limits().nitrogenWeight().is();
-    }
-
-    /** Nor after a day of the year, {@code 05-24}: from then on the next dressing gives all that is left. */
-    private static Fact noLaterThan(Optional<String> monthDay, Situation s, Fact latest) {
-        if (monthDay.isEmpty()) { return latest; }
-        try {
-            LocalDate end = s.season().day(IsoDate.monthDay(monthDay.get()));
-            return latest.day().filter(day -> !day.isAfter(end)).isPresent() ? latest
-                    : Fact.day(end, "the day before the second dressing's time, " + end);
-        } catch (DateTimeException e) {
-            return Fact.unknown("\"%s\" is no day of the year, 05-24 for example".formatted(monthDay.get()));
-        }
     }
 
     private Fact latest(Situation s, StandFeed stand, Budget budget) {

@@ -39,8 +39,7 @@ class FeedCommandTest {
         // 10 g N/m2 where the soil is not known, 12.5 % N of which 66 % count: 485 g on 4 m2
         assertThat(flat(result.out()))
                 .contains("Need N 10, P2O5 4, K2O 12, MgO 5 g/m² a year, by British tables (RB209)")
-                .contains("at bud burst: 240 g of dried blood")
-                .contains("in early June (December in the south): 240 g of dried blood")
+                .contains("at bud burst: 240 g of dried blood").contains("after flowering: 240 g of dried blood")
                 .contains("no material at hand brings more than a trace of potash and magnesia")
                 .contains("no later than 30 June").contains("Never mix lime or ash with ammonium or animal feeds")
                 .contains("ocal rules").contains("The product label comes first").doesNotContain("Raw manure");
@@ -55,13 +54,13 @@ class FeedCommandTest {
         String feed = flat(feed("--garden", "own").out());
         String mulch = flat(Cli.in(folder).run("mulch", "--garden", "own", "--today", "2026-06-01").out());
 
-        assertThat(feed).contains("in early December: ", "no later than 30 December").doesNotContain("June",
+        assertThat(feed).contains("after flowering: ", "no later than 30 December").doesNotContain("June",
                 "in the south", "Great Britain");
         // what lapsed in September is no longer told as to be given at bud burst
-        assertThat(feed).contains("Give in early December").doesNotContain("Give at bud burst");
+        assertThat(feed).contains("Give after flowering").doesNotContain("Give at bud burst");
         // 2 g of bone meal beside 600 g of dried blood are nobody's work
         assertThat(flat(Cli.in(folder).run("feed", "--garden", "own", "--today", "2026-06-10").out()))
-                .containsPattern("Give in early December: \\d+ g of dried blood dried blood:");
+                .containsPattern("Give after flowering: \\d+ g of dried blood dried blood:");
         assertThat(mulch).contains("Take care").doesNotContain("Great Britain");
         assertThat(flat(Cli.in(folder).run("mulch", "--area", "4", "--today", "2026-06-01").out()))
                 .contains("Great Britain");

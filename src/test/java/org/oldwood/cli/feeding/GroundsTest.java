@@ -119,7 +119,7 @@ class GroundsTest {
                 "'date':'2026-10-25','entry':'limed','bed':'open','material':'ground-limestone','grams':3000");
 
         assertThat(run("2026-11-25", "lime", "open"))
-                .contains("Next nothing is planned: \"limed\" was last noted 188 days before 2027-05-01")
+                .contains("Next nothing is planned: \"limed\" was last noted 189 days before 2027-05-02")
                 .doesNotContain("2026-08-15");
     }
 

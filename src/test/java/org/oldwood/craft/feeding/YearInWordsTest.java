@@ -52,8 +52,7 @@ class YearInWordsTest {
         assertThat(half().lines()).containsExactly("left by earlier seasons: P2O5 1 g/m²",
                 "the mulch that is to be laid this season brings: K2O 6 g/m²", "given this season: N 7, MgO 2 g/m²",
                 "due: N 7, P2O5 3, K2O 6 g/m²",
-                "in early June (December in the south), nitrogen: 700 g on 10 m² = 70 g/m², giving N 7 g/m²"
-                        + " this season",
+                "after flowering, nitrogen: 700 g on 10 m² = 70 g/m², giving N 7 g/m²" + " this season",
                 "more than needed: MgO 2 g/m²");
     }
 

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +52,7 @@ class MulchDataTest {
         assertThat(tables.collarGap("vaccinium").is()).isEqualTo(15);
         assertThat(tables.collarGap("rubus").is()).isEqualTo(10);
         assertThat(tables.collarGap("lonicera")).isEqualTo(tables.collarGap("otherwise"));
-        assertThat(tables.laidUntil()).isEqualTo(MonthDay.of(5, 15));
+        assertThat(tables.figure("laidUntil").is()).isEqualTo(60);
         assertThat(tables.mulch(tables.usual("mulch"))).isPresent();
         assertThat(tables.underlay(tables.usual("underlay")).orElseThrow().sheetCm().width()).isEqualTo(60);
         assertThat(tables.figure("bag").is()).isEqualTo(50);
