@@ -3,6 +3,7 @@ package org.oldwood.crop;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,6 +19,7 @@ import org.oldwood.store.Nearest;
  * @param id {@code blackcurrant}
  * @param name for one plant, {@code blackcurrant}
  * @param plural for several, {@code blackcurrants}
+ * @param called what else people call it, or crops of which it is one: {@code cassis}, {@code currant}
  * @param group botanical group, {@code ribes}, {@code rubus}, {@code vaccinium} or {@code lonicera}
  * @param like the crops whose sections serve where this crop has none of its own, nearest first; their rules too
  * @param ownRules true where its rules all name it, and those of the crops it is like do not hold for it
@@ -26,8 +28,8 @@ import org.oldwood.store.Nearest;
  * @param spacings how far plants stand apart, by form
  * @param lives productive life in years, by form
  */
-public record Crop(String id, String name, String plural, String latin, String group, List<String> like,
-        boolean ownRules, List<String> forms, @Key(words = {
+public record Crop(String id, String name, String plural, List<String> called, String latin, String group,
+        List<String> like, boolean ownRules, List<String> forms, @Key(words = {
                 "bush", "row"}) String counted,
         @Key("spacing") Map<String, Spacing> spacings, @Key("life") Map<String, Figure> lives,
         Documents documents) implements Checked{
@@ -89,6 +91,15 @@ public record Crop(String id, String name, String plural, String latin, String g
      */
     public boolean isAmong(Collection<String> ids) {
         return ids.contains(id) || (!ownRules && !like.isEmpty() && alike(like.get(0)).isAmong(ids));
+    }
+
+    /** Whether people may mean this crop by a word, in whatever spelling. */
+    boolean isCalled(String word) {
+        return Stream.concat(Stream.of(id, name, plural), called.stream()).anyMatch(it -> bare(it).equals(bare(word)));
+    }
+
+    private static String bare(String word) {
+        return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "").replaceAll("ies$", "y").replaceAll("s$", "");
     }
 
     /** The default form. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
 
 /** The crops that are known, bundled and the garden's own. A crop's files are read when it is asked for. */
 public final class Crops {
@@ -21,6 +22,18 @@ public final class Crops {
 
     public Optional<Crop> find(String id) {
         return read.containsKey(id) || ids.contains(id) ? Optional.of(get(id)) : Optional.empty();
+    }
+
+    /** What to say where no crop has such an id: which people call so, else the nearest. */
+    public String hint(String word) {
+        List<String> meant = called(word);
+        return meant.size() > 1 ? "Which one: %s?".formatted(String.join(" or ", meant))
+                : Nearest.hint(meant.isEmpty() ? word : meant.get(0), ids);
+    }
+
+    /** The crops that people may mean by a word. */
+    public List<String> called(String word) {
+        return ids.stream().filter(id -> get(id).isCalled(word)).toList();
     }
 
     /** The crop of a known id. */

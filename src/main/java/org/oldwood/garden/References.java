@@ -4,14 +4,15 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.oldwood.crop.Crops;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /** Checks that what an entry names is there: plants, beds, lots, crops and other entries. */
 record References(Names names, Problems problems) {
     /** The names known so far; live views that grow while the journal is added up. */
-    record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots,
-            Collection<String> crops) {}
+    record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots, Crops crops) {}
 
     /** Each id once, and nothing taken back that is not there. */
     void check(List<Entry> journal) {
@@ -29,10 +30,10 @@ record References(Names names, Problems problems) {
         boolean known = true;
         for (EntryField field : entry.kind().fields()) {
             switch (field.type()) {
-                case PLANT, PLANTS -> known &= known(entry, field, "plant", names.plants());
-                case BED -> known &= known(entry, field, "bed", names.beds());
-                case LOT -> known &= known(entry, field, "lot", names.lots());
-                case CROP -> known &= known(entry, field, "crop", names.crops());
+                case PLANT, PLANTS -> known &= known(entry, field, "plant", names.plants(), nearest(names.plants()));
+                case BED -> known &= known(entry, field, "bed", names.beds(), nearest(names.beds()));
+                case LOT -> known &= known(entry, field, "lot", names.lots(), nearest(names.lots()));
+                case CROP -> known &= known(entry, field, "crop", names.crops().ids(), names.crops()::hint);
                 default -> {
                     // names nothing that must be there already
                 }
@@ -41,14 +42,19 @@ record References(Names names, Problems problems) {
         return known;
     }
 
-    private boolean known(Entry entry, EntryField field, String what, Collection<String> among) {
+    private static UnaryOperator<String> nearest(Collection<String> among) {
+        return name -> Nearest.hint(name, among.size() < 200 ? among : Set.of());
+    }
+
+    private boolean known(Entry entry, EntryField field, String what, Collection<String> among,
+            UnaryOperator<String> hint) {
         boolean known = true;
         for (String name : entry.ids(field.key())) {
             if (!among.contains(name)) {
                 known = false;
                 problems.add("unknown-" + what, entry.placeOf(field.key()),
                         "names no %s that is known on %s: \"%s\"".formatted(what, entry.date(), name),
-                        Nearest.hint(name, among.size() < 200 ? among : Set.of()));
+                        hint.apply(name));
             }
         }
         return known;

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.facts.water.GardenWater;
@@ -65,6 +67,12 @@ public final class Planning {
 
     public static Planner planner(GardenFolder folder, GardenState state) {
         return new Planner(state, stages(folder, state), folder.crops(), folder.documents(), AllCrafts.advisors());
+    }
+
+    /** The crop of an id; exit code 2 with the crops that people call so, or the nearest, where there is none. */
+    public static Crop crop(String id, Crops crops, GardenCommand command) {
+        return crops.find(id)
+                .orElseThrow(() -> command.usage("there is no crop \"%s\". %s".formatted(id, crops.hint(id))));
     }
 
     /** The plan's notices on standard error of one kind of work, as its titles begin. */

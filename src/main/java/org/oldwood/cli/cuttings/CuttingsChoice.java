@@ -3,6 +3,7 @@ package org.oldwood.cli.cuttings;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.PlantingOut;
 import org.oldwood.craft.cuttings.Propagation;
@@ -26,8 +27,8 @@ final class CuttingsChoice {
     Optional<String> cut = Optional.empty();
 
     Crop crop(Crops crops, GardenCommand command) {
-        String id = cropId.orElseThrow(() -> command.usage("Say which crop: --crop blackcurrant"));
-        return crops.find(id).orElseThrow(() -> command.noSuch("crop", id, crops.ids()));
+        return Planning.crop(cropId.orElseThrow(() -> command.usage("Say which crop: --crop blackcurrant")), crops,
+                command);
     }
 
     /** The course chosen, with the form's defaults where nothing was said. */

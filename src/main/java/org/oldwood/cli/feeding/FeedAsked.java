@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
 import org.oldwood.craft.feeding.Feed;
@@ -78,8 +79,7 @@ final class FeedAsked {
     FeedSheet sheet(GardenCommand command, Documents documents) {
         FeedingBooks books = new FeedingBooks(documents);
         Crops crops = new Crops(documents);
-        command.mustKnow("crop", crop, crops.ids());
-        Crop of = crops.get(crop.orElse(""));
+        Crop of = Planning.crop(crop.orElse(""), crops, command);
         FeedingProfile profile = FeedingProfile.of(of)
                 .orElseThrow(() -> command.usage("no figures of food are known for " + of.plural()));
         NeedCase asked = needCase(command, books.tables());

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Pruning;
@@ -133,7 +134,7 @@ public final class PruneCommand extends GardenCommand {
 
     private PruneSheet given() throws IOException {
         Crops crops = new Crops(documents());
-        Crop of = crops.find(crop.orElse("")).orElseThrow(() -> noSuch("crop", crop.orElse(""), crops.ids()));
+        Crop of = Planning.crop(crop.orElse(""), crops, this);
         Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
         String asked = form.orElse(of.form());
         FormPruning grown = pruning.form(asked).orElseThrow(() -> noSuch("form", asked, pruning.forms().keySet()));

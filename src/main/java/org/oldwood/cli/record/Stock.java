@@ -52,7 +52,7 @@ final class Stock {
     /** From {@code blackcurrant=4,gooseberry=2}. */
     List<Planting> words(String text) {
         Place place = Place.of("--plants");
-        for (String part : text.strip().split("[, ]+", -1)) {
+        for (String part : text.strip().split(",\\s*|(?<=\\d)\\s+", -1)) {
             int sign = part.indexOf('=');
             Map<String, String> cells = new HashMap<>();
             cells.put("crop", sign < 0 ? part : part.substring(0, sign));
@@ -122,8 +122,7 @@ final class Stock {
         String crop = row.cell("crop").orElse("");
         if (!crops.ids().contains(crop)) {
             problems.add("unknown-crop", row.place(),
-                    crop.isEmpty() ? "names no crop" : "there is no crop \"" + crop + "\"",
-                    Nearest.hint(crop, crops.ids()));
+                    crop.isEmpty() ? "names no crop" : "there is no crop \"" + crop + "\"", crops.hint(crop));
         }
         return crop;
     }

@@ -70,7 +70,9 @@ public final class StagesCommand extends GardenCommand {
         String wanted = which.get();
         Optional<String> plants = state.plant(wanted).map(each -> each.plant().crop());
         if (plants.isPresent()) { return List.of(plants.get()); }
-        if (folder.crops().ids().contains(wanted)) { return List.of(wanted); }
+        if (folder.crops().ids().contains(wanted) || !folder.crops().called(wanted).isEmpty()) {
+            return List.of(Planning.crop(wanted, folder.crops(), this).id());
+        }
         List<String> known = new ArrayList<>(folder.crops().ids());
         known.addAll(state.plants().keySet());
         throw noSuch("crop or plant", wanted, known);

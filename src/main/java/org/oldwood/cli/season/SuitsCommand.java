@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
@@ -54,8 +55,8 @@ public final class SuitsCommand extends GardenCommand {
         units();
         Documents documents = Documents.bundled();
         Crops crops = new Crops(documents);
-        wanted.forEach(id -> mustKnow("crop", Optional.of(id), crops.ids()));
-        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted).stream().map(crops::get).toList();
+        List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted).stream().map(id -> Planning.crop(id, crops, this))
+                .toList();
         List<There> places = at.stream().map(text -> there(text, chosen, documents)).toList();
         return answer(() -> new Answer(places), () -> places.forEach(this::tellOf));
     }

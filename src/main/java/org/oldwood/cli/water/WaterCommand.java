@@ -61,8 +61,7 @@ public final class WaterCommand extends GardenCommand {
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        mustKnow("crop", Optional.of(id), folder.crops().ids());
-        WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
+        WaterCompare table = new WaterCompare(Summers.of(water, Planning.crop(id, folder.crops(), this))
                 .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
         stopOnProblems(folder);
         return answer(table::answer, () -> table.print(out()));
