@@ -64,11 +64,10 @@ abstract class SoilCommand extends GardenCommand {
                         books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
                 .orElse("");
         List<String> facts = new ArrayList<>(List.of(soil.tested() + wanted + "."));
-        if (way.sinceTest() > 0) {
-            facts.add("Given and not tested since, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
-        }
+        facts.addAll(way.given().words());
         return new SoilSheet(GroundSheet.heading(bed), Optional.of(bed.id()), facts, way.stuff(), way.plan(),
-                bed.areaM2(), way.sinceTest(), Optional.of(next.words()).filter(words -> bed.tubLitres().isEmpty()));
+                bed.areaM2(), way.given().sinceTest(),
+                Optional.of(next.words()).filter(words -> bed.tubLitres().isEmpty()));
     }
 
     /** Whether a bed is shown where none was named. */

@@ -1,5 +1,8 @@
 package org.oldwood.facts.feeding;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +18,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
@@ -33,12 +38,22 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
      *
      * @param stuff what the grower keeps for it, or the usual
      * @param plan what to give
-     * @param sinceTest what was given and not tested since, g/m² of {@code as}
-     * @param as ground limestone, or sulphur
+     * @param given what was given and not shown by the test
      */
-    public record Way(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
+    public record Way(SoilStuff stuff, PhPlan plan, NotShown given) {}
+
+    /**
+     * What the last test does not show yet.
+     *
+     * @param sinceTest what was given after it, or too soon before it, g/m² of ground limestone or sulphur
+     * @param working what of the rest had not worked yet, in proportion to its time, g/m² of the same
+     * @param tooSoon why the test misleads, and must be taken again
+     * @param words what to tell of the amounts
+     */
+    public record NotShown(double sinceTest, double working, Optional<String> tooSoon, List<String> words) {}
 
     private static final double NEUTRAL_ENOUGH = 6.5;
+    private static final double DAYS_A_MONTH = 365.25 / 12;
 
     public static BedAcidity of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
@@ -50,8 +65,8 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream().findFirst()
                 .orElseGet(() -> books.materials().acidifier(books.liming().usualAcidifier()).orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
-        double limed = since(bed, EntryKind.LIMED, ph, books::asLimestone);
-        double soured = since(bed, EntryKind.ACIDIFIED, ph, books::asSulphur);
+        NotShown limed = lime(books, bed);
+        NotShown soured = sulphur(books, bed);
         LimeCase forLime = asked(books, bed, profile, ph, limed);
         PhPlan limePlan = profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
                 .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
@@ -61,12 +76,13 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
                 ? Optional.of("The mix of a tub is neither limed nor acidified: renew it.")
                 : Optional.empty();
         Optional<String> not = tub.or(() -> SharedBed.clash(books, SharedBed.crops(bed, s.world().crops())))
-                .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
+                .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day()))).or(limed::tooSoon)
+                .or(soured::tooSoon);
         return new BedAcidity(profile,
                 ph.map(test -> "pH %s, tested on %s, %s".formatted(Words.amount(test.ph()), test.date(),
                         SoilRecord.age(test.date(), s.day()))).orElse("pH never tested"),
-                new Way(SoilStuff.of(lime), unless(not, limePlan), limed, "ground limestone"),
-                new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan), soured, "sulphur"));
+                new Way(SoilStuff.of(lime), unless(not, limePlan), limed),
+                new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan), soured));
     }
 
     private static PhPlan unless(Optional<String> not, PhPlan plan) {
@@ -87,21 +103,55 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
     }
 
     private static LimeCase asked(FeedingBooks books, BedState bed, Optional<FeedingProfile> profile,
-            Optional<SoilRecord.Ph> ph, double given) {
+            Optional<SoilRecord.Ph> ph, NotShown given) {
         return new LimeCase(bed.bed().texture().filter(each -> books.tables().soils().of(each).isPresent()),
                 ph.map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty()),
                 profile.map(each -> each.targetPh().is()).orElse(NEUTRAL_ENOUGH),
                 new LimeCase.Layer(books.liming().figure("tableDepth").is(), bed.bed().stonesPercent()),
-                bed.bed().areaM2(), !bed.plants().isEmpty(), given);
+                bed.bed().areaM2(), !bed.plants().isEmpty(), given.sinceTest, given.working);
     }
 
-    /** g/m² given and not tested since, as what the plan reckons in. */
-    private static double since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph,
-            ToDoubleBiFunction<String, Double> as) {
-        return bed.entries().stream().filter(entry -> entry.kind() == kind)
-                .filter(entry -> ph.isEmpty() || !entry.date().isBefore(ph.get().date()))
-                .mapToDouble(entry -> as.applyAsDouble(entry.text("material").orElse(""),
-                        entry.number("grams").orElse(0) / bed.bed().areaM2()))
-                .sum();
+    /** The lime that the bed's last test does not show. */
+    static NotShown lime(FeedingBooks books, BedState bed) {
+        return notShown(books, bed, new Kind(EntryKind.LIMED, "lime", "ground limestone", books::asLimestone,
+                books.liming().figure("worksOver")));
+    }
+
+    private static NotShown sulphur(FeedingBooks books, BedState bed) {
+        return notShown(books, bed, new Kind(EntryKind.ACIDIFIED, "sulphur", "sulphur", books::asSulphur,
+                books.sulphur().figure("leadMonths")));
+    }
+
+    private record Kind(EntryKind entry, String name, String as, ToDoubleBiFunction<String, Double> reckon,
+            Figure worksOver) {}
+
+    private static NotShown notShown(FeedingBooks books, BedState bed, Kind kind) {
+        Optional<LocalDate> test = SoilRecord.ph(bed).map(SoilRecord.Ph::date);
+        Figure tooSoon = books.tables().limits().retestAfter();
+        double since = 0;
+        double working = 0;
+        Optional<String> misleads = Optional.empty();
+        List<String> words = new ArrayList<>();
+        for (Entry entry : Entries.all(bed.entries(), kind.entry)) {
+            double gPerM2 = kind.reckon.applyAsDouble(entry.text("material").orElse(""),
+                    entry.number("grams").orElse(0) / bed.bed().areaM2());
+            long days = test.map(day -> ChronoUnit.DAYS.between(entry.date(), day)).orElse(0L);
+            if (days >= tooSoon.is()) {
+                working += gPerM2 * Math.max(0, 1 - days / (kind.worksOver.is() * DAYS_A_MONTH));
+                continue;
+            }
+            since += gPerM2;
+            misleads = days <= 0 ? misleads
+                    : Optional.of("The test of %s came %s days after %s; within %s it reads wrong: test again first."
+                            .formatted(test.get(), days, kind.name, tooSoon.inWords()));
+        }
+        if (since > 0) {
+            words.add("Given and not tested since, as %s: %s g/m².".formatted(kind.as, Words.amount(since)));
+        }
+        if (Math.round(working) > 0) {
+            words.add("Still working when tested, as %s: %s g/m²; %s works over %s, here in proportion."
+                    .formatted(kind.as, Words.amount(working), kind.name, kind.worksOver.inWords()));
+        }
+        return new NotShown(since, working, misleads, words);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.liming.PhPlan;
@@ -45,10 +46,16 @@ public final class SoilAdvisor extends Advisor {
         double gap = Math.round((most - ph.get().ph()) * 100) / 100.0;
         return Fact
                 .number(gap,
-                        "pH %s on %s, %s, wanted %s%s: %s%s".formatted(Words.amount(ph.get().ph()), ph.get().date(),
+                        "pH %s on %s, %s, wanted %s%s: %s%s%s".formatted(Words.amount(ph.get().ph()), ph.get().date(),
                                 SoilRecord.age(ph.get().date(), s.day()), Words.amount(most), enough.seen().beside(),
-                                Words.amount(Math.abs(gap)), gap >= 0 ? " too low" : " too high"))
+                                Words.amount(Math.abs(gap)), gap >= 0 ? " too low" : " too high", notShown(s)))
                 .from(enough.sources());
+    }
+
+    private static String notShown(Situation s) {
+        BedAcidity.NotShown lime = BedAcidity.lime(books(s), s.subject().bed().orElseThrow());
+        List<String> told = Stream.concat(lime.tooSoon().stream(), lime.words().stream()).toList();
+        return told.isEmpty() ? "" : ". " + String.join(" ", told);
     }
 
     private static Optional<BedAcidity.Way> way(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
@@ -57,7 +64,7 @@ public final class SoilAdvisor extends Advisor {
 
     /** Where all doses go by one test, a new one comes after the last. */
     private static Fact needsTest(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
-        Optional<BedAcidity.Way> given = way(s, which).filter(way -> way.sinceTest() > 0);
+        Optional<BedAcidity.Way> given = way(s, which).filter(way -> way.given().sinceTest() > 0);
         if (given.isEmpty()) { return Fact.yes(false, "none was given since the last test"); }
         PhPlan plan = given.get().plan();
         boolean needs = plan.retest() || plan.nothingToDo();
@@ -76,6 +83,7 @@ public final class SoilAdvisor extends Advisor {
             lines.add("The first of %s doses, %s; %s in all.".formatted(plan.dosesGrams().size(), plan.apart(),
                     Words.weight(plan.totalGrams())));
         }
+        lines.addAll(way.given().words());
         lines.addAll(plan.notes());
         String words = Words.weight(grams) + " of " + stuff.name() + " (" + Words.amount(grams / area(s)) + " g/m²)";
         return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources()).withLines(lines)

@@ -16,10 +16,11 @@ import org.oldwood.words.Words;
  * @param layer how deep to work, and how stony it is
  * @param areaM2 area, m²
  * @param standing whether bushes stand on it, so that nothing can be dug in
- * @param givenSinceTest g/m² given since the test, as ground limestone, or as sulphur
+ * @param givenSinceTest g/m² given and not tested since, as ground limestone, or as sulphur
+ * @param stillWorking g/m² given before and not shown yet, as the same
  */
 public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, double targetPh, Layer layer, double areaM2,
-        boolean standing, double givenSinceTest) {
+        boolean standing, double givenSinceTest, double stillWorking) {
     private static final double LEAST_PH = 3;
     private static final double MOST_PH = 10;
 
@@ -31,6 +32,12 @@ public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, doub
      */
     public record Layer(double depthCm, double stonesPercent) {}
 
+    /** Of ground on which nothing given before the test still works. */
+    public LimeCase(Optional<String> texture, OptionalDouble measuredPh, double targetPh, Layer layer, double areaM2,
+            boolean standing, double givenSinceTest) {
+        this(texture, measuredPh, targetPh, layer, areaM2, standing, givenSinceTest, 0);
+    }
+
     public LimeCase {
         measuredPh.ifPresent(ph -> checkPh(ph, "measured pH"));
         checkPh(targetPh, "target pH");
@@ -39,6 +46,8 @@ public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, doub
             throw wrong("layer-out-of-range", "depth", layer.depthCm, layer.stonesPercent);
         }
     }
+
+    double notShown() { return givenSinceTest + stillWorking; }
 
     /** What to do before more follows on what was given since the test. */
     Optional<String> retest(double more) {

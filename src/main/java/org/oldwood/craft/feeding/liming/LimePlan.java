@@ -16,7 +16,7 @@ import org.oldwood.words.Words;
  * How much of a liming material a piece of ground needs, split into doses that do no harm.
  *
  * <p>The requirement is a factor for the texture times the gap in pH, for ground limestone worked into 20 cm; then come
- * stones, what was given since the test, the neutralising value of the material, and the largest single dose. Ground is
+ * stones, what the test does not show yet, the neutralising value of the material, and the largest single dose. Ground is
  * never limed without a test, nor from pH 7; a crop of acid soils only below its floor.
  *
  * <p>Source: RB209 section 1 (AHDB 2023), Table 1.2 and pages 12-15; checked against
@@ -72,9 +72,9 @@ public final class LimePlan {
     private PhPlan plan() {
         Optional<PhPlan> refusal = refusal();
         if (refusal.isPresent()) { return refusal.get(); }
-        double limestone = Math.max(0, requirement() - asked.givenSinceTest());
-        if (asked.givenSinceTest() > 0) {
-            lines.add("less %s g/m² given since the test = %s g/m²".formatted(Words.amount(asked.givenSinceTest()),
+        double limestone = Math.max(0, requirement() - asked.notShown());
+        if (asked.notShown() > 0) {
+            lines.add("less %s g/m² given and not shown by the test = %s g/m²".formatted(Words.amount(asked.notShown()),
                     Words.amount(limestone)));
         }
         if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {

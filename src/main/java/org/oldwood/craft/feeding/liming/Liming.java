@@ -26,7 +26,8 @@ public record Liming(Map<String, Double> factors, List<String> factorSources, Li
     private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
     private static final List<String> FIGURES = List.of("peatTimes", "peatTarget", "subsoilFactor", "tableDepth",
             "deepest", "referenceNeutralising", "largestDoseSurface", "largestDoseAcidSoil", "largestDoseDugIn",
-            "deepHalfAbove", "monthsBetweenDoses", "neverLimeFrom", "harmfulBelow", "overLimedAbove", "leastUseful");
+            "deepHalfAbove", "monthsBetweenDoses", "worksOver", "neverLimeFrom", "harmfulBelow", "overLimedAbove",
+            "leastUseful");
 
     /**
      * Lime for one pH unit, by where the unit starts and by texture.

@@ -51,7 +51,7 @@ public final class SulphurPlan {
         double ph = asked.measuredPh().getAsDouble();
         String soilClass = soilClass();
         OptionalDouble read = table.gPerM2(soilClass, ph, asked.targetPh());
-        double sulphur = read.isEmpty() ? 0 : Math.max(0, read.getAsDouble() - asked.givenSinceTest());
+        double sulphur = read.isEmpty() ? 0 : Math.max(0, read.getAsDouble() - asked.notShown());
         if (read.isPresent() && read.getAsDouble() > 0) { explain(ph, soilClass, read.getAsDouble()); }
         return doses(sulphur);
     }
@@ -86,8 +86,8 @@ public final class SulphurPlan {
     private void explain(double ph, String soilClass, double gPerM2) {
         lines.add("from pH %s to %s on %s: %s g/m² of sulphur".formatted(Words.amount(ph),
                 Words.amount(asked.targetPh()), soilClass, Words.amount(gPerM2)));
-        if (asked.givenSinceTest() > 0) {
-            lines.add("less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
+        if (asked.notShown() > 0) {
+            lines.add("less " + Words.amount(asked.notShown()) + " g/m² given and not shown by the test");
         }
         double other = table.perUnit(soilClass) * (ph - asked.targetPh());
         notes.add("Print disagrees: US Extension asks " + Words.amount(other) + " g/m² here, by pH unit.");

@@ -59,7 +59,7 @@ class LimeEdgesTest {
         PhPlan less = lime(asked("sandy-loam", 5.5, 6.5, 641));
         assertThat(less.gPerM2()).isZero();
         assertThat(says(less, "error of a test")).isTrue();
-        assertThat(less.lines()).contains("less 641 g/m² given since the test = 59 g/m²");
+        assertThat(less.lines()).contains("less 641 g/m² given and not shown by the test = 59 g/m²");
         PhPlan none = lime(asked("sandy-loam", 5.5, 6.5, 700));
         assertThat(none.nothingToDo()).isTrue();
         assertThat(says(none, "error of a test")).isFalse();
@@ -158,7 +158,7 @@ class LimeEdgesTest {
         PhPlan plan = sulphur(asked("loam", 5.5, 4.5, 15));
 
         assertThat(plan.gPerM2()).isCloseTo(1030 * 0.112085 - 15, within(0.001));
-        assertThat(plan.lines()).contains("less 15 g/m² given since the test");
+        assertThat(plan.lines()).contains("less 15 g/m² given and not shown by the test");
         assertThat(sulphur(asked("loam", 5.5, 4.5, 200)).nothingToDo()).isTrue();
     }
 
