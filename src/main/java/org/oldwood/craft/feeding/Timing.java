@@ -27,5 +27,11 @@ public record Timing(String id, List<Dressing> dressings, List<Dressing> onSand,
      */
     public record Dressing(String id, String words, @Key(least = 0.01, most = 1) double share) {}
 
+    /** All at the time of the first dressing, where none later is in time for the wood to ripen. */
+    public Timing inOne() {
+        return new Timing(id, List.of(new Dressing("first", dressings.get(0).words, 1)), List.of(), latestQuick,
+                latestSlow, sources, note);
+    }
+
     public List<Dressing> on(boolean sand) { return sand && !onSand.isEmpty() ? onSand : dressings; }
 }

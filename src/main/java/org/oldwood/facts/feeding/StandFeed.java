@@ -18,6 +18,7 @@ import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Timing;
 import org.oldwood.craft.feeding.TubFeed;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stage;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.record.Choices;
@@ -38,8 +39,8 @@ import org.oldwood.season.Season;
  * @param assumed what was taken for want of knowing
  */
 public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School school, NeedCase asked, Need need,
-        Budget.Counting counting, Choice choice, boolean tub, List<String> tests, List<Applications.Given> given,
-        List<String> assumed) {
+        Budget.Counting counting, Choice choice, boolean tub, Timing timing, List<String> tests,
+        List<Applications.Given> given, List<String> assumed) {
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
     public static Optional<StandFeed> of(FeedingBooks books, Situation s) {
         if (s.subject().bed().isEmpty() || s.subject().crop().isEmpty()) { return Optional.empty(); }
@@ -68,7 +69,15 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(crop, profile, school, asked, need, counting,
                 fitting(books, s, bed, profile, Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
-                litres.isPresent(), asking.tests(), List.copyOf(given), asking.assumed(kept.named()));
+                litres.isPresent(), timing(books, s, crop, litres.isPresent() ? "tub" : profile.timing()),
+                asking.tests(), List.copyOf(given), asking.assumed(kept.named()));
+    }
+
+    /** Where flowering ends after the last day for nitrogen the first dressing gives all. */
+    private static Timing timing(FeedingBooks books, Situation s, Crop crop, String id) {
+        Timing timing = books.tables().timing(id);
+        LocalDate last = s.season().day(timing.latestQuick());
+        return s.world().stages().day(crop, s.season(), Stage.PETAL_FALL).isAfter(last) ? timing.inOne() : timing;
     }
 
     /** Without what noted lime or ash keeps away until it is too late, where another form brings the nitrogen. */
@@ -99,7 +108,6 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
 
     /** The season's budget, with the dressings from number {@code from} on. */
     public Budget budget(FeedingBooks books, int from) {
-        Timing timing = books.tables().timing(tub ? "tub" : profile.timing());
         if (tub) { return TubFeed.budget(books.tables(), need, counting, choice, timing, asked.ground()); }
         return Budget.of(books.tables(), need, counting, timing, asked.soil().texture(), from, choice, asked.ground());
     }

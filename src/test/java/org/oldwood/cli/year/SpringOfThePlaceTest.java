@@ -46,6 +46,7 @@ class SpringOfThePlaceTest {
         note(journal, "2026-05-20", "\"soil-test\",\"bed\":\"cur\",\"ph\":5.2");
         note(journal, "2026-05-20", "\"soil-test\",\"bed\":\"blu\",\"ph\":6.4");
         note(journal, "2026-05-25", "\"inspected\",\"plant\":\"cur-0\",\"finding\":\"big-bud\"");
+        note(journal, "2026-06-01", "\"mulched\",\"bed\":\"can\",\"material\":\"straw\",\"depthCm\":10");
         Files.writeString(folder.resolve("journal.jsonl"), journal);
     }
 
@@ -108,13 +109,32 @@ class SpringOfThePlaceTest {
         assertThat(plan("2026-10-01").get(task).day()).isBetween(from, to);
     }
 
-    /** Michigan: on sand the second half goes on in early to middle June; bloom at Minneapolis is as late. */
+    /**
+     * Michigan: on sand half goes on in early to middle June. Cornell: in cold gardens none after flowering, so all before.
+     */
     @Test
-    void blueberries_on_sand_have_days_enough_for_the_second_half() throws IOException {
+    void blueberries_on_sand_get_the_second_half_in_time_or_all_at_first() throws IOException {
         garden("44.9", "-93.2", "253");
         Days second = plan("2026-10-01").get("feed-blueberry-second@blu");
-        assertThat(second.first()).isBetween("2027-05-25", "2027-06-05");
-        assertThat(second.last()).isEqualTo("2027-06-15");
+        assertThat(second.first()).isBetween("2027-05-20", "2027-06-05");
+        assertThat(second.day()).isBetween("2027-06-01", "2027-06-15");
+        assertThat(feed()).contains("Give between bud burst and bloom: 140 g", "Give after flowering: 140 g");
+        garden("61.5", "23.8", "119");
+        assertThat(plan("2026-10-01")).doesNotContainKey("feed-blueberry-second@blu");
+        assertThat(feed()).contains("Give between bud burst and bloom: 280 g").doesNotContain("after flowering");
+    }
+
+    /** At the Arctic Circle snow may lie in October. */
+    @Test
+    void mulch_is_pulled_back_before_the_snow() throws IOException {
+        garden("66.5", "25.7", "195");
+        assertThat(plan("2026-10-20").get("mulch-gap@can").day()).isBetween("2027-09-07", "2027-10-05");
+        garden("52", "-2", "40");
+        assertThat(plan("2026-11-20").get("mulch-gap@can").day()).isBetween("2027-10-01", "2027-10-31");
+    }
+
+    private String feed() {
+        return Cli.in(folder).run("feed", "blu", "--today=2027-04-01").out().replaceAll("\\s+", " ");
     }
 
     /** Raspberries stand where haskaps are the most: the bed's own crop tells nothing of when their canes are cut. */
