@@ -34,9 +34,7 @@ public final class Training {
         Main.surroundings();
         Surroundings quiet = new Surroundings(Path.of(arguments[0]), Map.of(), InputStream.nullInputStream(),
                 OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Surroundings.Hidden.NOBODY);
-        for (List<String> command : COMMANDS) {
-            Main.run(dated(command, arguments[1]), quiet);
-        }
+        COMMANDS.forEach(command -> Main.run(dated(command, arguments[1]), quiet));
         // and without a climate of its own
         Path garden = Path.of(arguments[0], "garden.json");
         Files.writeString(garden, Files.readString(garden).replaceFirst("\"climate\": *\"[^\"]*\", *", ""));

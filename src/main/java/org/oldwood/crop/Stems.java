@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * How many stems of each age stand on a bush, or canes in a row. A stem's age is its completed growing seasons: a shoot
@@ -123,10 +124,7 @@ public final class Stems {
 
     /** True where no class was counted. */
     public boolean isEmpty() {
-        for (int count : counts) {
-            if (count != UNKNOWN) { return false; }
-        }
-        return true;
+        return IntStream.of(counts).allMatch(count -> count == UNKNOWN);
     }
 
     /** The oldest class; 0 where there are none. */
@@ -150,10 +148,7 @@ public final class Stems {
 
     /** The youngest class from age 1 that was not counted. */
     public OptionalInt firstUnknown() {
-        for (int age = 1; age < counts.length; age++) {
-            if (counts[age] == UNKNOWN) { return OptionalInt.of(age); }
-        }
-        return OptionalInt.empty();
+        return IntStream.range(1, counts.length).filter(age -> counts[age] == UNKNOWN).findFirst();
     }
 
     /** Stems of that class as far as counted; 0 where unknown. */
@@ -163,11 +158,7 @@ public final class Stems {
 
     /** Stems counted from {@code youngest} to {@code oldest}, both included. */
     public int between(int youngest, int oldest) {
-        int sum = 0;
-        for (int age = youngest; age <= Math.min(oldest, oldest()); age++) {
-            sum += at(age);
-        }
-        return sum;
+        return IntStream.rangeClosed(youngest, Math.min(oldest, oldest())).map(this::at).sum();
     }
 
     /** Stems counted of that age or older. */

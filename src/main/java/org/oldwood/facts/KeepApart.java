@@ -29,13 +29,10 @@ public final class KeepApart {
     private record Known(List<Pair> pairs, Map<String, Set<String>> tagsOfMaterial) {
         static Known read(Fields pairs, Documents documents) {
             Map<String, Set<String>> tags = new HashMap<>();
-            for (Fields file : documents.all("materials")) {
-                for (String list : LISTS) {
-                    file.objects(list)
-                            .forEach(material -> tags.computeIfAbsent(material.text("id"), id -> new HashSet<>())
-                                    .addAll(material.texts("tags")));
-                }
-            }
+            documents.all("materials").stream()
+                    .flatMap(file -> LISTS.stream().flatMap(list -> file.objects(list).stream()))
+                    .forEach(material -> tags.computeIfAbsent(material.text("id"), id -> new HashSet<>())
+                            .addAll(material.texts("tags")));
             return new Known(pairs.objects("apart").stream().map(pair -> RecordReader.read(pair, Pair.class)).toList(),
                     tags);
         }

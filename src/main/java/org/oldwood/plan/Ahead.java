@@ -52,9 +52,7 @@ final class Ahead {
     /** What the open tasks of a plan come to, each on its day. */
     static Ahead of(Plan plan, LeafFalls falls) {
         Ahead ahead = new Ahead(falls);
-        for (Task task : plan.tasks()) {
-            if (task.state() == Task.State.OPEN) { ahead.add(task); }
-        }
+        plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN).forEach(ahead::add);
         Comparator<Entry> byDate = Comparator.comparing(Entry::date);
         ahead.ofPlants.values().forEach(entries -> entries.sort(byDate));
         ahead.ofBeds.values().forEach(entries -> entries.sort(byDate));

@@ -29,10 +29,8 @@ final class Left {
         int left = bushes(settled.left());
         int all = bushes(settled.shares());
         if (left < all) { return "%s of %s bushes left".formatted(left, all); }
-        double done = 0;
-        for (Share share : settled.shares()) {
-            done += share.done() * share.bushes() / all;
-        }
+        double done = settled.shares().stream().mapToDouble(share -> share.done() * share.bushes() / all).reduce(0,
+                Double::sum);
         return "about %s %% done".formatted(Math.round(100 * done));
     }
 

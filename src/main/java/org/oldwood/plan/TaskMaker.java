@@ -1,7 +1,6 @@
 package org.oldwood.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -78,21 +77,14 @@ final class TaskMaker {
 
     /** Each key once: the rule's own, those of the reasons, those of the amount. */
     private List<String> sources(Rule rule, List<Reason> reasons, Optional<Amount> amount) {
-        List<String> keys = new ArrayList<>();
-        addNew(rule.sources(), keys);
-        reasons.forEach(reason -> addNew(reason.sources(), keys));
-        if (amount.isPresent()) { addNew(amount.get().sources(), keys); }
+        Set<String> keys = new LinkedHashSet<>(rule.sources());
+        reasons.forEach(reason -> keys.addAll(reason.sources()));
+        amount.ifPresent(it -> keys.addAll(it.sources()));
         return alike(List.copyOf(keys), texts);
     }
 
     private static <T> List<T> alike(List<T> made, Map<List<T>, List<T>> known) {
         return known.computeIfAbsent(made, one -> one);
-    }
-
-    private static void addNew(List<String> more, List<String> keys) {
-        for (String key : more) {
-            if (!keys.contains(key)) { keys.add(key); }
-        }
     }
 
     private List<Cautions.Caution> warnings(Rule rule, Optional<Amount> amount, Situation situation, Window window) {

@@ -106,11 +106,10 @@ public record CropFrost(FrostYear year, List<AtStage> stages, double watchAbove)
     }
 
     private double nights(List<AtStage> flower, long shift) {
-        double nights = 0;
-        for (AtStage each : flower) {
-            nights += year.expected(each.harm().is(), each.from().plusDays(shift), each.to().plusDays(shift));
-        }
-        return nights;
+        return flower.stream()
+                .mapToDouble(
+                        each -> year.expected(each.harm().is(), each.from().plusDays(shift), each.to().plusDays(shift)))
+                .reduce(0, Double::sum);
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.oldwood.season;
 
+import java.util.stream.IntStream;
+
 /**
  * A value for every day of a year from twelve monthly means: straight lines between the middles of the months, their
  * knots moved until each month's days average to the month's mean again. Plain interpolation would round off the summer
@@ -35,11 +37,7 @@ public final class MeanCurve {
     public double on(int day) { return days[day]; }
 
     private static double mean(double[] days, int first, int length) {
-        double sum = 0;
-        for (int day = first; day < first + length; day++) {
-            sum += days[day];
-        }
-        return sum / length;
+        return IntStream.range(first, first + length).mapToDouble(day -> days[day]).reduce(0, Double::sum) / length;
     }
 
     private static void lines(double[] knots, double[] days) {

@@ -2,6 +2,8 @@ package org.oldwood.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * How a stem is drawn: its line from the ground up, and the twigs on it. Three of each age, so that stems side by side
@@ -28,12 +30,8 @@ record StemLook(String name, String line, String twigs) {
     }
 
     private static String twigs(int age, int tall, int which) {
-        StringBuilder twigs = new StringBuilder();
-        for (int i = 0; i < age; i++) {
-            int y = -tall * (i + 2) / (age + 2);
-            int side = (i + which) % 2 == 0 ? 1 : -1;
-            twigs.append("M0 ").append(y).append('l').append(4 * side).append(" -6");
-        }
-        return twigs.toString();
+        return IntStream.range(0, age)
+                .mapToObj(i -> "M0 %sl%s -6".formatted(-tall * (i + 2) / (age + 2), (i + which) % 2 == 0 ? 4 : -4))
+                .collect(Collectors.joining());
     }
 }

@@ -23,10 +23,7 @@ public final class Words {
 
     /** With so many decimals at most; zeros at the end are left off. */
     public static String fixed(double value, int decimals) {
-        long scale = 1;
-        for (int i = 0; i < decimals; i++) {
-            scale *= 10;
-        }
+        long scale = (long) Math.pow(10, decimals);
         long scaled = Math.round(Math.abs(value) * scale);
         String whole = Long.toString(scaled / scale);
         long rest = scaled % scale;

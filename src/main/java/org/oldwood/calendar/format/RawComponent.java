@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.fortuna.ical4j.model.Component;
 
 /** A component as it stands in a file: its lines, and the components inside it. */
@@ -27,10 +28,7 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
     }
 
     public Optional<RawProperty> first(String property) {
-        for (RawProperty one : properties) {
-            if (one.name().equals(property)) { return Optional.of(one); }
-        }
-        return Optional.empty();
+        return properties.stream().filter(one -> one.name().equals(property)).findFirst();
     }
 
     /** RFC 5545, 3.8.4.7: UIDs are compared exactly. */
@@ -42,13 +40,8 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
 
     /** All items of a calendar, or of several. */
     public List<RawComponent> items() {
-        List<RawComponent> items = new ArrayList<>();
-        for (RawComponent part : parts) {
-            if (part.isItem()) {
-                items.add(part);
-            } else if (part.name.equals("VCALENDAR")) { items.addAll(part.items()); }
-        }
-        return items;
+        return parts.stream().flatMap(part -> part.isItem() ? Stream.of(part)
+                : part.name.equals("VCALENDAR") ? part.items().stream() : Stream.empty()).toList();
     }
 
     public void write(ContentLines lines) throws IOException {

@@ -95,9 +95,7 @@ final class OwnData {
                 }
             }
         }
-        for (String table : TABLES) {
-            if (Files.isRegularFile(folder.resolve(table))) { names.add(table); }
-        }
+        TABLES.stream().filter(table -> Files.isRegularFile(folder.resolve(table))).forEach(names::add);
         names.sort(null);
         return names;
     }

@@ -42,11 +42,8 @@ public record Recipe(List<Part> parts, Nutrients gives) {
     private record Kept(Feed feed, Nutrients ofOne, double most) {}
 
     static Recipe of(List<Part> parts) {
-        Nutrients gives = Nutrients.NONE;
-        for (Part part : parts) {
-            gives = gives.plus(part.feed.gives(part.amount));
-        }
-        return new Recipe(List.copyOf(parts), gives);
+        return new Recipe(List.copyOf(parts),
+                parts.stream().map(part -> part.feed.gives(part.amount)).reduce(Nutrients.NONE, Nutrients::plus));
     }
 
     /**

@@ -47,9 +47,7 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
     public List<Step> steps(School school, String time, StageOfLife life) {
         List<Step> all = new ArrayList<>(school.teaching().steps(time, life));
         boolean none = time.equals("canes") && school instanceof CaneSchool canes && canes.all();
-        for (Step step : steps) {
-            if (step.suits(time, life) && !none) { all.add(step); }
-        }
+        steps.stream().filter(step -> step.suits(time, life) && !none).forEach(all::add);
         return all;
     }
 

@@ -91,11 +91,9 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     }
 
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
-        for (String key : choices.isEmpty() ? List.<String>of() : Choices.renewalKeys(state)) {
-            Optional<School> school = form.school(choices.getOrDefault(key, ""));
-            if (school.isPresent()) { return school.get(); }
-        }
-        return form.school();
+        List<String> keys = choices.isEmpty() ? List.of() : Choices.renewalKeys(state);
+        return keys.stream().flatMap(key -> form.school(choices.getOrDefault(key, "")).stream()).findFirst()
+                .orElseGet(form::school);
     }
 
     /** The plant with its age and room, and no stems. */
@@ -170,13 +168,9 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** The first cut of a renovation in a season. */
     private static Optional<Entry> renovation(PlantState state, Season season) {
-        for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.PRUNED && season.contains(entry.date())
-                    && entry.text("cut").filter("renovation"::equals).isPresent()) {
-                return Optional.of(entry);
-            }
-        }
-        return Optional.empty();
+        return state.entries().stream().filter(entry -> entry.kind() == EntryKind.PRUNED
+                && season.contains(entry.date()) && entry.text("cut").filter("renovation"::equals).isPresent())
+                .findFirst();
     }
 
     public Optional<Figure> life() { return crop.life(form.form()); }

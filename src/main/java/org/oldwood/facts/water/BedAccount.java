@@ -2,6 +2,7 @@ package org.oldwood.facts.water;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -129,11 +130,9 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         double[] demand = new double[count];
         double[] gain = new double[count];
         double[] ones = new double[count];
-        for (int i = 0; i < count; i++) {
-            demand[i] = days.demand(from + i);
-            gain[i] = days.gain(from + i);
-            ones[i] = 1;
-        }
+        Arrays.setAll(demand, i -> days.demand(from + i));
+        Arrays.setAll(gain, i -> days.gain(from + i));
+        Arrays.fill(ones, 1);
         WeatherSeries ahead = new WeatherSeries(days.date(from), demand, gain, gain);
         return NextShort.of(soil.water().withoutRoof(), ahead, ones, now, rainSpread);
     }

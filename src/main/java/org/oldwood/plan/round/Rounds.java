@@ -35,9 +35,8 @@ public final class Rounds {
     /** The kinds of rounds in {@code rounds.json}. */
     public static Rounds read(Documents documents) {
         Rounds rounds = new Rounds(documents);
-        for (RoundKind kind : RecordReader.read(documents.fields("rounds.json"), Kinds.class).kinds) {
-            kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind)));
-        }
+        RecordReader.read(documents.fields("rounds.json"), Kinds.class).kinds.forEach(
+                kind -> kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind))));
         return rounds;
     }
 

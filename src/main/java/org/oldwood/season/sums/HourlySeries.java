@@ -120,11 +120,8 @@ public final class HourlySeries {
     }
 
     private double total(double[] byDay, Days days) {
-        double total = 0;
-        for (int i = index(days.first()); i <= index(days.last()); i++) {
-            total += byDay[i];
-        }
-        return total;
+        return IntStream.rangeClosed(index(days.first()), index(days.last())).mapToDouble(i -> byDay[i]).reduce(0,
+                Double::sum);
     }
 
     /** The sum over a stretch of what each day's least and greatest temperature give. */

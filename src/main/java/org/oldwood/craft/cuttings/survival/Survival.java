@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.oldwood.craft.cuttings.PastLot;
 
 /**
@@ -25,9 +26,7 @@ public final class Survival {
     public SurvivalChain from(Phase phase, double fraction) {
         List<UncertainRate> left = new ArrayList<>();
         left.add(rate(phase).late(fraction));
-        for (Phase later : Phase.values()) {
-            if (later.compareTo(phase) > 0) { left.add(rate(later)); }
-        }
+        Stream.of(Phase.values()).filter(later -> later.compareTo(phase) > 0).map(this::rate).forEach(left::add);
         return new SurvivalChain(left);
     }
 

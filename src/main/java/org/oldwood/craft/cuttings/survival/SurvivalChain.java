@@ -45,10 +45,7 @@ public record SurvivalChain(List<UncertainRate> rates) {
      * @param success the chance of success with that many plants at the end; must not fall as they grow more
      */
     public OptionalInt fewest(IntToDoubleFunction success, double sure, int most) {
-        Growing[] phases = new Growing[rates.size()];
-        for (int phase = 0; phase < phases.length; phase++) {
-            phases[phase] = new Growing(rates.get(phase));
-        }
+        Growing[] phases = rates.stream().map(Growing::new).toArray(Growing[]::new);
         for (int n = 0; n <= most; n++) {
             double worth = success.applyAsDouble(n);
             for (int phase = phases.length - 1; phase >= 0; phase--) {
