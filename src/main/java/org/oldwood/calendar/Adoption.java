@@ -96,7 +96,8 @@ public final class Adoption {
         Outgoing out = new Outgoing(item.on(item.days().at(day)), Optional.empty());
         out.event = event.isPresent() ? Outgoing.Event.OWN : Outgoing.Event.NONE;
         out.rings = event.filter(raw -> !raw.parts().isEmpty()).isPresent();
-        Stamp stamp = new Stamp(raws.stream().mapToInt(Adoption::sequence).max().orElse(0),
+        Stamp stamp = new Stamp(
+                raws.stream().mapToInt(raw -> raw.count("SEQUENCE", Integer.MAX_VALUE - 2)).max().orElse(0),
                 raws.stream().map(Adoption::changed).max(Instant::compareTo).orElse(Instant.EPOCH));
         Components components = new Components(layout, new Uids(garden.id(), uids), garden.zone());
         boolean isAsNow = true;
@@ -132,15 +133,6 @@ public final class Adoption {
     }
 
     private static String kind(RawComponent raw) { return raw.isEvent() ? "event" : "todo"; }
-
-    private static int sequence(RawComponent raw) {
-        try {
-            int sequence = Integer.parseInt(raw.value("SEQUENCE").orElse("0"));
-            return Math.min(Math.max(sequence, 0), Integer.MAX_VALUE - 2);
-        } catch (NumberFormatException e) {
-            return 0;
-        }
-    }
 
     private static Instant changed(RawComponent raw) {
         String written = raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");

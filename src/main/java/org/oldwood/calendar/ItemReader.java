@@ -47,8 +47,8 @@ public final class ItemReader {
     /** Where only the state matters and no day does; the title is as it stands. */
     public static ReadItem plain(RawComponent item) {
         return new ReadItem(item.value("STATUS").orElse("").toUpperCase(Locale.ROOT), Optional.empty(),
-                item.value("COMPLETED").isPresent(), percent(item.value("PERCENT-COMPLETE").orElse("")),
-                Optional.empty(), item.value("SUMMARY").orElse(""), item.value("DTSTART").orElse(""),
+                item.value("COMPLETED").isPresent(), item.count("PERCENT-COMPLETE", 100), Optional.empty(),
+                item.value("SUMMARY").orElse(""), item.value("DTSTART").orElse(""),
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
     }
 
@@ -58,7 +58,7 @@ public final class ItemReader {
         List<Property> properties = parsed(item.name(), given);
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
         return new ReadItem(status, day(item, properties, "COMPLETED"), item.value("COMPLETED").isPresent(),
-                percent(text(properties, "PERCENT-COMPLETE")),
+                item.count("PERCENT-COMPLETE", 100),
                 isOurStamp(item) ? Optional.empty() : day(item, properties, "LAST-MODIFIED"),
                 text(properties, "SUMMARY"), item.value("DTSTART").orElse(""),
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
@@ -96,15 +96,6 @@ public final class ItemReader {
 
     private static Optional<Property> find(List<Property> properties, String name) {
         return properties.stream().filter(p -> p.getName().equalsIgnoreCase(name)).findFirst();
-    }
-
-    private static int percent(String text) {
-        try {
-            int percent = Integer.parseInt(text.strip());
-            return Math.max(0, Math.min(100, percent));
-        } catch (NumberFormatException e) {
-            return 0;
-        }
     }
 
     /**

@@ -63,7 +63,8 @@ public final class Main {
         if (first.startsWith("-")) {
             switch (first) {
                 case "--help", "-h" -> run.out.write(everything().getUsageMessage());
-                case "--version", "-V" -> run.out.line("oldwood " + version());
+                case "--version", "-V" -> run.out.line("oldwood " + Optional
+                        .ofNullable(Main.class.getPackage().getImplementationVersion()).orElse("(not packaged)"));
                 default -> {
                     return execute(NOW, new NowCommand(), args, run, failures);
                 }
@@ -112,11 +113,6 @@ public final class Main {
         }
         HelpWords.put(root, "");
         return Settings.plain(root);
-    }
-
-    private static String version() {
-        String version = Main.class.getPackage().getImplementationVersion();
-        return version == null ? "(not packaged)" : version;
     }
 
     /** The program without a command. */

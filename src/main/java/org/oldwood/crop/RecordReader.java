@@ -6,7 +6,6 @@ import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -235,11 +234,9 @@ public final class RecordReader {
     /** A day of any year, {@code 11-20}. */
     public static MonthDay monthDay(Fields fields, String key) {
         String text = fields.text(key);
-        try {
-            return IsoDate.monthDay(text);
-        } catch (DateTimeException e) {
+        return IsoDate.monthDay(text).orElseGet(() -> {
             fields.tell(key, "not-a-month-day", text);
             return MonthDay.of(1, 1);
-        }
+        });
     }
 }

@@ -27,13 +27,9 @@ public final class EntryText {
      * @throws IllegalArgumentException where it is a number with a unit that does not fit
      */
     public static Json value(EntryField field, String text, Place place, Supplier<Units> units) {
-        return field.unit().isPresent() && text.matches(".*[0-9].*[A-Za-z\"'²°]+.*")
-                ? value(field, metric(field.unit().get(), text, units.get()), place)
+        return field.unit().isPresent() && text.matches(".*[0-9].*[A-Za-z\"'²°]+.*") ? value(field,
+                Words.fixed(Typed.of(text, field.unit().get(), field.unit().get(), units.get()), 4), place)
                 : value(field, text, place);
-    }
-
-    private static String metric(String unit, String text, Units units) {
-        return Words.fixed(Typed.of(text, unit, unit, units), 4);
     }
 
     /** The value of a field as the record has it; {@code place} is the entry's. */
@@ -49,13 +45,11 @@ public final class EntryText {
         };
     }
 
-    private static Json number(String text, Place place) {
-        return isNumber(text) ? new Json.Num(place, Double.parseDouble(text), text) : new Json.Text(place, text);
-    }
-
     /** Numbers as JSON has them: no exponent, no sign but the minus, a point before decimals. */
-    private static boolean isNumber(String text) {
-        return text.matches("-?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,15})?");
+    private static Json number(String text, Place place) {
+        return text.matches("-?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,15})?")
+                ? new Json.Num(place, Double.parseDouble(text), text)
+                : new Json.Text(place, text);
     }
 
     private static Json flag(String text, Place place) {

@@ -36,7 +36,7 @@ public final class Planner {
     private final Settler settler;
     private final Forgotten forgotten;
     private final TaskMaker maker;
-    private final RulesBySubject concerned;
+
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
 
@@ -63,7 +63,7 @@ public final class Planner {
         this.judge = new Judge(world, advisors);
         this.settler = new Settler(world, judge, advisors, rules.all());
         this.forgotten = new Forgotten(world, judge, settler, advisors);
-        this.concerned = new RulesBySubject(rules.all());
+
         this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
@@ -109,7 +109,7 @@ public final class Planner {
             Optional<List<Task>> plain = Optional.ofNullable(known.plain.get(subject));
             if (plain.isEmpty() || !ahead.isSame(before, subject)) {
                 List<Task> found = new ArrayList<>();
-                for (Rule rule : concerned.rules(subject)) {
+                for (Rule rule : rules.concerning(subject)) {
                     tasks(rule, subject, new Gathered(until, found, ahead, plain));
                 }
                 known.plain.putIfAbsent(subject, found);

@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.oldwood.crop.Crop;
@@ -47,10 +46,9 @@ public final class RuleNames {
             rule.optionalText("amount")
                     .ifPresent(amount -> known(rule, "amount", "amount", amount, advisors.amountNames()));
             rule.objects("when").forEach(this::fact);
-            rule.object("opens").ifPresent(this::fact);
-            rule.object("closes").ifPresent(this::fact);
-            rule.object("noLaterThan").ifPresent(this::fact);
-            rule.optionalText("title").ifPresent(title -> title(rule, title));
+            List.of("opens", "closes", "noLaterThan").forEach(end -> rule.object(end).ifPresent(this::fact));
+            rule.optionalText("title").stream().flatMap(title -> Titles.PLACEHOLDER.matcher(title).results())
+                    .forEach(found -> known(rule, "title", "placeholder", found.group(1), Titles.NAMES));
             after(rule);
             rule.texts("cautions").forEach(caution -> known(rule, "cautions", "caution", caution, cautions));
         }
@@ -65,11 +63,6 @@ public final class RuleNames {
                 job.tellIf(!gathered.add(rule), "rules", "rule-in-two-rounds", rule);
             }
         }
-    }
-
-    private static void title(Fields rule, String title) {
-        Titles.PLACEHOLDER.matcher(title).results()
-                .forEach(found -> known(rule, "title", "placeholder", found.group(1), Titles.NAMES));
     }
 
     private void after(Fields rule) {
@@ -91,8 +84,7 @@ public final class RuleNames {
     }
 
     private void fact(Fields asked) {
-        Optional<String> fact = asked.optionalText("fact");
-        fact.ifPresent(name -> known(asked, "fact", "fact", name, advisors.factNames()));
+        asked.optionalText("fact").ifPresent(name -> known(asked, "fact", "fact", name, advisors.factNames()));
     }
 
     private static void known(Fields fields, String key, String what, String name, Collection<String> among) {

@@ -1,11 +1,14 @@
 package org.oldwood.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Subject;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
@@ -16,6 +19,10 @@ public final class Rules {
     private static final Set<String> OWN = Set.of("crops", "groups", "forms", "note");
 
     private final Map<String, Rule> byId = new LinkedHashMap<>();
+    private final Map<Alike, List<Rule>> known = new HashMap<>();
+
+    /** What plants, or stands, have in common that the same rules concern. */
+    private record Alike(String kind, String crop, String form) {}
 
     public static Rules read(Documents documents) {
         Rules rules = new Rules();
@@ -41,6 +48,20 @@ public final class Rules {
             return rule;
         }
         return rule.orOf(other, OWN);
+    }
+
+    /**
+     * Those that concern a subject, in their own order. The same for all plants, and for all stands, of one crop and
+     * form: found once for them.
+     */
+    List<Rule> concerning(Subject subject) {
+        if (!(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) { return found(subject); }
+        return known.computeIfAbsent(new Alike(subject.kind(), subject.crop().map(Crop::id).orElse(""),
+                subject.plants().get(0).plant().form()), any -> found(subject));
+    }
+
+    private List<Rule> found(Subject subject) {
+        return byId.values().stream().filter(rule -> rule.concerns(subject)).toList();
     }
 
     public List<Rule> all() { return new ArrayList<>(byId.values()); }

@@ -42,17 +42,14 @@ final class Settler {
 
     /** How far the task of a part of the rule's window has come. */
     Settled of(Rule rule, Situation situation, Window window, int ordinal) {
-        return settling.of(situation.subject(), job(rule, situation, window, named(rule, situation, ordinal)));
+        Map<String, List<Entry>> all = world.state().finished();
+        List<Entry> named = all.isEmpty() ? List.of() : all.getOrDefault(Task.id(rule, situation, ordinal), List.of());
+        return settling.of(situation.subject(), job(rule, situation, window, named));
     }
 
     /** The first entry that may have done some of it, by what it says; not one that names the task. */
     Optional<Entry> first(Rule rule, Situation situation, Window window) {
         return settling.first(situation.subject(), job(rule, situation, window, List.of()));
-    }
-
-    private List<Entry> named(Rule rule, Situation situation, int ordinal) {
-        Map<String, List<Entry>> all = world.state().finished();
-        return all.isEmpty() ? List.of() : all.getOrDefault(Task.id(rule, situation, ordinal), List.of());
     }
 
     private Settling.Job job(Rule rule, Situation situation, Window window, List<Entry> named) {

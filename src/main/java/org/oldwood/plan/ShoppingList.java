@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
-import org.oldwood.garden.Bed;
 import org.oldwood.garden.Garden;
 
 /**
@@ -53,7 +52,8 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
                 for (Purchase each : amount.buys()) {
                     String key = each.material() + " " + each.unit();
                     totals.merge(key, each, Purchase::plus);
-                    uses.computeIfAbsent(key, none -> new ArrayList<>()).add(use(task, each));
+                    uses.computeIfAbsent(key, none -> new ArrayList<>()).add(new Use(task.id(), task.day(),
+                            task.subject().bed().map(in -> in.bed().name()).orElse(""), each.amount()));
                 }
                 amount.lacks().forEach(words -> lacking.add(task.title() + ": " + words));
             }
@@ -62,10 +62,5 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
         totals.forEach((key, total) -> items.add(new Item(total, List.copyOf(uses.getOrDefault(key, List.of())),
                 garden.materials().contains(total.material()))));
         return new ShoppingList(plan.from(), plan.until(), items, List.copyOf(lacking));
-    }
-
-    private static Use use(Task task, Purchase purchase) {
-        String bed = task.subject().bed().map(in -> in.bed()).map(Bed::name).orElse("");
-        return new Use(task.id(), task.day(), bed, purchase.amount());
     }
 }

@@ -47,13 +47,10 @@ final class TaskMaker {
         String id = Task.id(rule, situation, ordinal);
         return new Task(id, rule, situation.subject(), situation.season(), ordinal, Titles.of(rule, situation, settled),
                 window, window.first(),
-                settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
+                settled.open() ? window.first().plusDays(Math.round((window.days() - 1) * rule.best()))
+                        : settled.lastDay().orElse(window.first()),
                 amount.map(it -> it.withArithmetic(alike(it.arithmetic(), texts))), reasons(verdict, id, settled),
                 warnings(rule, amount, situation, window), sources(rule, verdict.reasons(), amount), settled);
-    }
-
-    private static LocalDate bestDay(Rule rule, Window window) {
-        return window.first().plusDays(Math.round((window.days() - 1) * rule.best()));
     }
 
     /** Each once: two conditions may ask for the same. */

@@ -1,8 +1,6 @@
 package org.oldwood.plan;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -51,19 +49,11 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     private void check(Fields fields) {
         boolean right = switch (by) {
             case "stage" -> Stage.find(name).isPresent();
-            case "day" -> monthDay(name).isPresent();
+            case "day" -> IsoDate.monthDay(name).isPresent();
             case "entry" -> EntryKind.find(name).isPresent();
             default -> true;
         };
         fields.tellIf(!right, by, "unknown-anchor", by, name);
-    }
-
-    private static Optional<MonthDay> monthDay(String text) {
-        try {
-            return Optional.of(IsoDate.monthDay(text));
-        } catch (DateTimeParseException e) {
-            return Optional.empty();
-        }
     }
 
     /**
@@ -83,7 +73,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
         return switch (by) {
             case "stage" -> stage(situation);
             case "day" ->
-                monthDay(name).map(day -> found(situation.season().day(day), () -> how(0, "by the calendar")));
+                IsoDate.monthDay(name).map(day -> found(situation.season().day(day), () -> how(0, "by the calendar")));
             case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };

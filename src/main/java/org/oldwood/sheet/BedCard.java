@@ -15,7 +15,6 @@ import org.oldwood.craft.water.Dose;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
-import org.oldwood.facts.feeding.Applications;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
@@ -113,14 +112,13 @@ final class BedCard {
         BedLedger ledger = BedLedger.of(books, ground.state(), ground.world().crops(), state);
         List<Line> lines = new ArrayList<>();
         LedgerWords.alike(ledger.lines().stream().filter(line -> line.season().compareTo(season.plus(-1)) >= 0))
-                .forEach(alike -> lines
-                        .add(Line.of(alike.get(0).date(), LedgerWords.inWords(alike) + marks(alike.get(0)))));
+                .forEach(alike -> {
+                    List<String> marks = alike.get(0).notRead();
+                    lines.add(Line.of(alike.get(0).date(), LedgerWords.inWords(alike)
+                            + (marks.isEmpty() ? "" : " (" + String.join("; ", marks) + ")")));
+                });
         Collections.reverse(lines);
         return lines;
-    }
-
-    private static String marks(Applications.Given line) {
-        return line.notRead().isEmpty() ? "" : " (" + String.join("; ", line.notRead()) + ")";
     }
 
     /** What each stand needs and what of it is due. */

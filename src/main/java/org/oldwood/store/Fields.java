@@ -1,7 +1,6 @@
 package org.oldwood.store;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -170,14 +169,10 @@ public final class Fields {
     }
 
     public Optional<LocalDate> optionalDate(String key) {
-        Json value = raw(key).orElse(null);
-        if (value == null) { return Optional.empty(); }
-        try {
-            return Optional.of(IsoDate.parse(value instanceof Json.Text text ? text.value() : ""));
-        } catch (DateTimeParseException e) {
+        return raw(key).map(value -> IsoDate.find(value instanceof Json.Text text ? text.value() : "").orElseGet(() -> {
             tell(value.place(), "not-a-date", IsoDate.RULE, value.shown(), key);
-            return Optional.of(LocalDate.EPOCH);
-        }
+            return LocalDate.EPOCH;
+        }));
     }
 
     /** One of the {@code allowed} words; must be there. */

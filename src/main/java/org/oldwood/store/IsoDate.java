@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,26 +21,26 @@ public final class IsoDate {
     private IsoDate() {}
 
     /**
-     * The date.
-     *
-     * @throws DateTimeParseException where the text is no date that exists, or of years in which nobody keeps a garden
-     *     with this program: they are slips of the hand
+     * The date; empty where the text is no date that exists, or of years in which nobody keeps a garden with this
+     * program: they are slips of the hand.
      */
-    public static LocalDate parse(String text) {
+    public static Optional<LocalDate> find(String text) {
         Matcher parts = DATE.matcher(text);
         int year = parts.matches() ? Integer.parseInt(parts.group(1)) : 0;
-        if (year < FIRST_YEAR || year > LAST_YEAR) { throw new DateTimeParseException("must be " + RULE, text, 0); }
+        if (year < FIRST_YEAR || year > LAST_YEAR) { return Optional.empty(); }
         try {
-            return LocalDate.of(year, Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
+            return Optional.of(LocalDate.of(year, Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3))));
         } catch (DateTimeException e) {
-            throw new DateTimeParseException("must be " + RULE, text, 0, e);
+            return Optional.empty();
         }
     }
 
-    /**
-     * A day of any year, {@code 11-20}.
-     *
-     * @throws DateTimeParseException where the text is no such day
-     */
-    public static MonthDay monthDay(String text) { return MonthDay.parse("--" + text); }
+    /** A day of any year, {@code 11-20}; empty where the text is no such day. */
+    public static Optional<MonthDay> monthDay(String text) {
+        try {
+            return Optional.of(MonthDay.parse("--" + text));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
 }

@@ -17,8 +17,8 @@ class IsoDateTest {
         for (LocalDate day = LocalDate.of(1999, 12, 1); day.getYear() < 2009; day = day.plusDays(1)) {
             String text = day.toString();
 
-            assertThat(IsoDate.parse(text)).isEqualTo(LocalDate.parse(text));
-            assertThat(IsoDate.monthDay(text.substring(5))).isEqualTo(MonthDay.parse("--" + text.substring(5)));
+            assertThat(IsoDate.find(text)).contains(LocalDate.parse(text));
+            assertThat(IsoDate.monthDay(text.substring(5))).contains(MonthDay.parse("--" + text.substring(5)));
         }
     }
 
@@ -27,12 +27,10 @@ class IsoDateTest {
             "20260101", "2026-01-0x", "2026-01-010", "-026-01-01", "２０２６-01-01"})
     void what_the_jdk_refuses_is_refused(String text) {
         assertThatThrownBy(() -> LocalDate.parse(text)).isInstanceOf(DateTimeParseException.class);
-        assertThatThrownBy(() -> IsoDate.parse(text)).isInstanceOf(DateTimeParseException.class);
+        assertThat(IsoDate.find(text)).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"02-30", "13-01", "1-01", "0101", "xx-01", "04-31", ""})
-    void no_such_day_of_a_year_is_refused(String text) {
-        assertThatThrownBy(() -> IsoDate.monthDay(text)).isInstanceOf(DateTimeParseException.class);
-    }
+    void no_such_day_of_a_year_is_refused(String text) { assertThat(IsoDate.monthDay(text)).isEmpty(); }
 }

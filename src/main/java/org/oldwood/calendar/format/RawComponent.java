@@ -27,6 +27,15 @@ public record RawComponent(String name, List<RawProperty> properties, List<RawCo
         return first(property).map(found -> found.value().strip());
     }
 
+    /** A whole number from 0 to {@code most}; 0 where the property is none. */
+    public int count(String property, int most) {
+        try {
+            return Math.max(0, Math.min(most, Integer.parseInt(value(property).orElse("0"))));
+        } catch (NumberFormatException e) {
+            return 0;
+        }
+    }
+
     public Optional<RawProperty> first(String property) {
         return properties.stream().filter(one -> one.name().equals(property)).findFirst();
     }

@@ -192,14 +192,7 @@ final class Merge {
         return !keepsProgress() && !server.value("STATUS").equals(ours.value("STATUS"));
     }
 
-    private static int number(RawComponent item) {
-        try {
-            int sequence = Integer.parseInt(item.value("SEQUENCE").orElse("0"));
-            return Math.min(Math.max(sequence, 0), Integer.MAX_VALUE - 1);
-        } catch (NumberFormatException e) {
-            return 0;
-        }
-    }
+    private static int number(RawComponent item) { return item.count("SEQUENCE", Integer.MAX_VALUE - 1); }
 
     /** UTC times of one length compare as text. */
     private RawProperty later(RawProperty property) {

@@ -20,8 +20,7 @@ public final class Settings {
     /** No colours, no abbreviations, no files of arguments, 80 columns. */
     public static CommandLine plain(CommandLine line) {
         return line.setExpandAtFiles(false).setUsageHelpWidth(Out.WIDTH).setUsageHelpAutoWidth(false)
-                .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
-                .registerConverter(LocalDate.class, new Today.Reader());
+                .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF)).registerConverter(LocalDate.class, Today::read);
     }
 
     private static PrintWriter printing(Out out) {

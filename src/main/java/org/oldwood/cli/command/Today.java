@@ -5,12 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.garden.Zone;
 import org.oldwood.store.IsoDate;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
@@ -27,7 +25,8 @@ final class Today {
         if (!epoch.isEmpty()) {
             try {
                 Instant instant = Instant.ofEpochSecond(Long.parseLong(epoch));
-                return IsoDate.parse(LocalDate.ofInstant(instant, ZoneOffset.UTC).toString());
+                return IsoDate.find(LocalDate.ofInstant(instant, ZoneOffset.UTC).toString())
+                        .orElseThrow(() -> new DateTimeException(IsoDate.RULE));
             } catch (NumberFormatException | DateTimeException e) {
                 throw new TypeConversionException(
                         "%s must be whole seconds since 1970 but is \"%s\". Unset it, or give --today DATE."
@@ -39,14 +38,8 @@ final class Today {
     }
 
     /** Reads dates on the command line. */
-    public static final class Reader implements ITypeConverter<LocalDate> {
-        @Override
-        public LocalDate convert(String text) {
-            try {
-                return IsoDate.parse(text);
-            } catch (DateTimeParseException e) {
-                throw new TypeConversionException("must be %s, but is \"%s\"".formatted(IsoDate.RULE, text));
-            }
-        }
+    static LocalDate read(String text) {
+        return IsoDate.find(text).orElseThrow(
+                () -> new TypeConversionException("must be %s, but is \"%s\"".formatted(IsoDate.RULE, text)));
     }
 }

@@ -50,7 +50,10 @@ record PlanPage(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room
         List<String> lines = new ArrayList<>(why(plan, ground.course()));
         if (plan.number().isPresent()) {
             lines.addAll(expected(plan.number().getAsInt()));
-            lines.add(room.map(PlanPage::room).orElse("Room: not known; no distance was found for this method."));
+            lines.add(room
+                    .map(bed -> "Room: %s m of row%s.".formatted(Words.one(bed.rowM()),
+                            bed.areaM2().map(area -> ", " + Words.one(area) + " m²").orElse("")))
+                    .orElse("Room: not known; no distance was found for this method."));
         }
         lines.addAll(LotPage.measures(ground.course().method()));
         lines.forEach(line -> out.hanging("  - ", 4, line));
@@ -95,11 +98,6 @@ record PlanPage(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room
                         plan.line().inPlace().label()),
                 "First pick in season %s, full crop in %s, for plants %s.".formatted(plan.line().firstPick().label(),
                         plan.line().fullCrop().label(), course.cut().words()));
-    }
-
-    private static String room(NurseryBed bed) {
-        return "Room: %s m of row%s.".formatted(Words.one(bed.rowM()),
-                bed.areaM2().map(area -> ", " + Words.one(area) + " m²").orElse(""));
     }
 
     private static List<String> parents(ParentStock stock, Crop crop, OptionalInt needed) {

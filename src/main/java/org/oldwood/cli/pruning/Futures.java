@@ -63,7 +63,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         newShoots.ifPresent(figure -> all.add(TEXTS.get("outlook.shoots", Words.fixed(figure.is(), 1),
                 Words.fixed(figure.low(), 1), Words.fixed(figure.high(), 1),
                 (figure.unit().endsWith("/m") ? " on a metre" : "") + figure.seen().beside(),
-                sentence(figure.note()))));
+                figure.note().isEmpty() ? "" : Words.capital(figure.note()) + ".")));
         all.add(TEXTS.get("outlook.range"));
         yield.flatMap(Yield::crowding)
                 .ifPresent(k -> all.add(TEXTS.get("outlook.crowding", Words.fixed(k.is(), 1), Words.fixed(k.low(), 1),
@@ -85,8 +85,6 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     }
 
     private static long percent(double share) { return Math.round(100 * share); }
-
-    private static String sentence(String note) { return note.isEmpty() ? "" : Words.capital(note) + "."; }
 
     /** What was taken by the season's name. */
     static SortedMap<String, Stems> labelled(SortedMap<Integer, Stems> taken, Hemisphere hemisphere) {

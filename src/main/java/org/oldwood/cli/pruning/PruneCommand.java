@@ -168,7 +168,7 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private Bush bush(Crop of, FormPruning grown) {
-        double room = metres.orElseGet(() -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
+        double room = metres.orElseGet(() -> of.inRowM(grown.form()));
         refuseIf(!(room > 0 && room <= 1000) || seasons.orElse(0) < 0 || seasons.orElse(0) > 100,
                 "--metres must be more than 0 and at most 1000, --seasons 0 to 100");
         OptionalInt completed = seasons.map(OptionalInt::of).orElseGet(OptionalInt::empty);
@@ -225,8 +225,7 @@ public final class PruneCommand extends GardenCommand {
     /** A choice that names nothing known leaves the default: that is not passed over in silence. */
     private void wrongChoices(GardenFolder folder, GardenState state) {
         Problems problems = new Problems();
-        folder.documents().read(GardenFolder.GARDEN_FILE)
-                .ifPresent(new Choices(state, folder.crops(), problems)::check);
+        new Choices(state, folder.crops(), problems).check(folder.documents());
         problems.list().forEach(problem -> tell(problem.inWords()));
     }
 

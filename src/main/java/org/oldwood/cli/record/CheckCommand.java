@@ -74,8 +74,7 @@ public final class CheckCommand extends GardenCommand {
     /** Adds the journal up; returns the questions. */
     private List<String> adding(GardenFolder folder, Problems problems) {
         GardenState state = folder.on(LocalDate.MAX);
-        folder.documents().read(GardenFolder.GARDEN_FILE)
-                .ifPresent(new Choices(state, folder.crops(), problems)::check);
+        new Choices(state, folder.crops(), problems).check(folder.documents());
         problems.addAll(folder.problems());
         future(folder, problems);
         KnownNames names = new KnownNames(folder.documents(), problems);

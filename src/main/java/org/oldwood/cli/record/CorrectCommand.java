@@ -2,7 +2,6 @@ package org.oldwood.cli.record;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -87,7 +86,8 @@ public final class CorrectCommand extends GardenCommand {
             mustKnow("key of " + wrong.kind().key(), Optional.of(key), keys);
             otherWork |= keys.indexOf(key) > 1;
             if (key.equals("date")) {
-                date = date(text);
+                date = IsoDate.find(text).orElseThrow(
+                        () -> usage("date=%s is no day; write for example: date=2026-11-20".formatted(text)));
             } else if (text.isEmpty()) {
                 values.remove(key);
             } else {
@@ -105,13 +105,5 @@ public final class CorrectCommand extends GardenCommand {
         if (key.equals(part) || key.contains("=")) { return key; }
         boolean flag = kind.field(key).filter(field -> field.type() == EntryField.Holds.FLAG).isPresent();
         return flag ? key + "=true" : more.hasNext() ? key + "=" + more.next() : key;
-    }
-
-    private LocalDate date(String text) {
-        try {
-            return IsoDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw usage("date=%s is no day; write for example: date=2026-11-20".formatted(text));
-        }
     }
 }

@@ -110,16 +110,14 @@ final class OwnData {
                     files.filter(file -> !file.getFileName().toString().startsWith("."))
                             .filter(file -> !Documents.isDocument(file, kind))
                             .map(file -> folder.relativize(file).toString().replace('\\', '/')).sorted()
-                            .map(OwnData::stray).forEach(strays::add);
+                            .map(name -> Problem.of("stray-file", Place.of(name),
+                                    name.startsWith(CROPS) ? "is no crop (a folder with crop.json)"
+                                            : "is no JSON file (.json)"))
+                            .forEach(strays::add);
                 }
             }
         }
         return strays;
-    }
-
-    private static Problem stray(String name) {
-        String what = name.startsWith(CROPS) ? "is no crop (a folder with crop.json)" : "is no JSON file (.json)";
-        return Problem.of("stray-file", Place.of(name), what);
     }
 
     private void checkName(String file) {

@@ -1,7 +1,6 @@
 package org.oldwood.cli.record;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -102,12 +101,11 @@ final class Stock {
     }
 
     private Optional<LocalDate> planted(Csv.Row row) {
-        try {
-            return row.cell("planted").map(IsoDate::parse);
-        } catch (DateTimeParseException e) {
-            problems.tell("bad-date", row.place().at("planted"), row.cell("planted").orElse(""));
-            return Optional.empty();
-        }
+        Optional<String> cell = row.cell("planted");
+        Optional<LocalDate> day = cell.flatMap(IsoDate::find);
+        cell.filter(text -> day.isEmpty())
+                .ifPresent(text -> problems.tell("bad-date", row.place().at("planted"), text));
+        return day;
     }
 
     private double length(Csv.Row row, String text) {

@@ -73,11 +73,7 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
         /** A yield per metre of row is shared out by the distance of the plants. */
         private static Optional<Range> perPlant(Crop crop, Yield yield, String form) {
             return Optional.ofNullable(yield.mature().get(form))
-                    .map(figure -> Range.of(figure).times(figure.unit().equals("kg/m") ? inRowM(crop, form) : 1));
-        }
-
-        private static double inRowM(Crop crop, String form) {
-            return crop.spacing(form).map(Crop.Spacing::inRow).map(figure -> figure.is()).orElse(1.0);
+                    .map(figure -> Range.of(figure).times(figure.unit().equals("kg/m") ? crop.inRowM(form) : 1));
         }
 
         /** The share of a full crop, from 0 to 1, in a season after planting, the first being 1. */

@@ -25,12 +25,9 @@ final class Dressings {
         boolean slow = allNitrogen(feed -> feed.is("slow") || feed.is("manure"))
                 || (timing.dressings().size() == 1 && allNitrogen(Feed::slow));
         this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : usual;
-        this.most = slow ? Double.POSITIVE_INFINITY : most(texture);
-    }
-
-    private double most(Optional<String> texture) {
         FeedingTables.Limits limits = tables.limits();
-        return (tables.soils().organic(texture) ? limits.dressingMostNOnPeat() : limits.dressingMostN()).is();
+        this.most = slow ? Double.POSITIVE_INFINITY
+                : (tables.soils().organic(texture) ? limits.dressingMostNOnPeat() : limits.dressingMostN()).is();
     }
 
     /** The most nitrogen of one dressing, g/m². */

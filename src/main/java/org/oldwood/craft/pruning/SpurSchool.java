@@ -67,7 +67,8 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
             weigh(branches, surplus);
             StageOfLife life = life(Math.max(past, surplus));
             int replaced = takePast(past, Math.max(cut.left().at(1), surplus));
-            takeSurplus(surplus - replaced);
+            if (surplus - replaced > mayGo) { limited(); }
+            take(Math.min(surplus - replaced, mayGo), Why.CROWDED);
             int waiting = past - replaced;
             cut.take(1, cut.left().at(1) - shootsToLeave(), Why.CROWDED);
             return cut.build(life, waiting, cut.left().at(1), told(surplus));
@@ -100,11 +101,6 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
                 cut.remark(Cut.Remark.NO_SUCCESSOR);
             } else if (mayGo < past) { limited(); }
             return take(going, Why.SPENT);
-        }
-
-        private void takeSurplus(int surplus) {
-            if (surplus > mayGo) { limited(); }
-            take(Math.min(surplus, mayGo), Why.CROWDED);
         }
 
         private void limited() { if (!staged) { cut.remark(Cut.Remark.LIMITED); } }

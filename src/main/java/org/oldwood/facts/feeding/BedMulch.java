@@ -18,6 +18,8 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.Plant;
+import org.oldwood.garden.PlantState;
 import org.oldwood.words.Words;
 
 /**
@@ -42,9 +44,12 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
         List<String> notes = new ArrayList<>();
         last.flatMap(Entry::unmeasured).ifPresent(words -> notes.add(Words.capital(words) + "."));
         Mulch mulch = chosen(books, s, bed, notes);
-        Optional<Figure> gap = gap(books, s, bed);
+        Optional<Figure> gap = SharedBed.crops(bed, s.world().crops()).stream()
+                .map(crop -> books.mulches().collarGap(crop.group())).max(Comparator.comparingDouble(Figure::is));
+        int bushes = bed.plants().stream().map(PlantState::plant).filter(plant -> plant.lengthM().isEmpty())
+                .mapToInt(Plant::bushes).sum();
         MulchPlan plan = MulchPlan.of(mulch,
-                new MulchPlan.Asked(bed.bed().areaM2(), bushes(bed), gap.map(Figure::is).orElse(0.0),
+                new MulchPlan.Asked(bed.bed().areaM2(), bushes, gap.map(Figure::is).orElse(0.0),
                         gap.map(it -> it.seen().beside()).orElse(""), now, mulch.depth().is()));
         return new BedMulch(layer, now, plan, books.mulches().underlay(books.mulches().usual("underlay")).orElseThrow(),
                 books.mulches().figure("barrow").is(), books.mulches().figure("topUpAt").is(), s.day(),
@@ -88,19 +93,21 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
     /** The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one. */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
         List<FeedingProfile> profiles = books.profiles(bed, s.world().crops());
+        boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());
         Optional<Mulch> rich = Optional.empty();
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
             Optional<String> why = excluded(profiles, mulch);
             Optional<String> tooRich = RichMulch.about(books, s.world().crops(), bed, mulch, mulch.depth().is());
             if (why.isEmpty() && tooRich.isEmpty()) {
-                mulch.warning().ifPresent(words -> acidWarning(profiles, mulch, words, notes));
+                mulch.warning().filter(words -> acid)
+                        .ifPresent(words -> notes.add(mulch.name() + ": pH " + words + "."));
                 return mulch;
             }
             notes.add("Not %s: %s".formatted(mulch.name(), why.or(() -> tooRich).orElse("")));
             rich = why.isEmpty() ? rich.or(() -> Optional.of(mulch)) : rich;
         }
-        boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
+
         notes.add(rich.isPresent()
                 ? "Poorer, so better, are %s; one of them is reckoned with."
                         .formatted(Words.list(RichMulch.poorer(books, profiles)))
@@ -111,20 +118,6 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
     static Optional<String> excluded(List<FeedingProfile> profiles, Mulch mulch) {
         return profiles.stream().map(profile -> profile.excludes(mulch.tags())).flatMap(Optional::stream)
                 .map(FeedingProfile.Excluded::reason).findFirst();
-    }
-
-    private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
-        if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) { notes.add(mulch.name() + ": pH " + words + "."); }
-    }
-
-    private static int bushes(BedState bed) {
-        return bed.plants().stream().filter(plant -> plant.plant().lengthM().isEmpty())
-                .mapToInt(plant -> plant.plant().bushes()).sum();
-    }
-
-    private static Optional<Figure> gap(FeedingBooks books, Situation s, BedState bed) {
-        return SharedBed.crops(bed, s.world().crops()).stream().map(crop -> books.mulches().collarGap(crop.group()))
-                .max(Comparator.comparingDouble(Figure::is));
     }
 
     /** Sheets of paper under the new layer; none where mulch still lies there. */

@@ -61,7 +61,9 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
         Stream<String> warnings = Stream.of(tooClose(entry, bed.get()), late(entry, given, bed.get()),
                 beforeWinter(entry, given, bed.get()), notBorne(given, bed.get()), doubt(entry, given, bed.get()),
                 unknown(entry, given), rich(entry, given, bed.get())).flatMap(Optional::stream);
-        return Stream.concat(warnings, wants(given).stream()).toList();
+        Stream<String> wants = books.mulches().mulch(given).stream()
+                .flatMap(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())).stream());
+        return Stream.concat(warnings, wants).toList();
     }
 
     /** What speaks against the bush that cuttings came from; its health asks for no dates. */
@@ -167,12 +169,6 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
                 .flatMap(mulch -> RichMulch.about(books, crops, bed, mulch, depth)
                         .map(words -> "Rich: %s. %s Poorer, so better, are %s. It is noted and counts.".formatted(
                                 mulch.name(), words, Words.list(RichMulch.poorer(books, books.profiles(bed, crops))))));
-    }
-
-    /** What a mulch of this material asks for beside it. */
-    private List<String> wants(String material) {
-        return books.mulches().mulch(material).map(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())))
-                .orElse(List.of());
     }
 
     private Optional<String> unknown(Entry entry, String material) {

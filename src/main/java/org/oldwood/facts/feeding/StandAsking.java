@@ -15,6 +15,7 @@ import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -114,27 +115,18 @@ record StandAsking(FeedingBooks books, Situation s, BedState bed, Set<String> as
                 .flatMap(entry -> entry.text("material")).flatMap(books.mulches()::mulch)
                 .filter(Mulch::nitrogenDrawdown);
         if (mulch.isEmpty()) { return need; }
-        double extra = extraN(ground, acid(crop));
+        boolean acid = books.profile(crop).map(FeedingProfile::acidSoil).orElse(false);
+        Figure takes = books.mulches().figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen");
+        double extra = acid && ground.bushes() > 0 ? takes.is() * ground.bushes() / ground.areaM2()
+                : books.mulches().figure("extraNitrogen").is();
         List<String> lines = new ArrayList<>(need.lines());
         lines.add("nitrogen + %s g/m², which %s takes where it touches the soil%s".formatted(Words.amount(extra),
-                mulch.get().name(), remembered(acid(crop))));
+                mulch.get().name(), takes.seen().beside()));
         return new Need(need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines,
                 need.sources());
     }
 
     private int seasonsOfDrawdown() { return (int) books.mulches().figure("extraNitrogenSeasons").is() - 1; }
-
-    private boolean acid(Crop crop) { return books.profile(crop).map(FeedingProfile::acidSoil).orElse(false); }
-
-    private String remembered(boolean acid) {
-        return books.mulches().figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen").seen().beside();
-    }
-
-    private double extraN(NeedCase.Ground ground, boolean acid) {
-        return acid && ground.bushes() > 0
-                ? books.mulches().figure("extraNitrogenBlueberry").is() * ground.bushes() / ground.areaM2()
-                : books.mulches().figure("extraNitrogen").is();
-    }
 
     public List<String> assumed(boolean named) {
         if (!named) { assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken."); }

@@ -45,13 +45,9 @@ public final class CropAdvisor extends Advisor {
         }
         Set<String> sources = new LinkedHashSet<>();
         forms.forEach(form -> sources.addAll(sources(form, yield.get())));
-        return Optional
-                .of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources)).withLines(lines(s)));
-    }
-
-    private static String words(double low, double is, double high) {
-        return is == 0 ? "no crop to speak of yet"
+        String words = is == 0 ? "no crop to speak of yet"
                 : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + ")";
+        return Optional.of(Amount.of(is, "kg", words, arithmetic, List.copyOf(sources)).withLines(lines(s)));
     }
 
     private static Set<String> sources(String form, Yield yield) {
@@ -92,8 +88,7 @@ public final class CropAdvisor extends Advisor {
     private static double parts(PlantState plant, Crop crop, Figure mature) {
         int bushes = Math.max(1, plant.plant().bushes());
         if (!mature.unit().equals("kg/m")) { return bushes; }
-        return plant.plant().lengthM().orElseGet(
-                () -> bushes * crop.spacing(plant.plant().form()).map(spacing -> spacing.inRow().is()).orElse(1.0));
+        return plant.plant().lengthM().orElseGet(() -> bushes * crop.inRowM(plant.plant().form()));
     }
 
     /** Share of the crop of a bush in order that the wood after this winter's cut bears; empty where not counted. */

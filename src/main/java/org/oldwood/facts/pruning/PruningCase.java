@@ -105,8 +105,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
 
     /** Length of a row, or the room of a plant in its row. */
     static double metres(PlantState plant, Crop crop) {
-        return plant.plant().lengthM()
-                .orElseGet(() -> crop.spacing(plant.plant().form()).map(spacing -> spacing.inRow().is()).orElse(1.0));
+        return plant.plant().lengthM().orElseGet(() -> crop.inRowM(plant.plant().form()));
     }
 
     /** Canes as last counted, if that was since the summer before; else none. */

@@ -10,8 +10,10 @@ import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
+import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.store.Documents;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
@@ -31,9 +33,10 @@ public record Choices(GardenState state, Crops crops, Problems problems) {
         return List.of(OF + plant.plant().id(), OF + plant.plant().crop(), RENEWAL);
     }
 
-    /** Adds a problem for each choice in {@code garden} that names something unknown. */
-    public void check(Json garden) {
-        if (garden instanceof Json.Obj object && object.members().get("choices") instanceof Json.Obj choices) {
+    /** Adds a problem for each choice in {@code garden.json} that names something unknown. */
+    public void check(Documents documents) {
+        if (documents.read(GardenFolder.GARDEN_FILE).orElse(null) instanceof Json.Obj object
+                && object.members().get("choices") instanceof Json.Obj choices) {
             choices.members().forEach(this::check);
         }
     }

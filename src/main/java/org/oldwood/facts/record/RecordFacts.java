@@ -22,7 +22,7 @@ import org.oldwood.words.Words;
 public final class RecordFacts extends Advisor {
     public RecordFacts() {
         knows("age", s -> age(s));
-        knows("bushes", s -> bushes(s));
+        knows("bushes", s -> Fact.number(s.subject().bushes(), Words.count(s.subject().bushes(), "plant", "plants")));
         knows("days-since", (of, s) -> ofKind(of, kind -> since(kind, s)));
         knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
         knows("this-season", RecordFacts::thisSeason);
@@ -48,10 +48,6 @@ public final class RecordFacts extends Advisor {
         return oldest.isEmpty() ? Fact.unknown("no plant stands here; note planted")
                 : Fact.number(oldest.getAsInt(),
                         "in season " + oldest.getAsInt() + " after planting (the planting season is 1)");
-    }
-
-    private static Fact bushes(Situation s) {
-        return Fact.number(s.subject().bushes(), Words.count(s.subject().bushes(), "plant", "plants"));
     }
 
     private static Fact ofKind(Optional<String> of, Function<EntryKind, Fact> fact) {

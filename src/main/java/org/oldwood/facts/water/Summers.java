@@ -105,20 +105,17 @@ public final class Summers {
         Season last = Season.containing(days.last(), water.state().garden().hemisphere());
         Season season = Season.containing(days.first(), water.state().garden().hemisphere());
         for (; season.compareTo(last) <= 0; season = season.plus(1)) {
-            if (rainDays(days, season) >= least * length(season)) { past.add(season); }
+            long length = Math.max(1, to(season).toEpochDay() - from(season).toEpochDay() + 1);
+            long rainDays = days.between(from(season), to(season)).stream().filter(day -> day.rainMm().isPresent())
+                    .count();
+            if (rainDays >= least * length) { past.add(season); }
         }
         return past;
-    }
-
-    private int rainDays(Weather days, Season season) {
-        return (int) days.between(from(season), to(season)).stream().filter(day -> day.rainMm().isPresent()).count();
     }
 
     private LocalDate from(Season season) { return needs.growth().begins().in(season, crop, water.stages()); }
 
     private LocalDate to(Season season) { return needs.growth().declines().in(season, crop, water.stages()); }
-
-    private long length(Season season) { return Math.max(1, to(season).toEpochDay() - from(season).toEpochDay() + 1); }
 
     /** All beds, the one that is short least first. */
     public List<BedSummers> beds() {

@@ -1,6 +1,7 @@
 package org.oldwood.season.sums;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -110,12 +111,8 @@ public final class HourlySeries {
                 byDay[each][i] = sums.get(each).day(hours, filled[i] ? spreadC : 0);
             }
         }
-        double[][] totals = new double[byDay.length][stretches.size()];
-        for (int each = 0; each < byDay.length; each++) {
-            for (int at = 0; at < stretches.size(); at++) {
-                totals[each][at] = total(byDay[each], stretches.get(at));
-            }
-        }
+        double[][] totals = new double[byDay.length][];
+        Arrays.setAll(totals, each -> stretches.stream().mapToDouble(days -> total(byDay[each], days)).toArray());
         return totals;
     }
 

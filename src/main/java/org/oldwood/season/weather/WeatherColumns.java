@@ -49,17 +49,10 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
             if (given != null && found.isEmpty()) { return Optional.empty(); }
             found.ifPresent(column -> at.put(ours, column));
         }
-        WeatherColumns columns = new WeatherColumns(at, names, known, inTenths);
-        return columns.hasDay() && columns.hasValues() ? Optional.of(columns) : Optional.empty();
-    }
-
-    private boolean hasDay() {
-        return at.containsKey("date") || at.keySet().containsAll(List.of("year", "month", "day"));
-    }
-
-    private boolean hasValues() {
-        return List.of("tmin", "tmax", "rain").stream().anyMatch(at::containsKey)
+        boolean hasDay = at.containsKey("date") || at.keySet().containsAll(List.of("year", "month", "day"));
+        boolean hasValues = List.of("tmin", "tmax", "rain").stream().anyMatch(at::containsKey)
                 || (at.containsKey("temperature") && (at.containsKey("time") || at.containsKey("date")));
+        return hasDay && hasValues ? Optional.of(new WeatherColumns(at, names, known, inTenths)) : Optional.empty();
     }
 
     /** The cell of our column in a row; empty where the file has none. */

@@ -39,14 +39,10 @@ public record SulphurTable(double target, List<Double> startPh, Map<String, List
         CLASSES.forEach(each -> columns.put(each, startingAt(0, table.numbers(each))));
         Map<String, Figure> figures = new LinkedHashMap<>();
         FIGURES.forEach(each -> figures.put(each, Figure.read(fields, each)));
+        Fields perUnit = fields.part("perUnit");
         return new SulphurTable(target, startingAt(target, table.numbers("startPh")), columns, table.texts("source"),
                 fields.object("refusedOnFreeLime").map(inner -> inner.texts("source")).orElse(List.of()),
-                perUnit(fields), figures);
-    }
-
-    private static Map<String, Double> perUnit(Fields fields) {
-        Fields inner = fields.part("perUnit");
-        return Map.of("sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
+                Map.of("sand", perUnit.number("sand", 0, 1000), HEAVIER, perUnit.number(HEAVIER, 0, 1000)), figures);
     }
 
     /** Sulphur for one pH unit by the other school, g/m². */
