@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -92,7 +93,10 @@ final class SeasonClimate {
     private LocalDate chillTo() { return methods.chillLast(days.season()); }
 
     public ChillReport chill(Optional<ChillNeed> need) {
-        return new ChillReport(chillFrom(), chillTo(), total(chillModel(PORTIONS)), need.map(each -> beside(each)));
+        double days = ChronoUnit.DAYS.between(chillFrom(), chillTo());
+        double tooMany = methods.chill().meanDayPortions().is() * this.days.unmeasured(chillFrom(), chillTo()) / days;
+        double portions = Math.max(0, total(chillModel(PORTIONS)) - tooMany);
+        return new ChillReport(chillFrom(), chillTo(), portions, need.map(each -> beside(each)));
     }
 
     /** True where not even the least of what sources give for the crop is reached. */

@@ -35,9 +35,11 @@ public record SeasonMethods(Heat heat, HeatSum heatSum, DayToDay dayToDay, Chill
      * @param shortBelow hours below which a date is less sure, with its ±
      * @param unseenBelow hours below which nobody has looked, with the ± there
      * @param unsuitedShare the share of the least chill a crop wants below which it will not suit
+     * @param meanDayPortions how many portions too many a winter of mean days gives
      */
     public record Chill(MonthDay from, MonthDay before, String heatModel, MonthDay heatBefore, Figure shortBelow,
-            Figure shortPlusMinus, Figure unseenBelow, Figure unseenPlusMinus, Figure unsuitedShare) {}
+            Figure shortPlusMinus, Figure unseenBelow, Figure unseenPlusMinus, Figure unsuitedShare,
+            Figure meanDayPortions) {}
 
     /** The stretch whose mean moves leaf fall, the bounds it is held within, and the mean above which nobody looked. */
     public record Autumn(MonthDay from, MonthDay to, Figure least, Figure most, Figure unseenAbove) {}

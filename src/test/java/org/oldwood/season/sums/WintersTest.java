@@ -18,9 +18,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.crop.Crops;
 import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.ModelledStages;
 import org.oldwood.season.Months;
+import org.oldwood.season.Season;
+import org.oldwood.season.Sightings;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
@@ -48,12 +53,7 @@ class WintersTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 6, 10, 12})
     void the_mean_winter_gives_the_mean_of_the_winters(double warmerC) throws IOException {
-        List<WeatherDay> all = Files.readAllLines(Path.of("src/test/resources/reference/winters.csv")).stream()
-                .filter(line -> line.matches("[12][0-9]{3}-(11|12|01|02).*")).map(line -> line.split(","))
-                .map(cell -> new WeatherDay(LocalDate.parse(cell[0]),
-                        OptionalDouble.of(Double.parseDouble(cell[1]) + warmerC),
-                        OptionalDouble.of(Double.parseDouble(cell[2]) + warmerC), OptionalDouble.empty()))
-                .toList();
+        List<WeatherDay> all = winters(warmerC);
         Climate year = Climate.bundled("yakima", Documents.bundled());
         Climate mean = new Climate("mean", Optional.of(LATITUDE),
                 months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
@@ -69,16 +69,52 @@ class WintersTest {
         assertThat(below(Weather.none(), Optional.of(climate), 2026)).isCloseTo(sum / 50, withinPercentage(12));
     }
 
+    /** A mean day fixes more than the days that it is the mean of: a part of its portions is taken off. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 3, 6, 9, 12})
+    void the_mean_winter_gives_the_mean_portions(double warmerC) throws IOException {
+        List<WeatherDay> all = winters(warmerC);
+        Climate year = Climate.bundled("yakima", Documents.bundled());
+        Climate mean = new Climate("mean", Optional.of(LATITUDE),
+                months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
+                months(year.meanMinC(), all, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
+        double sum = 0;
+        for (int winter = 1973; winter < 2023; winter++) {
+            Days days = new Days(LocalDate.of(winter, 10, 1), LocalDate.of(winter + 1, 2, 28));
+            sum += HourlySeries.of(LATITUDE, Weather.of(all), Optional.empty(), days.first(), days.last()).orElseThrow()
+                    .sums(List.of(DynamicModel.sameHour()), List.of(days))[0][0];
+        }
+
+        Documents documents = Documents.bundled();
+        double told = new ModelledStages(Optional.of(new GardenClimate(LATITUDE, mean, Weather.none(), documents)),
+                Sightings.of(List.of()), documents)
+                .chill(new Crops(documents).get("blueberry"),
+                        Season.containing(LocalDate.of(2027, 1, 1), Hemisphere.NORTH))
+                .orElseThrow().portions();
+
+        assertThat(told).isCloseTo(sum / 50, within(4.5));
+    }
+
     private static double below(Weather weather, Optional<GardenClimate> climate, int year) {
         Days days = new Days(LocalDate.of(year - 1, 11, 2), LocalDate.of(year, 2, 27));
         return HourlySeries.of(LATITUDE, weather, climate, days.first(), days.last()).orElseThrow().sums(
                 List.of(ChillModels.read(Documents.bundled()).get("hours-below-7.2").begin()), List.of(days))[0][0];
     }
 
+    /** October to February of all fifty winters, warmer or not. */
+    private static List<WeatherDay> winters(double warmerC) throws IOException {
+        return Files.readAllLines(Path.of("src/test/resources/reference/winters.csv")).stream()
+                .filter(line -> line.matches("[12][0-9]{3}-(10|11|12|01|02).*")).map(line -> line.split(","))
+                .map(cell -> new WeatherDay(LocalDate.parse(cell[0]),
+                        OptionalDouble.of(Double.parseDouble(cell[1]) + warmerC),
+                        OptionalDouble.of(Double.parseDouble(cell[2]) + warmerC), OptionalDouble.empty()))
+                .toList();
+    }
+
     private static Months months(Months year, List<WeatherDay> days, Function<WeatherDay, OptionalDouble> of,
             double warmerC) {
         double[] means = Arrays.stream(year.toArray()).map(each -> each + warmerC).toArray();
-        for (int month : new int[]{1, 2, 11, 12}) {
+        for (int month : new int[]{1, 2, 10, 11, 12}) {
             means[month - 1] = days.stream().filter(day -> day.date().getMonthValue() == month)
                     .mapToDouble(day -> of.apply(day).getAsDouble()).average().orElseThrow();
         }
