@@ -85,8 +85,11 @@ public final class StartCommand extends GardenCommand {
             tell("What the column planted says wins; --planted %s is for the lines without.".formatted(planted.get()));
         }
         NewGarden garden = new NewGarden(crops);
-        garden.plant(plantings, each -> plantedIn(each.year().or(() -> planted)
-                .orElseThrow(() -> usage("say with --planted in which year it was planted")), site));
+        garden.plant(plantings,
+                each -> plantedIn(
+                        each.year().or(() -> planted).orElseThrow(
+                                () -> usage("say with --planted in which year it was planted; a guess will do")),
+                        site));
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());

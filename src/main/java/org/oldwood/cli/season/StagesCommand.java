@@ -3,8 +3,11 @@ package org.oldwood.cli.season;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
@@ -81,11 +84,12 @@ public final class StagesCommand extends GardenCommand {
     private void tellOf(Crop crop, Season season, Stages stages) {
         out().line(crop.name() + ", season " + season.label());
         List<List<String>> rows = new ArrayList<>();
+        Set<String> told = new HashSet<>();
         for (Stage stage : Stage.values()) {
             StageDate date = stages.date(crop, season, stage);
             rows.add(List.of(stage.bbch(), date.date().toString(),
                     date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d", date.basis().words(),
-                    said(date, stages)));
+                    said(date, stages, told)));
         }
         out().columns(2, rows);
         stages.chill(crop, season).map(ChillLines::of).ifPresent(this::note);
@@ -93,10 +97,16 @@ public final class StagesCommand extends GardenCommand {
         out().line();
     }
 
-    /** The climate stands above the dates once, and need not stand beside each. */
-    private static String said(StageDate date, Stages stages) {
-        return stages.climate().map(each -> date.words().replace(", on the climate of " + each.climate().name(), ""))
+    /**
+     * The climate stands above the dates once, and need not stand beside each; nor what was told of a date before.
+     */
+    private static String said(StageDate date, Stages stages, Set<String> told) {
+        String words = stages.climate()
+                .map(each -> date.words().replace(", on the climate of " + each.climate().name(), ""))
                 .orElse(date.words());
+        String how = words.split("; ")[0];
+        return Stream.of(words.split("; ")).filter(part -> told.add(part) || part.equals(how))
+                .collect(Collectors.joining("; "));
     }
 
     private void note(String line) { out().hanging("  ", 4, line); }

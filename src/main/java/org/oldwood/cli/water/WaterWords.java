@@ -73,11 +73,11 @@ record WaterWords(Out out, GardenState state, GardenWater water) {
                 : ", %s to %s mm by what fell and was drawn on days that were not measured"
                         .formatted(Words.whole(driest), Words.whole(wettest));
         out.paragraph(2,
-                "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
+                "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s of this season so far."
                         .formatted(state.date(), Words.whole(total - days.depletion(today)), Words.whole(total),
                                 percent(days.heldShare(today)), unsure, account.soil().soil().name(),
                                 Words.whole(100 * account.soil().rootDepthM()),
-                                account.daysShort(state.season().start(), state.date())));
+                                Words.count(account.daysShort(state.season().start(), state.date()), "day", "days")));
     }
 
     private void curve(BedAccount account) {

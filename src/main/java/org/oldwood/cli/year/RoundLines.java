@@ -1,5 +1,6 @@
 package org.oldwood.cli.year;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,9 +28,12 @@ final class RoundLines {
         rows.add(List.of(heading));
         for (Round round : rounds.subList(0, rounds.size() > most ? most - 1 : rounds.size())) {
             shown.add(round);
+            LocalDate last = round.lastGoodDay();
+            boolean soon = last.getYear() == round.day().getYear() || last.isBefore(round.day().plusMonths(6));
             rows.add(List.of("%3s".formatted(shown.size()),
                     "%s %s".formatted(Dates.weekday(round.day()), Dates.monthName(round.day()).substring(0, 3)),
-                    round.title(), time(round), "by %s".formatted(Dates.dayMonth(round.lastGoodDay()))));
+                    round.title(), time(round), "by " + (soon ? Dates.dayMonth(last)
+                            : "%s %s".formatted(Dates.monthName(last).substring(0, 3), last.getYear()))));
         }
         if (rounds.size() > most) { rows.add(List.of("     and %s more".formatted(rounds.size() - most + 1))); }
     }

@@ -86,6 +86,27 @@ class ManyAlikeTest {
     }
 
     @Test
+    void a_last_day_of_the_year_after_tells_its_year() {
+        start("blueberry=1", "2027", "2027-05-08");
+        run("2027-05-08", "note", "soil-test", "blueberry-bed", "--ph=6.2");
+        run("2027-05-08", "note", "acidified", "blueberry-bed", "--material=sulphur", "--grams=100");
+
+        assertThat(run("2027-09-01", "tasks", "retest")).contains("by Jul 2028");
+        assertThat(run("2027-09-01", "tasks", "tools")).contains("by 30 Nov").doesNotContain("Nov 2027");
+    }
+
+    /** What holds of all stages of a crop is told at the first, but how each is reckoned at each. */
+    @Test
+    void the_stages_tell_once_that_chill_falls_short() {
+        Cli.in(scratch).with("HOME", scratch.toString()).run("start", "ours", "--name=Ours", "--zone=UTC",
+                "--at=-39.6,176.8,20", "--planted=2020", "--plants=blackcurrant=2", "--today=2026-06-15");
+
+        assertThat(run("2026-06-15", "stages").replaceAll("\\s+", " ")).containsOnlyOnce("chill falls short")
+                .containsOnlyOnce("rows are from cooler").contains("6 days after first flower")
+                .contains("13 days after first flower");
+    }
+
+    @Test
     void names_that_number_on_are_told_by_their_ends() {
         assertThat(Words.names(List.of("bc-9", "bc-10", "bc-11"))).isEqualTo("bc-9 to bc-11");
         assertThat(Words.names(List.of("bc-1", "bc-2"))).isEqualTo("bc-1 and bc-2");
