@@ -16,6 +16,7 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.facts.feeding.NoteWarnings;
 import org.oldwood.facts.record.Unlikely;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryReader;
@@ -189,7 +190,8 @@ public final class Noting {
             command.tell("nothing new: all of it is noted in " + folder.journalPath());
             return;
         }
-        command.answer(() -> new Answer(objects), () -> entries.forEach(this::print));
+        command.answer(() -> new Answer(objects),
+                () -> entries.forEach(entry -> command.out().hanging("", 2, entry.id() + " " + said(entry, folder))));
         boolean isUndone = entries.stream().allMatch(entry -> entry.kind() == EntryKind.WITHDRAWN);
         long ticks = entries.stream().filter(entry -> isUndone || entry.kind() != EntryKind.WITHDRAWN)
                 .map(entry -> entry.text("tick").orElse(entry.id())).distinct().count();
@@ -197,14 +199,25 @@ public final class Noting {
         String booked = ticks == entries.size() ? "" : ", and %s with %s,".formatted(entries.size() - ticks, them);
         String noted = entries.size() == 1 ? "noted in"
                 : "%s%s noted in".formatted(Words.count(ticks, "entry", "entries"), booked);
-        String back = isUndone || entries.size() == 1 ? ""
-                : "; oldwood undo --last %s takes %s back".formatted(ticks, them);
+        String back = isUndone
+                ? "; oldwood undo %s undoes that".formatted(
+                        entries.stream().filter(entry -> !entry.text("cause").orElse("").endsWith(Entries.WITH_NEXT))
+                                .map(Entry::id).collect(Collectors.joining(" ")))
+                : entries.size() == 1 ? "" : "; oldwood undo --last %s takes %s back".formatted(ticks, them);
         command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 
-    private void print(Entry entry) {
-        command.out().hanging("", 2,
-                entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
+    /** What an entry says; of one that takes another back, what that said, and how much goes with it. */
+    private static String said(Entry entry, GardenFolder folder) {
+        String says = "%s %s: %s".formatted(entry.date(), entry.kind().key(), EntryText.inWords(entry));
+        if (entry.kind() != EntryKind.WITHDRAWN) { return says; }
+        String wrong = entry.needed("wrong");
+        long with = StateBuilder.counting(folder.journal(), Set.of()).stream()
+                .filter(each -> each.text("tick").filter(wrong::equals).isPresent()).count();
+        return folder
+                .journal().stream().filter(each -> each.id().equals(wrong)).findFirst().map(each -> "%s (%s%s)"
+                        .formatted(says, said(each, folder), with == 0 ? "" : ", and %s with it".formatted(with)))
+                .orElse(says);
     }
 
     private record Answer(List<Json.Obj> noted) {}

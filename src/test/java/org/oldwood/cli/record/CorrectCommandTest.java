@@ -90,4 +90,20 @@ class CorrectCommandTest extends Slope {
         }
         assertThat(journal("withdrawn")).isEmpty();
     }
+
+    @Test
+    void an_undo_says_what_it_takes_back_and_how_to_undo_that() throws IOException {
+        ok("note", "done", FEED, MARCH);
+        int fed = journal("fed").size();
+        ok("note", "picked", "blackcurrant-1", "--kg=15", "--date=2026-07-20");
+        assertThat(flat(run("undo", MARCH))).contains("(2026-07-20 picked: plant blackcurrant-1, kg 15)",
+                "oldwood undo " + id(last("withdrawn")) + " undoes that");
+        assertThat(flat(run("undo", MARCH))).contains("done: task " + FEED + ", and " + fed + " with it)");
+
+        String ledger = ok("ledger", MARCH);
+        ok("undo", id(last("withdrawn")), MARCH);
+        assertThat(ok("ledger", MARCH)).isNotEqualTo(ledger).contains("as planned");
+    }
+
+    private static String flat(Cli.Result result) { return (result.out() + result.err()).replaceAll("\\s+", " "); }
 }
