@@ -105,7 +105,7 @@ public final class ReadBack {
 
     private Optional<Answer> answer(Item item, ReadItem seen) {
         Item.State known = item.progress().state();
-        if (known == Item.State.DONE) { return Optional.empty(); }
+        if (known == Item.State.DONE || isAsWritten(item, seen)) { return Optional.empty(); }
         if (seen.isDone()) { return Optional.of(said(item, Answer.What.DONE, seen)); }
         if (!known.isDue()) { return Optional.empty(); }
         if (seen.status().equals("CANCELLED")) {
@@ -115,6 +115,15 @@ public final class ReadBack {
         return seen.isUnderWay() && !isKnown(item.progress(), seen)
                 ? Optional.of(said(item, Answer.What.UNDER_WAY, seen))
                 : Optional.empty();
+    }
+
+    /** What our own file said is no news, whatever was noted or taken back since. */
+    private boolean isAsWritten(Item item, ReadItem seen) {
+        Remembered last = written.get(item.identity());
+        if (last == null) { return false; }
+        Item.Progress progress = last.item().progress();
+        return progress.state() == Item.State.DONE ? seen.isDone() && seen.completed().equals(progress.day())
+                : seen.isUnderWay() && isKnown(progress, seen);
     }
 
     private static boolean isKnown(Item.Progress known, ReadItem seen) {

@@ -48,6 +48,8 @@ public final class Typed {
 
     private Typed() {}
 
+    public static boolean isUnit(String name) { return UNITS.containsKey(name); }
+
     /** What a bare number means to a person with these units, where a metric program would take this unit. */
     public static String own(String metric, Units units) {
         return units == Units.METRIC ? metric

@@ -84,9 +84,15 @@ final class CalendarReadCommand extends GardenCommand {
 
     /** The tasks that an answer settles: those still open, and those that the plan no longer has and nobody noted. */
     private static List<String> open(Answer answer, CalendarItems calendar) {
-        return answer.tasks().stream().filter(id -> calendar.plan().find(id)
-                .map(task -> task.state() == Task.State.OPEN).orElse(!calendar.state().finished().containsKey(id)))
-                .toList();
+        return answer.tasks().stream()
+                .filter(id -> calendar.plan().find(id).map(task -> task.state() == Task.State.OPEN)
+                        .orElse(!calendar.state().finished().containsKey(id)))
+                .filter(id -> answer.what() != Answer.What.UNDER_WAY || !isBegun(id, answer, calendar)).toList();
+    }
+
+    private static boolean isBegun(String task, Answer answer, CalendarItems calendar) {
+        Entry begun = calendar.state().begun().get(task);
+        return begun != null && begun.count("percent").orElse(0) == answer.percent();
     }
 
     /** The ticks of earlier readings that a calendar takes back, by their first note, which may be set right since. */

@@ -2,10 +2,13 @@ package org.oldwood.cli.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Set;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Typed;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -25,7 +28,8 @@ public final class Failures {
 
     public Failures(Out err) { this.err = err; }
 
-    public int wrongUsage(ParameterException e, String[] args) {
+    public int wrongUsage(ParameterException given, String[] args) {
+        ParameterException e = unknownFirst(given);
         CommandLine line = e.getCommandLine();
         String name = line.getCommandSpec().qualifiedName();
         say(name + ": " + firstLine(e) + suggestion(e));
@@ -33,6 +37,14 @@ public final class Failures {
         err.write("Usage: " + synopsis.replace("\r\n", "\n"));
         err.line("Try: " + name + " --help");
         return WRONG_USAGE;
+    }
+
+    /** Who writes --depth for --depthCm has not left that out. */
+    private static ParameterException unknownFirst(ParameterException e) {
+        List<String> unknown = e instanceof MissingParameterException
+                ? e.getCommandLine().getUnmatchedArguments().stream().filter(word -> word.startsWith("-")).toList()
+                : List.of();
+        return unknown.isEmpty() ? e : new UnmatchedArgumentException(e.getCommandLine(), unknown);
     }
 
     private static String firstLine(ParameterException e) {
@@ -54,7 +66,8 @@ public final class Failures {
         if (!(e instanceof UnmatchedArgumentException unmatched)) { return ""; }
         String seen = unmatched.getUnmatched().get(0);
         return Nearest.to(seen, e.getCommandLine().getCommandSpec().optionsMap().keySet())
-                .map(option -> ". Did you mean " + option + "?").orElse("");
+                .map(option -> ". Did you mean " + option + "?")
+                .orElse(Typed.isUnit(seen.replaceAll("^-*|=.*", "")) ? ". A unit stands behind its number: 3 lb" : "");
     }
 
     private void say(String text) { err.hanging("", 2, text); }

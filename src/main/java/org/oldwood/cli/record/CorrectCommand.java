@@ -14,6 +14,7 @@ import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
 import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.IsoDate;
 import org.oldwood.store.Json;
@@ -95,6 +96,8 @@ public final class CorrectCommand extends GardenCommand {
                         .orElseGet(() -> new Json.Text(PLACE.at(key), text)));
             }
         }
+        refuseIf(date.equals(wrong.date()) && EntryText.cells(wrong.kind(), values).equals(EntryText.cells(wrong)),
+                "that is what %s says already: %s", id, EntryText.inWords(wrong));
         if (otherWork) { values.remove("planned"); }
         return new Draft(date, wrong.kind(), values, PLACE);
     }

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
@@ -39,6 +41,7 @@ import org.oldwood.words.Words;
  */
 public final class Noting {
     private static final String JSON_REMEDY = "Write for example: \"";
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\"(\\d+),(\\d+)\"");
 
     private final GardenCommand command;
     private final Problems problems;
@@ -170,11 +173,15 @@ public final class Noting {
 
     /** Remedies show what to write in a file of JSON; here something else is typed. */
     private static Problem asTyped(Problem problem) {
-        if (!problem.remedy().startsWith(JSON_REMEDY)) { return problem; }
         String option = problem.place().path();
-        String remedy = option.startsWith("stems") ? "Write for example: 1=5,2=4,3=4,4+=3" : "";
-        if (option.equals("date")) { remedy = "Write for example: 2026-11-20"; }
-        return new Problem(problem.name(), problem.place(), problem.message(), remedy);
+        String remedy = problem.remedy();
+        if (!remedy.isEmpty() && !remedy.startsWith(JSON_REMEDY)) { return problem; }
+        Matcher comma = DECIMAL_COMMA.matcher(problem.message());
+        remedy = option.startsWith("stems") ? "Write for example: 1=5,2=4,3=4,4+=3"
+                : option.equals("date") ? "Write for example: 2026-11-20"
+                        : comma.find() ? "Write it with a point: %s.%s".formatted(comma.group(1), comma.group(2)) : "";
+        String message = problem.message().replace("an object {…}", "counted by age");
+        return new Problem(problem.name(), problem.place(), message, remedy);
     }
 
     private record Added(GardenState state, Problems problems) {}

@@ -95,7 +95,8 @@ public final class Ticking {
             Planned planned = planned(draft.date());
             known(task.value(), planned);
             Optional<Task> found = planned.plan.find(task.value());
-            found.ifPresent(put -> inTime(draft, put.window().last()));
+            found.ifPresentOrElse(put -> inTime(draft, put.window().last()),
+                    () -> command.tell("%s is not in the plan of %s.".formatted(task.value(), draft.date())));
             return List.of(draft);
         }
         Optional<Double> amount = amount(draft, task.value());

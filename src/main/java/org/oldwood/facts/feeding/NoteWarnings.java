@@ -153,9 +153,10 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
         if (grams <= 0) { return Optional.empty(); }
         Doubts doubts = books.tables().doubts();
         double areaM2 = area(entry, bed);
-        return entry.kind() == EntryKind.LIMED
+        Optional<String> doubt = entry.kind() == EntryKind.LIMED
                 ? books.materials().lime(material).flatMap(it -> doubts.about(it, grams, areaM2))
                 : books.materials().feed(material).flatMap(it -> doubts.about(it, grams, areaM2));
+        return doubt.map(words -> "%s If so: oldwood correct %s grams=…".formatted(words, entry.id()));
     }
 
     private double area(Entry entry, BedState bed) {

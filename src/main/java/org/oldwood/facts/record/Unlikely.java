@@ -60,9 +60,10 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
         }
         double kg = entry.number("kg").orElse(0);
         Figure times = figures.pickedTimesMost();
-        return most > 0 && kg > times.is() * most
-                ? Optional.of("%s kg from %s: print tells of %s kg a season at most. Is it the right weight?"
-                        .formatted(Words.amount(kg), Words.count(plants.size(), "plant", "plants"), Words.amount(most)))
+        return most > 0 && kg > times.is() * most ? Optional.of(
+                "%s kg from %s: print tells of %s kg a season at most. Is it the right weight? If not: oldwood correct %s kg=…"
+                        .formatted(Words.amount(kg), Words.count(plants.size(), "plant", "plants"), Words.amount(most),
+                                entry.id()))
                 : Optional.empty();
     }
 
@@ -89,9 +90,9 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
                 .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().bed()))
                 .flatMap(state::bed).map(bed -> bed.bed().areaM2());
         Figure most = figures.wateredMost();
-        return areaM2.filter(area -> litres / area > most.is())
-                .map(area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure?"
-                        .formatted(Words.amount(litres), Words.amount(area), Words.amount(litres / area)));
+        return areaM2.filter(area -> litres / area > most.is()).map(
+                area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure? If not: oldwood correct %s litres=…"
+                        .formatted(Words.amount(litres), Words.amount(area), Words.amount(litres / area), entry.id()));
     }
 
     /** What is left of a bush that is cut by the age of its stems. */
@@ -106,9 +107,9 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
 
     private Optional<String> old(Entry entry, LocalDate today) {
         long years = (long) figures.oldestPlant().is();
-        return entry.date().isBefore(today.minusYears(years))
-                ? Optional.of("%s would be more than %s years old. Is %s the right day?"
-                        .formatted(entry.needed("plant"), years, entry.date()))
+        return entry.date().isBefore(today.minusYears(years)) ? Optional
+                .of("%s would be more than %s years old. Is %s the right day? If not: oldwood correct %s date=…"
+                        .formatted(entry.needed("plant"), years, entry.date(), entry.id()))
                 : Optional.empty();
     }
 }

@@ -87,6 +87,21 @@ class CalendarReadCommandTest {
         assertThat(journal()).startsWith(noted).contains("\"percent\":70");
     }
 
+    /** Else work taken back in the journal would be noted again out of the file written before. */
+    @ParameterizedTest
+    @ValueSource(strings = {"done", "begun"})
+    void our_own_file_says_nothing_new_whatever_was_taken_back_since(String kind) throws IOException {
+        run("note", kind, TASK);
+        run("calendar", "--out", ".");
+        assertThat(Files.readString(folder.resolve(TODOS)))
+                .contains(kind.equals("done") ? "STATUS:COMPLETED" : "STATUS:IN-PROCESS");
+        run("undo");
+        String noted = journal();
+
+        assertThat(run("calendar", "read", TODOS, "--yes").err()).contains("nothing new to note");
+        assertThat(journal()).isEqualTo(noted);
+    }
+
     private static String begun(int percent) { return "STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:" + percent; }
 
     private static void tick(Path file, String from, String to) throws IOException {

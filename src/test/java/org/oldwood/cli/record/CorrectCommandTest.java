@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Cli;
 
@@ -103,6 +104,26 @@ class CorrectCommandTest extends Slope {
         String ledger = ok("ledger", MARCH);
         ok("undo", id(last("withdrawn")), MARCH);
         assertThat(ok("ledger", MARCH)).isNotEqualTo(ledger).contains("as planned");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"note picked blackcurrant-1 --kg=3,5|Write it with a point: 3.5",
+            "note counted blackcurrant-1 --stems=3,4|stems must be counted by age but is \"3,4\" Write for example: 1=5",
+            "note mulched blackcurrant-bed --material=straw --depth=5|Unknown option: '--depth'. Did you mean --depthCm?",
+            "note picked blackcurrant-1 --lb=3|Unknown option: '--lb'. A unit stands behind its number: 3 lb",
+            "note picked blackcurrant-1 --kg=2500|Is it the right weight? If not: oldwood correct e-",
+            "note skipped winter-cut@blackcurrant-1@2017|winter-cut@blackcurrant-1@2017 is not in the plan of"})
+    void a_slip_is_told_with_what_to_type(String command, String told) {
+        assertThat(flat(run(command.split(" ")))).contains(told);
+    }
+
+    @Test
+    void what_an_entry_says_already_is_no_correction() throws IOException {
+        ok("note", "picked", "blackcurrant-1", "--kg=15", "--date=2026-07-20");
+
+        assertThat(flat(run("correct", id(last("picked")), "kg=15")))
+                .contains("says already: plant blackcurrant-1, kg 15");
+        assertThat(journal("withdrawn")).isEmpty();
     }
 
     private static String flat(Cli.Result result) { return (result.out() + result.err()).replaceAll("\\s+", " "); }
