@@ -45,8 +45,7 @@ final class EventDays {
         seeking.sort(Comparator.comparing((Outgoing out) -> out.planned).thenComparing(Outgoing::identity));
         List<Outgoing> guests = new ArrayList<>();
         for (Outgoing out : seeking) {
-            Optional<LocalDate> day = free(out);
-            day.ifPresentOrElse(free -> put(out, free), () -> guests.add(out));
+            free(out).ifPresentOrElse(day -> put(out, day), () -> guests.add(out));
         }
         List<Outgoing> hosts = new ArrayList<>(all);
         hosts.removeAll(guests);

@@ -36,7 +36,7 @@ public record Export(Garden garden, Layout layout, LocalDate today, boolean repl
 
     /** Which items go together into one pair of files. */
     public enum Split {
-        NONE,
+        ALL,
         BED,
         CRAFT
     }
@@ -75,7 +75,7 @@ public record Export(Garden garden, Layout layout, LocalDate today, boolean repl
 
     private static String group(Item item, Split split) {
         return switch (split) {
-            case NONE -> "";
+            case ALL -> "";
             case BED -> FileName.ofBed(item.bed());
             case CRAFT -> item.words().category();
         };

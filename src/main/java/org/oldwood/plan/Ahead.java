@@ -103,31 +103,11 @@ final class Ahead {
         return then.computeIfAbsent(done, any -> made(subject, day));
     }
 
-    @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
     private Subject made(Subject subject, LocalDate day) {
-        if (subject instanceof Subject.OnePlant one) {
-            PlantState plant = plant(one.state(), day);
-            BedState bed = bed(one.in(), day);
-            return plant == one.state() && bed == one.in() ? one : new Subject.OnePlant(plant, one.of(), bed);
-        }
-        if (subject instanceof Subject.WholeBed whole) {
-            BedState bed = bed(whole.in(), day);
-            return bed == whole.in() ? whole : new Subject.WholeBed(bed, whole.crop());
-        }
-        return subject instanceof Subject.Stand stand ? stand(stand, day) : subject;
-    }
-
-    private Subject stand(Subject.Stand stand, LocalDate day) {
-        BedState bed = bed(stand.in(), day);
-        List<Entry> more = new ArrayList<>(before(ofBeds, stand.in().bed().id(), day));
-        List<PlantState> plants = new ArrayList<>();
-        for (PlantState plant : stand.plants()) {
-            plants.add(plant(plant, day));
-            more.addAll(before(ofPlants, plant.plant().id(), day));
-        }
-        return more.isEmpty() ? stand
-                : new Subject.Stand(bed, stand.of(), stand.form(), stand.beside(), plants,
-                        joined(stand.entries(), more));
+        List<Entry> more = new ArrayList<>(before(ofBeds, subject.bed().orElseThrow().bed().id(), day));
+        subject.plants().forEach(plant -> more.addAll(before(ofPlants, plant.plant().id(), day)));
+        return SubjectHistory.made(subject, plant -> plant(plant, day), bed -> bed(bed, day),
+                noted -> joined(noted, more));
     }
 
     private PlantState plant(PlantState plant, LocalDate day) {

@@ -39,30 +39,39 @@ final class SubjectHistory {
         return with(subject, until, falls);
     }
 
-    /** The very same subject where nothing is left out: what the crafts found of it serves again. */
     private static Subject with(Subject subject, UnaryOperator<List<Entry>> some, LeafFalls falls) {
-        if (subject instanceof Subject.OnePlant one) {
-            PlantState plant = with(one.state(), some, falls);
-            BedState bed = with(one.in(), some);
-            return isSame(plant, one.state()) && isSame(bed, one.in()) ? one
-                    : new Subject.OnePlant(plant, one.of(), bed);
-        }
-        if (subject instanceof Subject.Stand stand) {
-            List<Entry> entries = some.apply(stand.entries());
-            BedState bed = with(stand.in(), some);
-            if (entries.size() == stand.entries().size() && isSame(bed, stand.in())) { return stand; }
-            return new Subject.Stand(bed, stand.of(), stand.form(), stand.beside(),
-                    stand.plants().stream().map(plant -> with(plant, some, falls)).toList(), entries);
-        }
-        if (subject instanceof Subject.WholeBed whole) {
-            BedState bed = with(whole.in(), some);
-            return isSame(bed, whole.in()) ? whole : new Subject.WholeBed(bed, whole.crop());
-        }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
             LotState then = new LotState(now.id(), now.crop(), now.parent(), now.method(), now.struck(), now.struckOn(),
                     now.bed(), some.apply(now.entries()));
             return new Subject.Lot(then, lot.of(), lot.bed());
+        }
+        return made(subject, plant -> with(plant, some, falls), bed -> with(bed, some), some);
+    }
+
+    /**
+     * A subject of other parts; the very same one where no part is another: what the crafts found of it serves again.
+     *
+     * @param entries what was noted of a stand, with what is added or without what is left out
+     */
+    static Subject made(Subject subject, UnaryOperator<PlantState> plants, UnaryOperator<BedState> beds,
+            UnaryOperator<List<Entry>> entries) {
+        if (subject instanceof Subject.OnePlant one) {
+            PlantState plant = plants.apply(one.state());
+            BedState bed = beds.apply(one.in());
+            return isSame(plant, one.state()) && isSame(bed, one.in()) ? one
+                    : new Subject.OnePlant(plant, one.of(), bed);
+        }
+        if (subject instanceof Subject.Stand stand) {
+            List<Entry> noted = entries.apply(stand.entries());
+            BedState bed = beds.apply(stand.in());
+            if (noted.size() == stand.entries().size() && isSame(bed, stand.in())) { return stand; }
+            return new Subject.Stand(bed, stand.of(), stand.form(), stand.beside(),
+                    stand.plants().stream().map(plants).toList(), noted);
+        }
+        if (subject instanceof Subject.WholeBed whole) {
+            BedState bed = beds.apply(whole.in());
+            return isSame(bed, whole.in()) ? whole : new Subject.WholeBed(bed, whole.crop());
         }
         return subject;
     }

@@ -58,7 +58,7 @@ class AdoptionTest {
 
         adopt(anew, CUT, FEED, other);
         new Export(anew, Layout.usual(), Plans.TODAY.plusDays(9), false).pairs(List.of(CUT, FEED, other), folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
 
         assertThat(uids()).containsExactlyElementsOf(uids);
     }
@@ -93,7 +93,7 @@ class AdoptionTest {
     }
 
     private void write(LocalDate today, Item... plan) throws IOException {
-        Plans.export(folder, today).pairs(List.of(plan), folder, Export.Split.NONE);
+        Plans.export(folder, today).pairs(List.of(plan), folder, Export.Split.ALL);
     }
 
     private List<String> uids() throws IOException {

@@ -81,7 +81,7 @@ class ClockChangeTest {
             plan.add(Plans.item("task-" + i, days[i].toString(), last.toString()));
         }
         new Export(Plans.garden(folder), Layout.usual(), days[0].minusDays(9), false).pairs(plan, folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
     }
 
     private Read byIcal4j(int i) throws IOException, ParserException {

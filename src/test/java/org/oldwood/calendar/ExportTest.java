@@ -30,7 +30,7 @@ class ExportTest {
         Map<String, String> first = written(Plans.TODAY, CUT, FEED);
 
         Export.Result again = Plans.export(folder, Plans.TODAY.plusDays(9)).pairs(List.of(FEED, CUT), folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
 
         assertThat(again.changed()).isEmpty();
         assertThat(again.files()).hasSize(2);
@@ -153,7 +153,7 @@ class ExportTest {
     void an_empty_plan_leaves_the_files_alone_and_says_so() throws IOException {
         Map<String, String> good = written(Plans.TODAY, CUT);
 
-        assertThatThrownBy(() -> Plans.export(folder).pairs(List.of(), folder, Export.Split.NONE))
+        assertThatThrownBy(() -> Plans.export(folder).pairs(List.of(), folder, Export.Split.ALL))
                 .isInstanceOf(RecordException.class).hasMessageContaining("no task to write");
         assertThat(files()).isEqualTo(good);
     }
@@ -177,7 +177,7 @@ class ExportTest {
         Files.write(state, List.of(memory.get(0), "{torn", memory.get(2)));
 
         Export.Result result = Plans.export(folder, Plans.TODAY.plusDays(1)).pairs(List.of(CUT, FEED), folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
 
         assertThat(result.notices()).singleElement().asString().contains("calendar-state.jsonl:2");
         assertThat(component("todos", "Cut feed")).contains("DTSTAMP:20261125T000000Z");
@@ -191,7 +191,7 @@ class ExportTest {
         clear();
 
         new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false).pairs(List.of(CUT), folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
 
         assertThat(lines("events", "UID:")).doesNotContainAnyElementsOf(ours);
     }
@@ -202,7 +202,7 @@ class ExportTest {
         Path elsewhere = Files.createDirectories(folder.resolve("other-garden"));
         Export other = new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false);
 
-        assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.NONE))
+        assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.ALL))
                 .isInstanceOf(RecordException.class).hasMessageContaining("another garden of this name");
 
         Files.delete(elsewhere);
@@ -239,7 +239,7 @@ class ExportTest {
     }
 
     private Map<String, String> written(LocalDate today, Item... plan) throws IOException {
-        Plans.export(folder, today).pairs(List.of(plan), folder, Export.Split.NONE);
+        Plans.export(folder, today).pairs(List.of(plan), folder, Export.Split.ALL);
         return files();
     }
 

@@ -39,7 +39,7 @@ class FileNameTest {
         Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside, Set.of());
 
         Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY, false)
-                .pairs(List.of(Plans.item("cut", "2027-01-10", "2027-02-05")), inside, Export.Split.NONE);
+                .pairs(List.of(Plans.item("cut", "2027-01-10", "2027-02-05")), inside, Export.Split.ALL);
 
         assertThat(result.files()).hasSize(2).allMatch(file -> inside.equals(file.getParent()));
         try (var all = Files.walk(folder)) {

@@ -39,7 +39,7 @@ class IndependentReaderTest {
     void agrees_on_every_event_and_todo_of_a_year() throws IOException {
         List<Item> plan = year(2400);
 
-        new Export(Plans.garden(folder), MANY, Plans.TODAY, false).pairs(plan, folder, Export.Split.NONE);
+        new Export(Plans.garden(folder), MANY, Plans.TODAY, false).pairs(plan, folder, Export.Split.ALL);
 
         Map<String, VEvent> events = byUid(read("events").getEvents(), e -> e.getUid().getValue());
         Map<String, VTodo> todos = byUid(read("todos").getTodos(), t -> t.getUid().getValue());
@@ -58,7 +58,7 @@ class IndependentReaderTest {
 
     @Test
     void the_raw_lines_keep_the_standard() throws IOException {
-        Plans.export(folder).pairs(year(60), folder, Export.Split.NONE);
+        Plans.export(folder).pairs(year(60), folder, Export.Split.ALL);
 
         for (String kind : List.of("events", "todos")) {
             String raw = Files.readString(file(kind));

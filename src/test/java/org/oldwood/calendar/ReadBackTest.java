@@ -112,13 +112,13 @@ class ReadBackTest {
 
     @Test
     void an_untouched_copy_from_before_the_plan_moved_is_not_told() throws IOException {
-        Plans.export(folder, Plans.TODAY).pairs(List.of(CUT), folder, Export.Split.NONE);
+        Plans.export(folder, Plans.TODAY).pairs(List.of(CUT), folder, Export.Split.ALL);
         String before = Files.readString(folder.resolve("school-terrace-todos.ics"));
         Item moved = Plans.item("cut", "2027-01-20", "2027-02-15");
         Item movedAgain = Plans.item("cut", "2027-01-25", "2027-02-20");
 
         assertThat(read(before, moved).notices()).isEmpty();
-        Plans.export(folder, Plans.TODAY.plusDays(3)).pairs(List.of(moved), folder, Export.Split.NONE);
+        Plans.export(folder, Plans.TODAY.plusDays(3)).pairs(List.of(moved), folder, Export.Split.ALL);
         assertThat(read(before, movedAgain).notices()).isEmpty();
         assertThat(read(before.replace("DUE;VALUE=DATE:20270205", "DUE;VALUE=DATE:20270301")
                 .replaceAll("LAST-MODIFIED:.*", "LAST-MODIFIED:20270113T101112Z"), movedAgain).notices())
@@ -128,8 +128,8 @@ class ReadBackTest {
     @Test
     void our_own_files_say_nothing_that_is_not_known() throws IOException {
         Item done = Plans.item("x", "2027-01-01", "2027-01-01").with(Item.Progress.done(TODAY));
-        Plans.export(folder, TODAY).pairs(List.of(CUT, done.with(Item.Progress.OPEN)), folder, Export.Split.NONE);
-        Export.Result files = Plans.export(folder, TODAY).pairs(List.of(CUT, done), folder, Export.Split.NONE);
+        Plans.export(folder, TODAY).pairs(List.of(CUT, done.with(Item.Progress.OPEN)), folder, Export.Split.ALL);
+        Export.Result files = Plans.export(folder, TODAY).pairs(List.of(CUT, done), folder, Export.Split.ALL);
         ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT, done), Layout.usual(), TODAY);
 
         for (Path file : files.files()) {
@@ -148,9 +148,9 @@ class ReadBackTest {
         Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"), Set.of());
         LocalDate day = LocalDate.of(2027, 1, 12);
         Files.createDirectories(garden.folder());
-        new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT), folder, Export.Split.NONE);
+        new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT), folder, Export.Split.ALL);
         new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT.with(Item.Progress.done(day))), folder,
-                Export.Split.NONE);
+                Export.Split.ALL);
         Files.delete(folder.resolve("state").resolve(CalendarState.FILE));
 
         ReadBack back = new ReadBack(garden, List.of(CUT), Layout.usual(), TODAY);

@@ -13,32 +13,16 @@ import org.oldwood.store.RecordException;
 /**
  * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object (RFC 4791, 5.3.2).
  * Touches only objects with this garden's UIDs; a conflict is read anew and tried again; one refusal does not stop the
- * rest.
+  * rest.
+ *
+ * @param isTrial whether only to say what would be done
+ * @param restores whether to put back what was deleted on the server
  */
-public final class Publish {
-    final Export.Garden garden;
-    final Layout layout;
-    private final LocalDate today;
-    final boolean isTrial;
-    final boolean restores;
+public record Publish(Export.Garden garden, Layout layout, LocalDate today, boolean isTrial, boolean restores) {
 
     /** What was done, or in a trial would have been done. */
     public record Result(List<String> created, List<String> changed, List<String> removed, int unchanged,
             List<String> notices, List<String> refused) {}
-
-    /**
-     * A run to come.
-     *
-     * @param isTrial whether only to say what would be done
-     * @param restores whether to put back what was deleted on the server
-     */
-    public Publish(Export.Garden garden, Layout layout, LocalDate today, boolean isTrial, boolean restores) {
-        this.restores = restores;
-        this.garden = garden;
-        this.layout = layout;
-        this.today = today;
-        this.isTrial = isTrial;
-    }
 
     /**
      * Publishes; the collection for events and that for to-dos may be the same.

@@ -49,8 +49,8 @@ final class PublishRun {
         this.options = options;
         this.session = session;
         this.memory = memory;
-        this.known = Known.of(options.garden.folder());
-        this.hasForgotten = !Files.exists(options.garden.folder().resolve(CalendarState.FILE));
+        this.known = Known.of(options.garden().folder());
+        this.hasForgotten = !Files.exists(options.garden().folder().resolve(CalendarState.FILE));
     }
 
     /** A server that fails in the middle has what was written until then, and the next run goes on from there. */
@@ -67,8 +67,8 @@ final class PublishRun {
             String at = asked.isEmpty() ? "" : " at " + asked + ", which may be written or not";
             e.problems().forEach(problem -> refused.add("Broken off%s: %s".formatted(at, problem.inWords())));
         }
-        if (options.isTrial) { return; }
-        try (Journal.Writing held = new Journal(options.garden.folder().resolve("journal.jsonl")).begin()) {
+        if (options.isTrial()) { return; }
+        try (Journal.Writing held = new Journal(options.garden().folder().resolve("journal.jsonl")).begin()) {
             memory.keep();
             known.keep();
         } catch (IOException | RecordException e) {
@@ -111,7 +111,7 @@ final class PublishRun {
         // before it is taken away: or a run that is killed then would hold what it took away for the person's doing
         taken.forEach(component -> written(component).stream().filter(out -> out.isCancelled(component))
                 .forEach(out -> known.isGone(uid(component, out))));
-        if (!options.isTrial) { known.keep(); }
+        if (!options.isTrial()) { known.keep(); }
         if (hasForgotten && !there.isEmpty()) {
             hasForgotten = false;
             notices.add("The memory of what was published, " + CalendarState.FILE
@@ -151,7 +151,7 @@ final class PublishRun {
     }
 
     private void create(Collection collection, Ours ours, int tries) throws IOException {
-        if (options.isTrial) {
+        if (options.isTrial()) {
             created.add(ours.title());
             return;
         }
@@ -193,7 +193,7 @@ final class PublishRun {
             refused.add(
                     "%s: was not changed, since the server names no version (ETag) of it, and what others change there meanwhile could be lost."
                             .formatted(ours.title()));
-        } else if (options.isTrial) {
+        } else if (options.isTrial()) {
             changed(ours, merged);
         } else {
             send(collection, ours, old, merged, tries);
@@ -247,7 +247,7 @@ final class PublishRun {
             change(collection, isToDo ? ItemObject.ours(memory.ownEvent(task), task, true) : ours, old, TRIES);
         } else if (old.etag().isEmpty()) {
             refused.add(ours.title() + ": was not removed, since the server names no version (ETag) of it.");
-        } else if (options.isTrial) {
+        } else if (options.isTrial()) {
             removed.add(ours.title());
         } else {
             remove(collection, ours, old);
@@ -267,7 +267,7 @@ final class PublishRun {
 
     /** Deleting an entry on the server says: not this one. It is put back only when the person asks for that. */
     private boolean isDeletedThere(Ours ours) {
-        boolean isDeleted = known.wasThere(ours.uid()) && !options.restores;
+        boolean isDeleted = known.wasThere(ours.uid()) && !options.restores();
         newlyDeleted += isDeleted && known.deleted(ours.uid()) ? 1 : 0;
         return isDeleted;
     }

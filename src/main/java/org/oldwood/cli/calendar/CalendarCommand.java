@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
@@ -61,7 +62,8 @@ public final class CalendarCommand extends GardenCommand {
             adopt(calendar);
             Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replace);
             result = feed.isPresent() ? export.feed(calendar.items(), path(feed.get()))
-                    : export.pairs(calendar.items(), target(folder()), split());
+                    : export.pairs(calendar.items(), target(folder()),
+                            Export.Split.valueOf(by.name().toUpperCase(Locale.ROOT)));
         }
         result.files().forEach(file -> tell((result.changed().contains(file) ? "Wrote " : "Unchanged: ") + file));
         result.notices().forEach(notice -> tell("Note: " + notice));
@@ -77,14 +79,6 @@ public final class CalendarCommand extends GardenCommand {
         Path target = outDir.map(this::path).orElse(folder.path().resolve("calendars"));
         Files.createDirectories(target);
         return target;
-    }
-
-    private Export.Split split() {
-        return switch (by) {
-            case all -> Export.Split.NONE;
-            case bed -> Export.Split.BED;
-            case craft -> Export.Split.CRAFT;
-        };
     }
 
     private void adopt(CalendarItems calendar) throws IOException {

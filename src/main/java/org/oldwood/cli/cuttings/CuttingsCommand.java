@@ -14,6 +14,8 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.PlantingOut;
+import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.cuttings.StrikePlan;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -37,8 +39,17 @@ public final class CuttingsCommand extends GardenCommand {
     @Parameters(arity = "0..1", paramLabel = "ID")
     Optional<String> lotId = Optional.empty();
 
-    @Mixin
-    CuttingsChoice choice = new CuttingsChoice();
+    @Option(names = "--crop", paramLabel = "CROP")
+    Optional<String> cropId = Optional.empty();
+
+    @Option(names = "--form", paramLabel = "FORM")
+    Optional<String> form = Optional.empty();
+
+    @Option(names = "--method", paramLabel = "METHOD")
+    Optional<String> method = Optional.empty();
+
+    @Option(names = "--cut", paramLabel = "CUT")
+    Optional<String> cut = Optional.empty();
 
     @Mixin
     AnyPlace place = new AnyPlace();
@@ -75,7 +86,7 @@ public final class CuttingsCommand extends GardenCommand {
         boolean wanted = want.isPresent() || wantKg.isPresent();
         refuseIf(!wanted && (by.isPresent() || sure.isPresent()), "--by and --sure belong to --want N or --want-kg KG");
         refuseIf(struck.isEmpty() && on.isPresent(), "--on belongs to --struck N");
-        boolean course = choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
+        boolean course = form.isPresent() || method.isPresent() || cut.isPresent();
         refuseIf(struck.isEmpty() && !wanted && (course || place.isGiven()),
                 "Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
         refuseIf(place.isGiven() && gardenDir.isPresent(), "Give either --garden or a place, --at or --climate");
@@ -84,18 +95,42 @@ public final class CuttingsCommand extends GardenCommand {
     private CuttingsGround ground(LocalDate day) throws IOException {
         Optional<GardenFolder> folder = place.isGiven() ? Optional.empty() : folderIfAny();
         Crops crops = folder.map(GardenFolder::crops).orElseGet(() -> new Crops(Documents.bundled()));
-        Crop crop = choice.crop(crops, this);
+        Crop crop = crop(crops);
         if (folder.isPresent()) {
             GardenState state = state();
             LotBook book = book(folder.get(), state);
             stopOnProblems(folder.get());
-            Course course = choice.course(crop, this);
+            Course course = course(crop);
             return new CuttingsGround(crop, course, book.survival(crop.id(), course), book.setting(crop.id()),
                     Optional.of(new CuttingsGround.Own(state, book)));
         }
-        Course course = choice.course(crop, this);
+        Course course = course(crop);
         return new CuttingsGround(crop, course, course.method().survival(), place.setting(crop, day, this),
                 Optional.empty());
+    }
+
+    private Crop crop(Crops crops) {
+        return Planning.crop(cropId.orElseThrow(() -> usage("Say which crop: --crop blackcurrant")), crops, this);
+    }
+
+    /** The course chosen, with the defaults of the crop's usual form, or of the one that the method makes. */
+    private Course course(Crop crop) {
+        Propagation all = Propagation.of(crop)
+                .orElseThrow(() -> usage("Nothing is known of raising " + crop.plural() + " from cuttings"));
+        check("method", method, all.methods().stream().map(it -> it.id()).toList());
+        check("form", form, crop.forms());
+        List<String> made = method.map(all::formsOf).orElse(List.of());
+        String usual = made.isEmpty() || made.contains(crop.form()) ? crop.form() : made.get(0);
+        String grown = form.orElse(usual);
+        check("cut", cut, all.plantingOut().cutsFor(grown).stream().map(PlantingOut.Cut::id).toList());
+        return Course.of(crop, grown, method, cut)
+                .orElseThrow(() -> usage("No yields or no cut at planting are known of %s grown as %s. Forms: %s"
+                        .formatted(crop.plural(), grown, String.join(", ", crop.forms()))));
+    }
+
+    private void check(String option, Optional<String> said, List<String> known) {
+        refuseIf(said.isPresent() && !known.contains(said.get()), "--%s is not known here: \"%s\". %s", option,
+                said.orElse(""), Nearest.hint(said.orElse(""), known.stream().distinct().toList()));
     }
 
     private static LotBook book(GardenFolder folder, GardenState state) {
@@ -129,7 +164,7 @@ public final class CuttingsCommand extends GardenCommand {
         LotBook book = book(folder, state);
         List<LotState> chosen = chosen(state, folder.crops());
         stopOnProblems(folder);
-        LotList list = new LotList(this, book, folder.crops());
+        LotList list = new LotList(today(), out(), book, folder.crops());
         return answer(() -> LotJson.lots(book, chosen),
                 lotId.isPresent() ? () -> list.full(chosen.get(0), state) : () -> list.all(chosen, state.season()));
     }
@@ -139,9 +174,9 @@ public final class CuttingsCommand extends GardenCommand {
             throw usage("There are no cuttings \"%s\" in this garden. %s".formatted(lotId.get(),
                     Nearest.hint(lotId.get(), state.lots().keySet())));
         }
-        choice.cropId.ifPresent(any -> choice.crop(crops, this));
+        cropId.ifPresent(any -> crop(crops));
         return state.lots().values().stream().filter(lot -> lotId.isEmpty() || lot.id().equals(lotId.get()))
-                .filter(lot -> choice.cropId.isEmpty() || lot.crop().equals(choice.cropId.get())).toList();
+                .filter(lot -> cropId.isEmpty() || lot.crop().equals(cropId.get())).toList();
     }
 
     private int plan() throws IOException {

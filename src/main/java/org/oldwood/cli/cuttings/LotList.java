@@ -1,5 +1,6 @@
 package org.oldwood.cli.cuttings;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
@@ -29,21 +29,9 @@ import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** Prints a garden's lots of cuttings. */
-final class LotList {
+record LotList(LocalDate today, Out out, LotBook book, Crops crops) {
     /** So many seasons fit a line. */
     private static final int MOST = 7;
-
-    private final GardenCommand command;
-    private final Out out;
-    private final LotBook book;
-    private final Crops crops;
-
-    LotList(GardenCommand command, LotBook book, Crops crops) {
-        this.command = command;
-        this.out = command.out();
-        this.book = book;
-        this.crops = crops;
-    }
 
     /** Each lot in short, then all by season. */
     void all(List<LotState> lots, Season season) {
@@ -64,7 +52,7 @@ final class LotList {
         out.paragraph(2, LotWords.stands(counts));
         Optional<Forecast> forecast = forecast(lot);
         if (forecast.isPresent() && counts.alive() > 0) {
-            out.paragraph(2, LotWords.next(forecast.get(), command.today()));
+            out.paragraph(2, LotWords.next(forecast.get(), today));
             LotPage.summary(out, forecast.get());
         }
         if (counts.plantedOutOn().isEmpty()) {

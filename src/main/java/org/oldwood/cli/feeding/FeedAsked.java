@@ -1,12 +1,14 @@
 package org.oldwood.cli.feeding;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
@@ -135,16 +137,13 @@ final class FeedAsked {
 
     private static Feed label(GardenCommand command, String text) {
         String[] parts = text.split("-", -1);
-        double[] percent = new double[4];
         try {
-            if (parts.length < 3 || parts.length > percent.length) { throw new NumberFormatException(); }
-            for (int i = 0; i < parts.length; i++) {
-                percent[i] = Double.parseDouble(parts[i]);
-            }
+            if (parts.length < 3 || parts.length > 4) { throw new NumberFormatException(); }
+            double[] percent = Arrays.copyOf(Stream.of(parts).mapToDouble(Double::parseDouble).toArray(), 4);
+            return Feed.ofLabel(new Nutrients(percent[0], percent[1], percent[2], percent[3]));
         } catch (NumberFormatException e) {
             throw command.usage("--analysis takes N-P2O5-K2O in %, 7-7-7 for example");
         }
-        return Feed.ofLabel(new Nutrients(percent[0], percent[1], percent[2], percent[3]));
     }
 
     private NeedCase needCase(GardenCommand command, FeedingTables tables) {
@@ -153,9 +152,8 @@ final class FeedAsked {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
         command.mustKnow("soil", soil, tables.soils().textures());
-        for (String key : indices.keySet()) {
-            command.refuseIf(!List.of("P", "K", "Mg").contains(key), "--index takes P, K and Mg, as P=1,K=2,Mg=2");
-        }
+        command.refuseIf(!Set.of("P", "K", "Mg").containsAll(indices.keySet()),
+                "--index takes P, K and Mg, as P=1,K=2,Mg=2");
         NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"),
                 tables.soils().organic(soil));
         NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0))).withSoil(known)

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
@@ -200,26 +201,18 @@ public final class PruneCommand extends GardenCommand {
         GardenState state = state();
         Season now = Season.containing(today(), state.garden().hemisphere());
         PruningMinutes minutes = new PruningMinutes(state);
-        List<PlantState> plants = new ArrayList<>();
-        for (PlantState plant : state.plants().values()) {
-            if (plant.gone().isEmpty() && chosen(plant)) {
-                if (isKnown(folder.crops().get(plant.plant().crop()), plant)) {
-                    plants.add(plant);
-                } else {
-                    tell("No pruning figures are known for " + plant.plant().id());
-                }
-            }
-        }
+        Map<Boolean, List<PlantState>> byKnown = state.plants().values().stream()
+                .filter(plant -> plant.gone().isEmpty() && chosen(plant))
+                .collect(Collectors.partitioningBy(plant -> Pruning.read(folder.crops().get(plant.plant().crop()))
+                        .flatMap(it -> it.form(plant.plant().form())).isPresent()));
+        byKnown.get(false).forEach(plant -> tell("No pruning figures are known for " + plant.plant().id()));
+        List<PlantState> plants = byKnown.get(true);
         if (plants.isEmpty()) { throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden"); }
         state.questions().forEach(question -> tell("Question: " + question));
         wrongChoices(folder, state);
         return plants.stream()
                 .flatMap(plant -> PruningCase.of(plant, folder.crops().get(plant.plant().crop()), now, state)
                         .map(one -> sheet(plant, one, minutes, state)).stream());
-    }
-
-    private static boolean isKnown(Crop crop, PlantState plant) {
-        return Pruning.read(crop).flatMap(it -> it.form(plant.plant().form())).isPresent();
     }
 
     /** A choice that names nothing known leaves the default: that is not passed over in silence. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.GardenFolder;
@@ -78,9 +79,8 @@ record ChillWants(Crop crop, List<Need> winters) {
         Optional<Figure> wants = any.map(Need::wants);
         Map<String, Integer> answers = new LinkedHashMap<>();
         if (any.isPresent()) {
-            for (Answer answer : List.of(Answer.MET, Answer.DOUBTFUL, Answer.SHORT)) {
-                answers.put(answer.words(), count(answer));
-            }
+            Stream.of(Answer.MET, Answer.DOUBTFUL, Answer.SHORT)
+                    .forEach(answer -> answers.put(answer.words(), count(answer)));
         }
         return new Told(crop.id(), any.map(Need::model), wants.map(Figure::is), wants.map(Figure::low),
                 wants.map(Figure::high), wants.map(figure -> figure.seen().key()), wants.map(Figure::sources),

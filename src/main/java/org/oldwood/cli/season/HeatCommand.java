@@ -1,6 +1,5 @@
 package org.oldwood.cli.season;
 
-import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
@@ -27,10 +26,8 @@ public final class HeatCommand extends SumCommand {
 
     @Override
     Stretch usual(Season season, SeasonMethods methods) {
-        MonthDay from = methods.heatSum().from();
-        MonthDay before = methods.heatSum().before();
-        return new Stretch("season " + season.label(), season.day(from.getMonthValue(), from.getDayOfMonth()),
-                season.day(before.getMonthValue(), before.getDayOfMonth()).minusDays(1));
+        return new Stretch("season " + season.label(), season.day(methods.heatSum().from()),
+                season.day(methods.heatSum().before()).minusDays(1));
     }
 
     @Option(names = "--upper", paramLabel = "C")

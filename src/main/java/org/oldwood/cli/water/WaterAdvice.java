@@ -11,45 +11,30 @@ import org.oldwood.craft.water.Dose;
 import org.oldwood.craft.water.MoistureTrend;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.WaterDays;
-import org.oldwood.craft.water.WaterFigures;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.facts.water.BedAccount;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.facts.water.WaterDoses;
-import org.oldwood.garden.GardenState;
 import org.oldwood.words.Words;
 
 /** Words what to do about a bed's water, and what its notes say. */
-final class WaterAdvice {
-    private final Out out;
-    private final GardenWater water;
-    private final GardenState state;
-    private final WaterFigures figures;
-    private final BedAccount account;
-
-    WaterAdvice(Out out, GardenWater water, BedAccount account) {
-        this.out = out;
-        this.water = water;
-        this.state = water.state();
-        this.figures = water.data().figures();
-        this.account = account;
-    }
+record WaterAdvice(Out out, GardenWater water, BedAccount account) {
 
     void print() {
         standing();
-        if (account.days().isShort(account.index(state.date()))) {
-            dose("Water now", account.refill(state.date()));
+        if (account.days().isShort(account.index(water.state().date()))) {
+            dose("Water now", account.refill(water.state().date()));
         } else {
             next();
         }
-        WaterDoses.aDayInTubs(account, figures, state.date()).ifPresent(this::say);
+        WaterDoses.aDayInTubs(account, water.data().figures(), water.state().date()).ifPresent(this::say);
         critical();
         notes();
     }
 
     private void standing() {
-        if (account.standingDays() <= figures.figure("wetThreshold").is()) { return; }
+        if (account.standingDays() <= water.data().figures().figure("wetThreshold").is()) { return; }
         String how = account.soil().plantings().stream()
                 .map(one -> one.crop().name() + " stands that " + one.water().standsWet().word()).distinct()
                 .collect(Collectors.joining(", "));
@@ -58,7 +43,7 @@ final class WaterAdvice {
     }
 
     private void next() {
-        LocalDate until = state.season().plus(1).end();
+        LocalDate until = water.state().season().plus(1).end();
         NextShort outlook = account.outlook(until);
         OptionalInt likely = outlook.likely();
         if (likely.isPresent()) {
@@ -71,20 +56,20 @@ final class WaterAdvice {
         } else {
             say("In mean weather it does not run short before " + until + ".");
         }
-        double spell = figures.figure("drySpell").is();
+        double spell = water.data().figures().figure("drySpell").is();
         if (outlook.rainless().isPresent() && outlook.rainless().getAsInt() < spell) {
             say("Without any rain it would be short by %s.".formatted(after(outlook.rainless().getAsInt())));
         }
     }
 
-    private LocalDate after(int days) { return state.date().plusDays(days + 1L); }
+    private LocalDate after(int days) { return water.state().date().plusDays(days + 1L); }
 
     private void dose(String when, Dose dose) {
         say("%s: %s l in all, %s l per %s (%s mm on the %s m² that roots hold)%s. More runs through below them."
                 .formatted(when, Words.whole(dose.litres()), Words.one(dose.litresEach()), account.soil().each(),
                         Words.whole(dose.mm()), Words.one(account.soil().groundM2()), tap(dose)));
-        WaterDoses.hours(account.soil(), dose, figures).ifPresent(this::say);
-        WaterDoses.splits(account.soil(), figures, this::isNow).ifPresent(this::say);
+        WaterDoses.hours(account.soil(), dose, water.data().figures()).ifPresent(this::say);
+        WaterDoses.splits(account.soil(), water.data().figures(), this::isNow).ifPresent(this::say);
     }
 
     private String tap(Dose dose) {
@@ -109,7 +94,9 @@ final class WaterAdvice {
         }
     }
 
-    private boolean isNow(WaterDoses.InCrop each) { return each.holds(state.date(), state.season(), water.stages()); }
+    private boolean isNow(WaterDoses.InCrop each) {
+        return each.holds(water.state().date(), water.state().season(), water.stages());
+    }
 
     private void notes() {
         List<WaterDays.Correction> corrections = account.days().corrections();
@@ -121,7 +108,7 @@ final class WaterAdvice {
                             .formatted(day, Words.one(Math.abs(last.drierMm())),
                                     last.drierMm() > 0 ? "drier" : "wetter", WaterWords.percent(last.weight())));
         }
-        account.drift(figures).ifPresent(this::drift);
+        account.drift(water.data().figures()).ifPresent(this::drift);
     }
 
     private void drift(MoistureTrend drift) {

@@ -61,8 +61,9 @@ public final class WaterCommand extends GardenCommand {
 
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
-        WaterCompare table = new WaterCompare(Summers.of(water, Planning.crop(id, folder.crops(), this))
-                .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop")));
+        Summers summers = Summers.of(water, Planning.crop(id, folder.crops(), this))
+                .orElseThrow(() -> usage("nothing is known of how " + id + " draws water; name another with --crop"));
+        WaterCompare table = new WaterCompare(summers, summers.beds());
         stopOnProblems(folder);
         return answer(table::answer, () -> table.print(out()));
     }

@@ -13,14 +13,7 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
 /** Sets the beds side by side, the one that would be short least first. */
-final class WaterCompare {
-    private final Summers summers;
-    private final List<BedSummers> beds;
-
-    WaterCompare(Summers summers) {
-        this.summers = summers;
-        this.beds = summers.beds();
-    }
+record WaterCompare(Summers summers, List<BedSummers> beds) {
 
     void print(Out out) {
         out.paragraph(0,

@@ -242,19 +242,14 @@ public final class TasksCommand extends GardenCommand {
                 .collect(Collectors.groupingBy(task -> YearMonth.from(task.day()), TreeMap::new, Collectors.toList()))
                 .forEach((month, tasks) -> {
                     out().line(Dates.month(month.atDay(1)));
-                    out().columns(2, rows(tasks));
+                    // two lines a task: what and how much; when, and under which id
+                    out().columns(2, tasks.stream()
+                            .flatMap(task -> Stream.of(
+                                    List.of(Dates.weekday(task.day()), state(task) + TaskWords.headline(task)),
+                                    List.of("", "%s  %s".formatted(TaskWords.window(task), task.id()))))
+                            .toList());
                     out().line();
                 });
-    }
-
-    /** Two lines a task: what and how much; when, and under which id. */
-    private static List<List<String>> rows(List<Task> tasks) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Task task : tasks) {
-            rows.add(List.of(Dates.weekday(task.day()), state(task) + TaskWords.headline(task)));
-            rows.add(List.of("", "%s  %s".formatted(TaskWords.window(task), task.id())));
-        }
-        return rows;
     }
 
     private static String state(Task task) {
