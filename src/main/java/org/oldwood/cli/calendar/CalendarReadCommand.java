@@ -173,11 +173,10 @@ final class CalendarReadCommand extends GardenCommand {
     /** What was done where it was not what was planned. */
     private Optional<Double> other(Answer answer, Amount planned) {
         try {
-            String text = ask(answer.title() + ": planned " + planned.words() + ". How much was it, in "
-                    + planned.unit() + "? (nothing: as planned)").orElse("");
-            return text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text));
-        } catch (NumberFormatException e) {
-            throw usage("an amount is a number, so nothing was noted");
+            return ask(answer.title() + ": planned " + planned.words() + ". How much was it, in " + planned.unit()
+                    + "? (nothing: as planned)").filter(text -> !text.isEmpty())
+                    .map(text -> text.matches("\\d+(\\.\\d+)?") ? Double.parseDouble(text)
+                            : Ticking.measured(this, text, planned.unit()));
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

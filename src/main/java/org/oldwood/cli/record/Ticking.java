@@ -110,9 +110,13 @@ public final class Ticking {
             return draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
         }
         Optional<Task> found = planned(draft.date()).plan.find(task);
-        String unit = found.flatMap(Task::amount).map(Amount::unit).orElse("");
+        return Optional.of(measured(command, typed.value(), found.flatMap(Task::amount).map(Amount::unit).orElse("")));
+    }
+
+    /** An amount that was typed with a unit, in the task's own. */
+    public static double measured(GardenCommand command, String text, String unit) {
         try {
-            return Optional.of(Typed.of(typed.value(), unit, unit, command.units()));
+            return Typed.of(text, unit, unit, command.units());
         } catch (IllegalArgumentException e) {
             throw command.usage("amount " + e.getMessage());
         }

@@ -130,6 +130,11 @@ class TickingTest extends Slope {
     }
 
     private void tick(Path garden) throws IOException {
+        tickOnly(garden);
+        assertThat(read(garden, MARCH)).contains("done");
+    }
+
+    private static void tickOnly(Path garden) throws IOException {
         assertThat(Cli.in(garden).run("calendar", "--out", ".", MARCH).exit()).isZero();
         Path todos = garden.resolve("slope-todos.ics");
         String text = Files.readString(todos).replace("\r\n ", "");
@@ -139,7 +144,15 @@ class TickingTest extends Slope {
         String ticked = text.substring(begin, end).replace("STATUS:NEEDS-ACTION",
                 "STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z");
         Files.writeString(todos, text.substring(0, begin) + ticked + text.substring(end));
-        assertThat(read(garden, MARCH)).contains("done");
+    }
+
+    @Test
+    void an_amount_asked_for_may_come_with_its_unit() throws IOException {
+        tickOnly(folder);
+        Cli.Result read = Cli.in(folder).reading("y\n0.1 kg\n").run("calendar", "read", "slope-todos.ics", MARCH);
+
+        assertThat(read.exit()).as(read.err()).isZero();
+        assertThat(journal("done")).singleElement().asString().contains("\"amount\":100");
     }
 
     private static String read(Path garden, String today) {
