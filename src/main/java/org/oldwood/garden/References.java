@@ -1,16 +1,25 @@
 package org.oldwood.garden;
 
+import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
-/** Checks that what an entry names is there: plants, beds, lots, crops and other entries. */
-record References(Names names, Problems problems) {
+/**
+ * Checks that what an entry names is there: plants, beds, lots, crops and other entries.
+ *
+ * @param since the day from which on each plant and lot was noted to be there, taken back since or not
+ */
+record References(Names names, Problems problems, Map<String, LocalDate> since) {
+    References(Names names, Problems problems) { this(names, problems, new HashMap<>()); }
+
     /** The names known so far; live views that grow while the journal is added up. */
     record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots, Crops crops) {}
 
@@ -18,6 +27,9 @@ record References(Names names, Problems problems) {
     void check(List<Entry> journal) {
         Set<String> known = new HashSet<>();
         for (Entry entry : journal) {
+            if (entry.kind() == EntryKind.PLANTED || entry.kind() == EntryKind.STRUCK) {
+                since.putIfAbsent(entry.text("plant").or(() -> entry.text("lot")).orElse(""), entry.date());
+            }
             if (!known.add(entry.id())) { problem(entry, "duplicate-id entry", entry.id()); }
             if (entry.kind() == EntryKind.WITHDRAWN && !known.contains(entry.needed("wrong"))) {
                 problem(entry, "unknown-reference", entry.needed("wrong"),
@@ -54,10 +66,17 @@ record References(Names names, Problems problems) {
                 known = false;
                 problems.add("unknown-" + what, entry.placeOf(field.key()),
                         "names no %s that is known on %s: \"%s\"".formatted(what, entry.date(), name),
-                        hint.apply(name));
+                        remedy(name, entry.date(), hint));
             }
         }
         return known;
+    }
+
+    private String remedy(String name, LocalDate day, UnaryOperator<String> hint) {
+        LocalDate from = since.get(name);
+        return from == null ? hint.apply(name)
+                : from.isAfter(day) ? "It is there from %s on.".formatted(from)
+                        : "That it came was taken back: take back what was noted of it first.";
     }
 
     void problem(Entry entry, String words, Object... said) { problems.tell(words, entry.place(), said); }

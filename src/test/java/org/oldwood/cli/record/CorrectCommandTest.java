@@ -112,9 +112,16 @@ class CorrectCommandTest extends Slope {
             "note mulched blackcurrant-bed --material=straw --depth=5|Unknown option: '--depth'. Did you mean --depthCm?",
             "note picked blackcurrant-1 --lb=3|Unknown option: '--lb'. A unit stands behind its number: 3 lb",
             "note picked blackcurrant-1 --kg=2500|Is it the right weight? If not: oldwood correct e-",
+            "note picked blackcurrant-1 --kg=1 --date=2019-06-01|It is there from 2021-03-01 on.",
             "note skipped winter-cut@blackcurrant-1@2017|winter-cut@blackcurrant-1@2017 is not in the plan of"})
     void a_slip_is_told_with_what_to_type(String command, String told) {
         assertThat(flat(run(command.split(" ")))).contains(told);
+    }
+
+    @Test
+    void a_planting_with_notes_of_its_plant_is_not_taken_back() throws IOException {
+        assertThat(flat(run("undo", id(journal("planted").get(0)))))
+                .contains("That it came was taken back: take back what was noted of it first.", "nothing was written");
     }
 
     @Test
