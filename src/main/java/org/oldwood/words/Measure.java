@@ -64,9 +64,10 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
         return ALL.stream().filter(measure -> measure.name.equals(name)).findFirst().orElseThrow();
     }
 
-    /** The scale on which somebody would measure so much. */
+    /** The scale on which somebody would measure so much; nothing at all as two of the unit. */
     Scale scale(Units units, double most) {
-        return (units == Units.US ? us : imperial).stream().filter(scale -> Math.abs(most * base) < scale.below)
+        double much = Math.abs((most == 0 ? 2 : most) * base);
+        return (units == Units.US ? us : imperial).stream().filter(scale -> much < scale.below)
                 .findFirst().orElseThrow();
     }
 

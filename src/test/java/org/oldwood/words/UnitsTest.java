@@ -31,6 +31,7 @@ class UnitsTest {
             "grams 500, litres 190 | grams 1 lb 2 oz, litres 50 gal",
             "e-0525 of season 2026, pH 6.2 to 5.5, 10 % of 7 bushes | e-0525 of season 2026, pH 6.2 to 5.5, 10 %"
                     + " of 7 bushes",
+            "taken as 0 m, 0 cm of mulch, 0 kg, 0 mm | taken as 0 ft, 0 in of mulch, 0 lb, 0 in",
             "rc-5 m2-row in 5-10-5 | rc-5 m2-row in 5-10-5"})
     void numbers_with_a_unit_are_told_and_others_left(String metric, String us) {
         assertThat(Units.US.said(metric)).isEqualTo(us);
