@@ -67,8 +67,8 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
     /** The scale on which somebody would measure so much; nothing at all as two of the unit. */
     Scale scale(Units units, double most) {
         double much = Math.abs((most == 0 ? 2 : most) * base);
-        return (units == Units.US ? us : imperial).stream().filter(scale -> much < scale.below)
-                .findFirst().orElseThrow();
+        return (units == Units.US ? us : imperial).stream().filter(scale -> much < scale.below).findFirst()
+                .orElseThrow();
     }
 
     private boolean isDegree() { return name.equals("DEGREE"); }

@@ -2,6 +2,7 @@ package org.oldwood.cli.command;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.craft.cuttings.Setting;
 import org.oldwood.crop.Crop;
@@ -77,11 +78,11 @@ public final class AnyPlace {
     /** The place that {@code LAT,LON} or {@code LAT,LON,METRES} says; at the sea's level where it gives no height. */
     public static Spot spot(String text, GardenCommand command) {
         String[] parts = text.split(",", -1);
-        double latitude = number(parts[0], 90);
-        double longitude = parts.length > 1 ? number(parts[1], 180) : Double.NaN;
-        double heightM = parts.length > 2 ? number(parts[2], 6000) : 0;
+        double latitude = number(parts[0], 90, "N", "S");
+        double longitude = parts.length > 1 ? number(parts[1], 180, "E", "W") : Double.NaN;
+        double heightM = parts.length > 2 ? number(parts[2], 6000, "M", "-") : 0;
         if (parts.length > 3 || Double.isNaN(latitude + longitude + heightM)) {
-            boolean turned = Double.isNaN(latitude) && !Double.isNaN(longitude + number(parts[0], 180));
+            boolean turned = Double.isNaN(latitude) && !Double.isNaN(longitude + number(parts[0], 180, "E", "W"));
             throw command.usage(
                     "--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a comma and the height in metres, but is \"%s\". %s"
                             .formatted(text, turned ? "Are latitude and longitude swapped?"
@@ -90,10 +91,12 @@ public final class AnyPlace {
         return new Spot(latitude, longitude, heightM);
     }
 
-    private static double number(String text, double most) {
-        String stripped = text.strip();
-        if (!stripped.matches("[+-]?[0-9]{1,4}(\\.[0-9]{1,10})?")) { return Double.NaN; }
-        double value = Double.parseDouble(stripped);
+    /** A number that may have a letter behind it: {@code 41.5 N}, {@code 81.7° W}, {@code 78 m}. */
+    private static double number(String text, double most, String plus, String minus) {
+        String plain = text.strip().toUpperCase(Locale.ROOT).replaceFirst("^([0-9.]+)°? ?" + plus + "$", "$1")
+                .replaceFirst("^([0-9.]+)°? ?" + minus + "$", "-$1");
+        if (!plain.matches("[+-]?[0-9]{1,4}(\\.[0-9]{1,10})?")) { return Double.NaN; }
+        double value = Double.parseDouble(plain);
         return Math.abs(value) <= most ? value : Double.NaN;
     }
 }
