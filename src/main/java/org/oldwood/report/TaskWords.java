@@ -32,7 +32,7 @@ public final class TaskWords {
 
     /**
      * {@code from 24 Nov 2026 to 3 Mar 2027, both included, ± 9 days}: the last part where it hangs on stages of growth
-     * that are not yet seen.
+     * that are not yet seen. Where all is frozen at first, from the thaw on, as in calendars.
      */
     public static String window(Task task) {
         int plusMinus = task.window().plusMinusDays();
@@ -40,9 +40,9 @@ public final class TaskWords {
     }
 
     private static String days(Task task) {
-        return task.window().days() == 1 ? "on " + Dates.shortDay(task.window().first())
-                : "from %s to %s, both included".formatted(Dates.shortDay(task.window().first()),
-                        Dates.shortDay(task.window().last()));
+        String last = Dates.shortDay(task.window().last());
+        return task.from().equals(task.window().last()) ? "on " + last
+                : "from %s to %s, both included".formatted(Dates.shortDay(task.from()), last);
     }
 
     public static Optional<String> minutes(Task task) { return task.minutes().map(TaskWords::minutes); }

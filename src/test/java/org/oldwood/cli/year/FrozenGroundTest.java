@@ -75,6 +75,8 @@ class FrozenGroundTest {
                 .containsPattern("(?s)\"id\": \"soil@.*?\"firstGoodDay\": \"2027-(03-2[5-9]|03-3|04-0)");
         assertThat(Cli.in(folder).run("tasks", "year", "--json", "--today=2026-11-01").out())
                 .containsPattern("(?s)\"id\": \"soil@.*?\"firstGoodDay\": \"2026-(09|10|11)-");
+        assertThat(Cli.in(folder).run("tasks", "year", "--each", "--today=2027-01-10").out()).containsPattern(
+                "from (2[6-9] Mar|3[01] Mar|[1-7] Apr) 2027 to 31 Oct 2027, both included[^a-z]*days\\s+soil-test@a");
         assertThat(possible("2027-03-15")).contains("clear blackcurrants");
         garden(MILD);
         assertThat(possible("2027-01-10")).contains("clear blackcurrants");
