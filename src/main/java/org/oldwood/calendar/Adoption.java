@@ -114,7 +114,7 @@ public final class Adoption {
 
     /** The one item of that title whose window meets the item's days; none where two do. */
     private Optional<Item> alike(RawComponent raw) {
-        String title = Title.bare(new ItemReader(garden.zone().id()).read(raw).title());
+        String title = Title.bare(new ItemReader(garden.zone()).read(raw).title());
         Optional<LocalDate> day = ItemReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
         if (!isFit(raw.uid()) || day.isEmpty()) { return Optional.empty(); }
         List<Item> alike = plan.stream().filter(item -> item.words().title().equals(title))

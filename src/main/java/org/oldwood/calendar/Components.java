@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -36,7 +37,6 @@ import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.property.Uid;
 import org.oldwood.calendar.format.Colours;
 import org.oldwood.calendar.format.RawComponent;
-import org.oldwood.garden.Zone;
 import org.oldwood.words.Dates;
 
 /**
@@ -45,7 +45,7 @@ import org.oldwood.words.Dates;
  *
  * @param zone the garden's: COMPLETED is UTC, and must fall on the gardener's day
  */
-record Components(Layout layout, Uids uids, Zone zone) {
+record Components(Layout layout, Uids uids, ZoneId zone) {
     private static final Stamp NO_STAMP = new Stamp(0, Instant.EPOCH);
 
     /** Tells all that an item says from what it said before, but for its revision. */
@@ -131,7 +131,8 @@ record Components(Layout layout, Uids uids, Zone zone) {
                         : List.of(new Status("IN-PROCESS"));
             case SKIPPED, WITHDRAWN -> List.of(new Status("CANCELLED"));
             // noon in the garden is the same day there, whatever UTC says
-            case DONE -> List.of(new Status("COMPLETED"), new Completed(zone.noonOf(progress.day().orElseThrow())),
+            case DONE -> List.of(new Status("COMPLETED"),
+                    new Completed(progress.day().orElseThrow().atTime(LocalTime.NOON).atZone(zone).toInstant()),
                     new PercentComplete(100));
         };
     }

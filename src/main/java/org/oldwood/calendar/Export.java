@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,6 @@ import java.util.UUID;
 import org.oldwood.calendar.format.Colours;
 import org.oldwood.calendar.format.ContentLines;
 import org.oldwood.calendar.format.Hygiene;
-import org.oldwood.garden.Zone;
 import org.oldwood.store.Output;
 
 /**
@@ -32,7 +32,7 @@ public record Export(Garden garden, Layout layout, LocalDate today, boolean repl
      * @param folder where {@code calendar-state.jsonl} is kept
      * @param done the ids of all tasks that the journal has as done, also of those that no plan has any more
      */
-    public record Garden(UUID id, String name, Zone zone, Path folder, Set<String> done) {}
+    public record Garden(UUID id, String name, ZoneId zone, Path folder, Set<String> done) {}
 
     /** Which items go together into one pair of files. */
     public enum Split {

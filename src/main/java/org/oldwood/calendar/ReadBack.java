@@ -56,7 +56,7 @@ public final class ReadBack {
     /** Reads one more file. */
     public ReadBack read(InputStream in, String name) throws IOException {
         RawComponent file = RawReader.read(in, name, problems);
-        ItemReader reader = new ItemReader(garden.zone().id());
+        ItemReader reader = new ItemReader(garden.zone());
         int strangers = 0;
         for (RawComponent raw : file.items()) {
             Item item = ours.get(raw.uid());

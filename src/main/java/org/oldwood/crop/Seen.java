@@ -37,10 +37,8 @@ public enum Seen {
         return this == READ ? "" : " (%s)".formatted(words);
     }
 
-    /** As it stands in the data: {@code read}, {@code memory}, {@code common-practice}. */
-    public String key() {
-        return key;
-    }
+    /** In the data: {@code read}, {@code memory}, {@code common-practice}. */
+    public String key() { return key; }
 
     public static List<String> keys() { return KEYS; }
 

@@ -20,7 +20,7 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
         fields.tellIf(even && !rises, "weights", "wood-ages-outside");
     }
 
-    /** What a stem of that age is expected to bear; ages from 1. */
+    /** What such a stem is expected to bear; ages from 1. */
     public double expected(int age) {
         return weights.get(at(age));
     }

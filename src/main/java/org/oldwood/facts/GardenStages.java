@@ -17,7 +17,6 @@ import org.oldwood.season.Sighting;
 import org.oldwood.season.Sightings;
 import org.oldwood.season.Stages;
 import org.oldwood.season.place.PlaceClimate;
-import org.oldwood.season.place.Spot;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherMeans;
 import org.oldwood.store.Documents;
@@ -80,12 +79,7 @@ public final class GardenStages {
 
     /** What the weather stations around a garden tell of its climate. */
     public static Optional<PlaceClimate> ofPlace(Site site, Documents documents) {
-        return PlaceClimate.at(spot(site), documents);
-    }
-
-    /** Where a garden lies. */
-    public static Spot spot(Site site) {
-        return new Spot(site.latitude(), site.longitude(), site.heightM());
+        return PlaceClimate.at(site.spot(), documents);
     }
 
     /** The stages that the journal says were seen. */

@@ -109,13 +109,9 @@ public final class KeepApart {
 
     /** The first pair that is broken; its day is the next on which that pair is not. */
     private Optional<Clash> first(String bed, LocalDate day, Set<String> tags) {
-        for (Given given : byBed.getOrDefault(bed, List.of())) {
-            for (Pair pair : known.pairs) {
-                Optional<Clash> clash = clash(pair, given, day, tags);
-                if (clash.isPresent()) { return clash; }
-            }
-        }
-        return Optional.empty();
+        return byBed.getOrDefault(bed, List.of()).stream()
+                .flatMap(given -> known.pairs.stream().flatMap(pair -> clash(pair, given, day, tags).stream()))
+                .findFirst();
     }
 
     private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {

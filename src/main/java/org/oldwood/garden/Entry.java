@@ -69,10 +69,8 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
                 : text(key).map(List::of).orElse(List.of());
     }
 
-    /** The stems by age under {@code stems}; empty where the entry gives none. */
-    public Stems stems() {
-        return stems("stems");
-    }
+    /** Those under {@code stems}; empty where it gives none. */
+    public Stems stems() { return stems("stems"); }
 
     /** The stems by age under a key; empty where the entry gives none, or only their number. */
     public Stems stems(String key) {

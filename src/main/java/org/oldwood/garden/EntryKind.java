@@ -84,10 +84,8 @@ public enum EntryKind {
     /** What one might type to note it. */
     public String example() { return example; }
 
-    /** What an entry of this kind says, in the order in which it is written. */
-    public List<EntryField> fields() {
-        return fields;
-    }
+    /** What it says, in the order in which it is written. */
+    public List<EntryField> fields() { return fields; }
 
     public Optional<EntryField> field(String key) {
         return fields.stream().filter(known -> known.key().equals(key)).findFirst();

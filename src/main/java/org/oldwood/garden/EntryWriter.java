@@ -39,7 +39,7 @@ public final class EntryWriter {
         return withId(id, content(date, kind, values, place), place);
     }
 
-    /** Whether a text could be an entry's id. */
+    /** Whether it could be an entry's id. */
     public static boolean isId(String text) {
         return text.matches("[A-Za-z0-9-]{1,64}");
     }

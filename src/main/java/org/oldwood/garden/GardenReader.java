@@ -77,7 +77,7 @@ public final class GardenReader {
 
     private static String zone(Fields site) {
         String name = site.text("zone", "UTC");
-        if (!name.isEmpty() && Zone.find(name).isEmpty()) { site.tell("zone", "unknown-zone", name); }
+        if (!name.isEmpty() && Site.zone(name).isEmpty()) { site.tell("zone", "unknown-zone", name); }
         return name;
     }
 

@@ -32,10 +32,8 @@ public record GardenState(Garden garden, LocalDate date, Map<String, PlantState>
         return garden.wishes().without(never);
     }
 
-    /** The season that the day lies in. */
-    public Season season() {
-        return Season.containing(date, garden.hemisphere());
-    }
+    /** The season of the day. */
+    public Season season() { return Season.containing(date, garden.hemisphere()); }
 
     /** The plants that still stand. */
     public Collection<PlantState> standing() {

@@ -74,7 +74,7 @@ public final class Planner {
 
     public Subjects subjects() { return subjects; }
 
-    /** Which ids can be a task's in this garden. */
+    /** Which ids can be a task's here. */
     public TaskIds taskIds() {
         return new TaskIds(rules, subjects, world.state());
     }

@@ -64,15 +64,13 @@ public final class Window {
         return found;
     }
 
-    /** A part of it, found as the whole was. */
+    /** A part, found as the whole. */
     Window part(LocalDate from, LocalDate to) {
         return new Window(from, to, this::how);
     }
 
-    /** The days from first to last, both counted. */
-    public int days() {
-        return (int) ChronoUnit.DAYS.between(first, last) + 1;
-    }
+    /** Both ends counted. */
+    public int days() { return (int) ChronoUnit.DAYS.between(first, last) + 1; }
 
     @Override
     public boolean equals(Object other) {

@@ -35,10 +35,8 @@ public final class Sightings {
         return of(crop).getOrDefault(season, Map.of());
     }
 
-    /** The seasons in which anything was seen of a crop. */
-    Collection<Season> seasons(String crop) {
-        return of(crop).keySet();
-    }
+    /** Those in which a crop was seen. */
+    Collection<Season> seasons(String crop) { return of(crop).keySet(); }
 
     /** The seasons before this one in which anything was seen of a crop. */
     Collection<Season> before(String crop, Season season) {

@@ -21,7 +21,7 @@ public final class Problems {
 
     public int count() { return found.size(); }
 
-    /** All problems so far, each once, in the order met. */
+    /** All so far, each once, in the order met. */
     public List<Problem> list() {
         return found.stream().distinct().toList();
     }

@@ -33,10 +33,8 @@ public record Wording(Units units, boolean monthFirst, Optional<Boolean> south) 
         return new Wording(units, monthFirst, Optional.of(itIs));
     }
 
-    /** A finished text as this person reads it. */
-    public String said(String text) {
-        return days(units.said(ofItsHalf(text)));
-    }
+    /** A text as this person reads it. */
+    public String said(String text) { return days(units.said(ofItsHalf(text))); }
 
     /** A finished page of HTML as this person reads it. */
     public String saidOnPage(String page) {

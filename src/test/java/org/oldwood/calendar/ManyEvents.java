@@ -5,11 +5,11 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.oldwood.calendar.format.ContentLines;
-import org.oldwood.garden.Zone;
 
 /**
  * Writes so many all-day events as one calendar file, to be timed as a whole process;
@@ -25,7 +25,7 @@ final class ManyEvents {
     private static void write(int number, Path file) throws IOException {
         LocalDate start = LocalDate.of(2026, 11, 25);
         Stamp stamp = new Stamp(0, start.atStartOfDay().toInstant(java.time.ZoneOffset.UTC));
-        Components components = new Components(Layout.usual(), new Uids(new UUID(1, 2), Map.of()), Zone.of("UTC"));
+        Components components = new Components(Layout.usual(), new Uids(new UUID(1, 2), Map.of()), ZoneId.of("UTC"));
         try (OutputStream out = new java.io.BufferedOutputStream(Files.newOutputStream(file))) {
             ContentLines lines = new ContentLines(out);
             lines.whole("BEGIN:VCALENDAR");

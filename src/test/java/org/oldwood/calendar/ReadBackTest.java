@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,7 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.calendar.Answer.What;
-import org.oldwood.garden.Zone;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
@@ -145,7 +145,7 @@ class ReadBackTest {
     @ParameterizedTest
     @CsvSource({"Pacific/Kiritimati", "Pacific/Pago_Pago", "Europe/Berlin", "Australia/Hobart"})
     void a_day_of_completion_survives_writing_and_reading(String zone) throws IOException {
-        Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"), Set.of());
+        Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", ZoneId.of(zone), folder.resolve("state"), Set.of());
         LocalDate day = LocalDate.of(2027, 1, 12);
         Files.createDirectories(garden.folder());
         new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT), folder, Export.Split.ALL);

@@ -1,6 +1,7 @@
 package org.oldwood.cli.calendar;
 
 import java.io.IOException;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,7 +14,6 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.Zone;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
@@ -47,7 +47,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
                 items.addAll(taskByTask ? parts : parts.subList(0, 1));
             } else if (round.open() && round.kind().optional()) { leftOut.add(round.title().split("[:,]", 2)[0]); }
         }
-        return new CalendarItems(new Export.Garden(garden.id(), garden.name(), Zone.of(garden.site().zoneName()),
+        return new CalendarItems(new Export.Garden(garden.id(), garden.name(), ZoneId.of(garden.site().zoneName()),
                 folder.path(), state.finished().keySet()), state, plan, items, known, leftOut, garden,
                 folder.journal());
     }

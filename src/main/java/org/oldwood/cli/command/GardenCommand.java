@@ -131,10 +131,8 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     public final Out out() { return attached(out); }
 
-    /** Standard error; prefer {@link #tell} for what {@code --quiet} silences. */
-    public final Out err() {
-        return attached(err);
-    }
+    /** Prefer {@link #tell} for what {@code --quiet} silences. */
+    public final Out err() { return attached(err); }
 
     public final Surroundings around() { return attached(surroundings); }
 

@@ -7,7 +7,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.garden.Zone;
+import org.oldwood.garden.Site;
 import org.oldwood.store.IsoDate;
 import picocli.CommandLine.TypeConversionException;
 
@@ -34,7 +34,7 @@ final class Today {
             }
         }
         // a zone that is not known is check's to report; here the machine's own will do
-        return LocalDate.now(zone.flatMap(Zone::find).map(Zone::id).orElseGet(ZoneId::systemDefault));
+        return LocalDate.now(zone.flatMap(Site::zone).orElseGet(ZoneId::systemDefault));
     }
 
     /** Reads dates on the command line. */

@@ -120,7 +120,7 @@ public final class StartCommand extends GardenCommand {
         Documents documents = Documents.bundled();
         Optional<PlaceClimate> place = GardenStages.ofPlace(site, documents);
         tell(place.map(each -> "Climate of %s.".formatted(each.climate().name()))
-                .orElseGet(() -> PlaceClimate.whyNot(GardenStages.spot(site), documents)
+                .orElseGet(() -> PlaceClimate.whyNot(site.spot(), documents)
                         + " Dates are lowland Britain's until garden.json has a \"climate\"."));
         place.flatMap(PlaceClimate::warning).ifPresent(this::tell);
     }

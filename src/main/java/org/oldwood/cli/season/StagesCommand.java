@@ -54,7 +54,7 @@ public final class StagesCommand extends GardenCommand {
             out().paragraph(0, """
                     No climate is known here, so the dates are lowland Britain's by the month, moved by what you \
                     noted; chill and frost are not known. %s For this garden's own: %s."""
-                    .formatted(PlaceClimate.whyNot(GardenStages.spot(site), documents), GardenStages.lackingClimate()));
+                    .formatted(PlaceClimate.whyNot(site.spot(), documents), GardenStages.lackingClimate()));
         } else {
             out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
             if (climate.get().climate().errorC() > 0) {

@@ -15,7 +15,6 @@ import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
 import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
-import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonDays;
@@ -85,7 +84,7 @@ public final class Et0Command extends GardenCommand {
             throw usage("--altitude must be from -430 to 9000 m but is " + altitude.get());
         }
         Spot spot = at.isPresent() ? AnyPlace.spot(at.get(), this)
-                : folderIfAny().map(folder -> GardenStages.spot(folder.garden().site())).orElseThrow(() -> usage(
+                : folderIfAny().map(folder -> folder.garden().site().spot()).orElseThrow(() -> usage(
                         "the place is not known: give --at LAT,LON, for example --at 50.8,4.35, or --garden DIR"));
         if (at.isPresent() && altitude.isEmpty() && spot.heightM() == 0) {
             alsoTaken.add("height not given: sea level; give --altitude M");

@@ -81,9 +81,7 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
 
         public String words() { return words; }
 
-        /** For programs: {@code plant-out}. */
-        public String key() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
+        /** {@code plant-out}. */
+        public String key() { return name().toLowerCase(Locale.ROOT).replace('_', '-'); }
     }
 }

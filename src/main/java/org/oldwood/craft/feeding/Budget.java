@@ -104,7 +104,7 @@ public record Budget(Need need, Counting counting, Choice choice, NeedCase.Groun
         return quicker(tables, limits, due, others, recipe(tables, limits, due, others));
     }
 
-    /** What is due of each nutrient, g/m². */
+    /** What is due of each, g/m². */
     public Nutrients due() {
         return need.gPerM2().minus(counting.all()).atLeastZero();
     }

@@ -77,10 +77,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
     /** Each nutrient, % by weight. */
     public Nutrients percent() { return all(analysis, 0); }
 
-    /** Share of each nutrient that counts in the first year, 0 to 1. */
-    public Nutrients shares() {
-        return all(firstYear, 1);
-    }
+    /** Share of each that counts in the first year, 0 to 1. */
+    public Nutrients shares() { return all(firstYear, 1); }
 
     private static Nutrients all(Map<Nutrient, Figure> figures, double otherwise) {
         return Nutrients.each(nutrient -> one(figures, nutrient, otherwise));
@@ -91,10 +89,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
         return figure == null ? otherwise : figure.is();
     }
 
-    /** All nutrients in so many grams, g. */
-    public Nutrients holds(double grams) {
-        return percent().times(grams / WHOLE);
-    }
+    /** Nutrients in so many grams, g. */
+    public Nutrients holds(double grams) { return percent().times(grams / WHOLE); }
 
     /** What plants can use in the first year of so many grams, g. */
     public Nutrients gives(double grams) {
@@ -108,10 +104,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
         return is("organic-nitrogen") || is("compost") || is("manure");
     }
 
-    /** True of organic feeds whose nitrogen comes over months. */
-    public boolean slow() {
-        return organic() && !is("quick");
-    }
+    /** Organic feeds whose nitrogen comes over months. */
+    public boolean slow() { return organic() && !is("quick"); }
 
     /** Whether plants can use nitrogen of it in the first year. */
     boolean givesNitrogen() {

@@ -15,7 +15,7 @@ public final class MulchVolume {
         return areaM2 * depthCm / CM_PER_M;
     }
 
-    /** Area of a round bed or of a collar, m². */
+    /** Of a round bed or a collar, m². */
     public static double circle(double radiusM) {
         return Math.PI * radiusM * radiusM;
     }

@@ -78,10 +78,8 @@ public final class WaterDays {
     /** Rain that soaked in, roof water and watering. */
     public double gain(int day) { return gain[day]; }
 
-    /** What the bed's own plants and soil would use if they had enough. */
-    public double demand(int day) {
-        return demand[day];
-    }
+    /** What its plants and soil would use if they had enough. */
+    public double demand(int day) { return demand[day]; }
 
     /** What ran through below the roots. */
     public double drained(int day) { return drained[day]; }

@@ -174,15 +174,13 @@ public record Applications(FeedingBooks books, Hemisphere hemisphere) {
      */
     Nutrients left(List<Given> given, Season season, Need need, LocalDate tested) {
         List<Given> since = given.stream().filter(each -> each.date.isAfter(tested)).toList();
-        List<Nutrients> seasons = new ArrayList<>();
-        for (int back = (int) books.tables().limits().soilTestEvery().high(); back > 0; back--) {
-            seasons.add(given(since, season.plus(-back)));
-        }
+
         double n = given.stream().filter(each -> season.plus(-1).equals(each.season)).mapToDouble(each -> each.next.n())
                 .sum();
         Nutrients carried = Nutrients.NONE;
-        for (Nutrients each : seasons) {
-            carried = carried.plus(each).minus(need.gPerM2()).atLeastZero().times(books.tables().limits().carried());
+        for (int back = (int) books.tables().limits().soilTestEvery().high(); back > 0; back--) {
+            carried = carried.plus(given(since, season.plus(-back))).minus(need.gPerM2()).atLeastZero()
+                    .times(books.tables().limits().carried());
         }
         Nutrients all = carried;
         return Nutrients.each(nutrient -> need.known().contains(nutrient) ? all.of(nutrient) : 0).withN(n);

@@ -11,7 +11,6 @@ import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
 
 /**
@@ -41,18 +40,18 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
     public static BedLedger of(FeedingBooks books, GardenState state, Crops crops, BedState bed) {
         Applications applications = new Applications(books, state.garden().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
-        for (PlantState plant : state.plants().values()) {
-            if (plant.plant().bed().equals(bed.bed().id())) {
-                double areaM2 = Grounds.ofOne(bed, plant, crops);
-                given.addAll(applications.toPlants(bed, plant.entries(), areaM2));
-            }
-        }
+        state.plants().values().stream().filter(plant -> plant.plant().bed().equals(bed.bed().id())).forEach(
+                plant -> given.addAll(applications.toPlants(bed, plant.entries(), Grounds.ofOne(bed, plant, crops))));
         given.sort(Comparator.comparing(Applications.Given::date));
         Map<Season, Sum> sums = new TreeMap<>();
         for (Applications.Given each : given) {
             Season season = each.season();
             sums.merge(season, of(books, season, each, bed), BedLedger::plus);
-            if (each.next().sum() > 0) { sums.merge(season.plus(1), left(season.plus(1), each, bed), BedLedger::plus); }
+            if (each.next().sum() > 0) {
+                sums.merge(season.plus(1),
+                        new Sum(season.plus(1), Nutrients.NONE, each.next().times(share(each, bed)), 0, 0),
+                        BedLedger::plus);
+            }
         }
         return new BedLedger(bed.bed(), List.copyOf(given), List.copyOf(sums.values()));
     }
@@ -61,10 +60,6 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
         return new Sum(season, each.now().times(share(each, bed)), Nutrients.NONE,
                 each.kind() == EntryKind.LIMED ? books.asLimestone(each.material(), each.gPerM2()) : 0,
                 each.kind() == EntryKind.ACIDIFIED ? books.asSulphur(each.material(), each.gPerM2()) : 0);
-    }
-
-    private static Sum left(Season season, Applications.Given each, BedState bed) {
-        return new Sum(season, Nutrients.NONE, each.next().times(share(each, bed)), 0, 0);
     }
 
     private static double share(Applications.Given each, BedState bed) { return each.areaM2() / bed.bed().areaM2(); }

@@ -107,7 +107,6 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
             notes.add("Not %s: %s".formatted(mulch.name(), why.or(() -> tooRich).orElse("")));
             rich = why.isEmpty() ? rich.or(() -> Optional.of(mulch)) : rich;
         }
-
         notes.add(rich.isPresent()
                 ? "Poorer, so better, are %s; one of them is reckoned with."
                         .formatted(Words.list(RichMulch.poorer(books, profiles)))

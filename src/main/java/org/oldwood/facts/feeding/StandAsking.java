@@ -111,7 +111,8 @@ record StandAsking(FeedingBooks books, Situation s, BedState bed, Set<String> as
     /** Fresh wood and straw take nitrogen for some seasons; it is added to the need. */
     public Need withMulch(Need need, NeedCase.Ground ground, Crop crop) {
         Optional<Mulch> mulch = Entries.last(bed.entries(), EntryKind.MULCHED)
-                .filter(entry -> !entry.date().isBefore(s.season().plus(-seasonsOfDrawdown()).start()))
+                .filter(entry -> !entry.date().isBefore(
+                        s.season().plus(1 - (int) books.mulches().figure("extraNitrogenSeasons").is()).start()))
                 .flatMap(entry -> entry.text("material")).flatMap(books.mulches()::mulch)
                 .filter(Mulch::nitrogenDrawdown);
         if (mulch.isEmpty()) { return need; }
@@ -125,8 +126,6 @@ record StandAsking(FeedingBooks books, Situation s, BedState bed, Set<String> as
         return new Need(need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines,
                 need.sources());
     }
-
-    private int seasonsOfDrawdown() { return (int) books.mulches().figure("extraNitrogenSeasons").is() - 1; }
 
     public List<String> assumed(boolean named) {
         if (!named) { assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken."); }

@@ -115,11 +115,9 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         if (last.isPresent() && last.get().date().isAfter(season.start().minusDays(SINCE))) {
             last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
             last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
-            for (Entry entry : state.entries()) {
-                if (entry.kind() == EntryKind.PRUNED && !entry.date().isBefore(last.get().date())) {
-                    takeOut(entry, counts);
-                }
-            }
+            state.entries().stream()
+                    .filter(entry -> entry.kind() == EntryKind.PRUNED && !entry.date().isBefore(last.get().date()))
+                    .forEach(entry -> takeOut(entry, counts));
         }
         return Stems.from(counts, OptionalInt.empty());
     }

@@ -56,12 +56,8 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
         int counted = lastUncut(state, EntryKind.CANES);
         if (counted < 0) { return NONE; }
         Entry entry = state.entries().get(counted);
-        Stems sick = within(ofAgeOne(entry, "dead"), canes, Stems.NONE);
-        return new StemFaults(sick, within(ofAgeOne(entry, "weak"), canes, sick), 0, 0);
-    }
-
-    private static Map<Integer, Integer> ofAgeOne(Entry entry, String key) {
-        return Map.of(1, entry.count(key).orElse(0));
+        Stems sick = within(Map.of(1, entry.count("dead").orElse(0)), canes, Stems.NONE);
+        return new StemFaults(sick, within(Map.of(1, entry.count("weak").orElse(0)), canes, sick), 0, 0);
     }
 
     /** Where the last count stands among the entries; -1 where there is none, or a cut followed. */

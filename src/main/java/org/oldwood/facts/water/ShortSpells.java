@@ -12,15 +12,9 @@ import org.oldwood.facts.Situation;
  */
 record ShortSpells(BedAccount account, GardenWater.Growing growing, Situation situation) {
 
-    /** The first day short. */
-    public Optional<LocalDate> first() {
-        return account.firstShort(growing.from(), growing.to());
-    }
+    public Optional<LocalDate> first() { return account.firstShort(growing.from(), growing.to()); }
 
-    /** The last day short. */
-    public Optional<LocalDate> last() {
-        return account.lastShort(growing.from(), growing.to());
-    }
+    public Optional<LocalDate> last() { return account.lastShort(growing.from(), growing.to()); }
 
     /** The next day short, today included. */
     public Optional<LocalDate> next() {

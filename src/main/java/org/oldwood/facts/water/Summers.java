@@ -89,10 +89,8 @@ public final class Summers {
 
     public Crop crop() { return crop; }
 
-    /** Whether the summers were measured; else there is one, in mean weather. */
-    public boolean measured() {
-        return measured;
-    }
+    /** Whether they were measured; else it is one, in mean weather. */
+    public boolean measured() { return measured; }
 
     /** The summers, oldest first. */
     public List<Season> seasons() { return seasons; }

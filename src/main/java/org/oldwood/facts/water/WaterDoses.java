@@ -34,7 +34,8 @@ public final class WaterDoses {
         List<String> lines = new ArrayList<>();
         lines.add("%s l per %s; more than %s l at once runs through below the roots."
                 .formatted(litres(dose.litresEach()), soil.each(), litres(dose.litres())));
-        minutes(bed, dose, lines);
+        bed.bed().tapLitresPerMinute().ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
+                .formatted(Math.round(dose.minutes(tap)), Words.fixed(tap, 1))));
         WaterFigures figures = water.data().figures();
         hours(soil, dose, figures).ifPresent(lines::add);
         splits(soil, figures, each -> each.holds(situation.day(), situation.season(), water.stages()))
@@ -59,11 +60,6 @@ public final class WaterDoses {
                                 .formatted(Words.fixed(100 * soil.water().fraction(), 1), Words.fixed(dose.mm(), 1)),
                 "%s mm × %s m² = %s l (1 mm on 1 m² is 1 l)".formatted(Words.fixed(dose.mm(), 1),
                         Words.fixed(soil.groundM2(), 1), litres(dose.litres())));
-    }
-
-    private static void minutes(BedState bed, Dose dose, List<String> lines) {
-        bed.bed().tapLitresPerMinute().ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
-                .formatted(Math.round(dose.minutes(tap)), Words.fixed(tap, 1))));
     }
 
     /** How long soil takes that is slow to take it in. */
@@ -109,7 +105,6 @@ public final class WaterDoses {
     }
 
     public static Amount newPlants(GardenWater water, Situation situation) {
-
         Figure radius = water.data().figures().figure("newRootRadius");
         Figure week = situation.subject().crop().flatMap(crop -> CropWater.of(crop, water.data().figures()))
                 .map(CropWater::weeklyNeed).orElseThrow();

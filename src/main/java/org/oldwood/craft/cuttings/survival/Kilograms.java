@@ -9,10 +9,8 @@ import org.oldwood.craft.cuttings.PlantYield;
 public record Kilograms(Spread plants, PlantYield perPlant) {
     private static final int HALVINGS = 40;
 
-    /** The expected crop at the default yield, kg. */
-    public double mean() {
-        return plants.mean() * perPlant.kg().is();
-    }
+    /** Expected crop at the default yield, kg. */
+    public double mean() { return plants.mean() * perPlant.kg().is(); }
 
     /** The chance that {@code plants} plants bear {@code kg} or more. */
     public static double chance(int plants, PlantYield perPlant, double kg) {
