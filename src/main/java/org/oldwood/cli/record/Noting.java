@@ -164,7 +164,8 @@ public final class Noting {
                         .ifPresent(old -> command.tell(
                                 "The same %s of %s was noted before, as %s. If it is no second one: oldwood undo %s"
                                         .formatted(entry.kind().key(), entry.date(), old.id(), entry.id()))));
-        Unlikely unlikely = new Unlikely(after, folder.crops(), folder.documents());
+        Unlikely unlikely = new Unlikely(after, folder.crops(), () -> Planning.stages(folder, after),
+                folder.documents());
         entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
         if (entries.stream().noneMatch(NoteWarnings::concerns)) { return; }
         NoteWarnings warnings = new NoteWarnings(before, folder.crops(), folder.documents());

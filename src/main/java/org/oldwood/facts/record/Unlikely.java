@@ -3,37 +3,45 @@ package org.oldwood.facts.record;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.RecordReader;
+import org.oldwood.crop.Stage;
 import org.oldwood.crop.Yield;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.season.Season;
+import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import org.oldwood.words.Words;
 
 /**
- * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, more water than the
+ * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, or out of its time, more water than the
  * ground holds, a plant older than any; stems out of a bush that was never counted. The entry is recorded all the same.
  */
-public record Unlikely(GardenState state, Crops crops, Figures figures) {
+public record Unlikely(GardenState state, Crops crops, Supplier<Stages> stages, Figures figures) {
 
-    /** @param state the garden with what was noted before */
-    public Unlikely(GardenState state, Crops crops, Documents documents) {
-        this(state, crops, figures(documents));
+    /**
+     * @param state the garden with what was noted before
+     * @param stages asked for where fruit was picked
+     */
+    public Unlikely(GardenState state, Crops crops, Supplier<Stages> stages, Documents documents) {
+        this(state, crops, stages, figures(documents));
     }
 
     /**
      * From where on something is asked about.
      *
      * @param pickedTimesMost times the most that print tells of a plant
+     * @param pickedEarliest days before it is ripe
      * @param wateredMost l/m² at once
      * @param oldestPlant years
      */
-    public record Figures(Figure pickedTimesMost, Figure wateredMost, Figure oldestPlant) {}
+    public record Figures(Figure pickedTimesMost, Figure pickedEarliest, Figure wateredMost, Figure oldestPlant) {}
 
     public static Figures figures(Documents documents) {
         return RecordReader.read(documents.fields("unlikely.json").part("figures"), Figures.class);
@@ -42,7 +50,7 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
     /** The question about an entry; none where it may well be. */
     public Optional<String> about(Entry entry, LocalDate today) {
         return switch (entry.kind()) {
-            case PICKED -> picked(entry);
+            case PICKED -> picked(entry).or(() -> outOfTime(entry));
             case WATERED -> watered(entry);
             case PLANTED -> old(entry, today);
             case PRUNED -> uncounted(entry);
@@ -64,6 +72,23 @@ public record Unlikely(GardenState state, Crops crops, Figures figures) {
                 "%s kg from %s: print tells of %s kg a season at most. Is it the right weight? If not: oldwood correct %s kg=…"
                         .formatted(Words.amount(kg), Words.count(plants.size(), "plant", "plants"), Words.amount(most),
                                 entry.id()))
+                : Optional.empty();
+    }
+
+    /** Fruit of one crop long before it is ripe, or on bare wood. */
+    private Optional<String> outOfTime(Entry entry) {
+        List<String> grown = plants(entry).stream().map(plant -> plant.plant().crop()).distinct().toList();
+        if (grown.size() != 1) { return Optional.empty(); }
+        Crop crop = crops.get(grown.get(0));
+        Stages dates = stages.get();
+        Season last = Season.containing(entry.date(), state.garden().hemisphere());
+        LocalDate ripe = dates.day(crop, last, Stage.RIPE);
+        if (entry.date().isBefore(ripe.minusDays((long) figures.pickedEarliest().is()))) { last = last.plus(-1); }
+        LocalDate bare = dates.day(crop, last, Stage.LEAF_FALL_DONE);
+        return entry.date().isAfter(bare)
+                ? Optional.of(
+                        "Picked on %s? %s are ripe about %s and were bare about %s. If not: oldwood correct %s date=…"
+                                .formatted(entry.date(), Words.capital(crop.plural()), ripe, bare, entry.id()))
                 : Optional.empty();
     }
 

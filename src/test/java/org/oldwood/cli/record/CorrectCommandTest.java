@@ -112,10 +112,20 @@ class CorrectCommandTest extends Slope {
             "note mulched blackcurrant-bed --material=straw --depth=5|Unknown option: '--depth'. Did you mean --depthCm?",
             "note picked blackcurrant-1 --lb=3|Unknown option: '--lb'. A unit stands behind its number: 3 lb",
             "note picked blackcurrant-1 --kg=2500|Is it the right weight? If not: oldwood correct e-",
+            "note picked blackcurrant-1 --kg=1 --date=2026-01-20|Picked on 2026-01-20? Blackcurrants are ripe about 2026-07",
+            "note picked blackcurrant-1 --kg=1 --date=2025-12-20|If not: oldwood correct e-",
             "note picked blackcurrant-1 --kg=1 --date=2019-06-01|It is there from 2021-03-01 on.",
             "note skipped winter-cut@blackcurrant-1@2017|winter-cut@blackcurrant-1@2017 is not in the plan of"})
     void a_slip_is_told_with_what_to_type(String command, String told) {
         assertThat(flat(run(command.split(" ")))).contains(told);
+    }
+
+    @Test
+    void fruit_picked_in_its_time_is_not_asked_about() throws IOException {
+        for (String day : new String[]{"2026-05-28", "2026-07-20", "2026-09-30"}) {
+            assertThat(flat(run("note", "picked", "blackcurrant-1", "--kg=1", "--date=" + day)))
+                    .doesNotContain("Picked on");
+        }
     }
 
     @Test

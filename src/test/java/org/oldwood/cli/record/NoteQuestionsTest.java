@@ -102,7 +102,7 @@ class NoteQuestionsTest extends Slope {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"picked blackcurrant-1 --kg=4", "watered blackcurrant-bed --litres=100",
+    @ValueSource(strings = {"picked blackcurrant-1 --kg=4 --date=2026-07-20", "watered blackcurrant-bed --litres=100",
             "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1990-03-01"})
     void a_figure_that_may_be_is_not(String note) {
         assertThat(run(("note " + note + " " + MARCH).split(" ", -1)).err()).doesNotContain("?");
