@@ -120,7 +120,7 @@ final class Placement {
             notices.add("%s: no day that you work lies between %s and %s; it is put on %s.".formatted(task.title(),
                     earliest, task.window().last(), apartDay.get()));
         }
-        if (isFrozen(task, apartDay.get())) {
+        if (isFrozen(world, task.rule(), apartDay.get())) {
             notices.add(
                     "%s: by the climate's means all is frozen until its time ends on %s; do it on the first day of thaw."
                             .formatted(task.title(), task.window().last()));
@@ -174,7 +174,7 @@ final class Placement {
      * there is no other; else the wanted one.
      */
     private LocalDate dayFor(Task task, LocalDate wanted, LocalDate earliest) {
-        return days(task, wanted, earliest).filter(day -> !isFrozen(task, day)).findFirst()
+        return days(task, wanted, earliest).filter(day -> !isFrozen(world, task.rule(), day)).findFirst()
                 .or(() -> days(task, wanted, earliest).findFirst())
                 .orElse(wanted.isAfter(task.window().last()) ? task.window().last() : wanted);
     }
@@ -193,8 +193,6 @@ final class Placement {
         double taken = minutes.getOrDefault(day, 0.0);
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }
-
-    private boolean isFrozen(Task task, LocalDate day) { return isFrozen(world, task.rule(), day); }
 
     /** The first of the days, if there are any, on which a rule's work as a rule finds no hard frost. */
     static Optional<LocalDate> thaw(Situation.World world, Rule rule, LocalDate from, LocalDate last) {

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.stream.LongStream;
 import org.oldwood.season.SeasonDays.Place;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
@@ -44,7 +45,8 @@ public final class GardenClimate {
 
     /** Whether the ground is as a rule frozen on a day: hard frost is over some weeks before it opens. */
     public boolean freezesGround(LocalDate date) {
-        return freezes(date) || freezes(date.minusDays(Math.round(methods.frost().groundOpensAfter().is())));
+        return LongStream.rangeClosed(0, Math.round(methods.frost().groundOpensAfter().is()))
+                .anyMatch(before -> freezes(date.minusDays(before)));
     }
 
     /** Whether a day as a rule has hard frost. */

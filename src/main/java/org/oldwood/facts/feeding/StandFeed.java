@@ -34,6 +34,7 @@ import org.oldwood.season.Season;
  * @param asked what the need depends on
  * @param choice the materials that it may get
  * @param tub whether it stands in tubs
+ * @param timing when it is given
  * @param tests when the soil was tested and how old that is; empty where it never was
  * @param given all that was given, oldest first
  * @param assumed what was taken for want of knowing
