@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
@@ -18,6 +19,7 @@ import org.oldwood.facts.record.Choices;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.SecondCopies;
+import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
@@ -99,7 +101,7 @@ public final class CheckCommand extends GardenCommand {
 
     private void future(GardenFolder folder, Problems problems) {
         LocalDate today = today();
-        folder.journal().stream().filter(entry -> entry.date().isAfter(today))
+        StateBuilder.counting(folder.journal(), Set.of()).stream().filter(entry -> entry.date().isAfter(today))
                 .forEach(entry -> problems.tell("future-entry", entry.place(), entry.date(), today, entry.id()));
     }
 

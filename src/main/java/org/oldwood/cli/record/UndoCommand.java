@@ -13,6 +13,7 @@ import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
 import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -51,6 +52,8 @@ public final class UndoCommand extends GardenCommand {
         }
         refuseIf(drafts.isEmpty(), "nothing is noted that could be taken back");
         new Noting(this, new Problems()).note(() -> drafts);
+        newest().filter(next -> ids.isEmpty()).ifPresent(next -> tell("Undo again would take back: %s %s: %s"
+                .formatted(next.date(), next.kind().key(), EntryText.inWords(next))));
         return 0;
     }
 

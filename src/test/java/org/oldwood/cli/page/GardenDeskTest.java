@@ -78,7 +78,7 @@ class GardenDeskTest {
         Desk.Reply reply = desk.note("k1",
                 List.of(Map.of("date", "2026-12-05", "entry", "seen", "plant", "blackcurrant-1", "stage", "ripe")));
         Desk.Reply plain = desk.note("k2",
-                List.of(Map.of("date", "2026-12-05", "entry", "picked", "plant", "blackcurrant-1", "kg", "1")));
+                List.of(Map.of("date", "2026-07-05", "entry", "picked", "plant", "blackcurrant-1", "kg", "1")));
 
         assertThat(reply.accepted()).isTrue();
         assertThat(String.join(" ", reply.said())).startsWith("ripe for picking of blackcurrants cannot well be seen")

@@ -143,5 +143,27 @@ class CorrectCommandTest extends Slope {
         assertThat(journal("withdrawn")).isEmpty();
     }
 
+    @Test
+    void an_undo_says_what_the_next_one_would_take() {
+        ok("note", "watered", "blackcurrant-bed", "--litres=30", MARCH);
+        ok("note", "watered", "blackcurrant-bed", "--litres=40", MARCH);
+
+        assertThat(flat(run("undo", MARCH)))
+                .contains("Undo again would take back: 2027-03-20 watered: bed blackcurrant-bed, litres 30");
+    }
+
+    /** Else check would go on to ask for what was done already. */
+    @ParameterizedTest
+    @ValueSource(strings = {"undo", "correct"})
+    void an_entry_of_a_day_to_come_that_was_mended_is_no_problem(String how) throws IOException {
+        ok("note", "watered", "blackcurrant-bed", "--litres=30", "--today=2028-01-01");
+        assertThat(flat(run("check", MARCH))).contains("still to come");
+        String id = id(last("watered"));
+        ok(how.equals("undo") ? new String[]{"undo", id, MARCH}
+                : new String[]{"correct", id, "date=2027-03-19", MARCH});
+
+        assertThat(run("check", MARCH).err()).doesNotContain("still to come");
+    }
+
     private static String flat(Cli.Result result) { return (result.out() + result.err()).replaceAll("\\s+", " "); }
 }
