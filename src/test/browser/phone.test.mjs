@@ -59,6 +59,24 @@ describe('six bushes', () => {
     await phone.close(server.address);
   });
 
+  test('read once what is the same of each, are cleared under last, and noted done all at once', async () => {
+    const other = sixBushes('all-at-once');
+    const alone = await serve(other, 0, '2026-12-06');
+    const phone = await Phone.at(browser, alone.link);
+    const round = await phone.page.waitForFunction(() => [...document.querySelectorAll('main .list button')].find((it) => /cut/i.test(it.textContent))?.textContent);
+    await phone.tap(await round.jsonValue());
+    const jobs = await phone.page.evaluate(() => [...document.querySelectorAll('main section')].map((it) => it.getAttribute('aria-label')));
+    assert.match(jobs.at(-1), /^Clear the prunings/);
+    assert.equal((await phone.page.evaluate(() => document.getElementById('main').innerText)).match(/leave no stub/g).length, 1);
+    const plain = jobs.filter((it) => !it.startsWith('Count')).length;
+    await phone.tap(`All ${plain} done as planned`);
+    await phone.tap(`Yes, all ${plain}`);
+    await phone.hears('Noted: all done as planned');
+    assert.equal(journal(other).filter((it) => it.entry === 'done').length, plain);
+    await phone.close(alone.address);
+    await alone.stop();
+  });
+
   test('can be noted of by the keyboard alone', async () => {
     const phone = await Phone.at(browser, server.link);
     const { keyboard } = phone.page;

@@ -24,7 +24,8 @@ function make(kind, options = {}, ...inside) {
   return element;
 }
 const button = (words, tap, options = {}) => make('button', { type: 'button', tap, ...options }, words);
-const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString(garden?.monthFirst ? 'en-US' : 'en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
+const far = (iso) => new Date(iso) - new Date(garden?.today) > 183 * 24 * 3600 * 1000;
+const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString(garden?.monthFirst ? 'en-US' : 'en-GB', { weekday: 'short', day: 'numeric', month: 'short', ...(far(iso) ? { year: 'numeric' } : {}) });
 
 /** Shows a part. Drawn anew it stays where it was read, and the keyboard where it was; another part begins at its head. */
 function page(title, ...inside) {
@@ -129,26 +130,40 @@ function rounds() {
 function open(at) {
   show = () => (garden.rounds[at] ? open(at) : turn('to-rounds', rounds));
   const round = garden.rounds[at];
+  const said = new Set();
+  const plain = round.lines.filter((line) => !ownNumbers(line) && !waiting(line));
   page(round.title,
     make('p', {}, `Until ${day(round.until)}.`),
     round.caution ? make('p', { class: 'warn' }, round.caution) : null,
-    ...round.lines.map((line) => job(line)),
-    button('Back', () => turn('to-rounds', rounds)));
+    ...round.lines.map((line) => job(line, said)),
+    make('div', { class: 'row' }, plain.length > 2 ? button(`All ${plain.length} done as planned`, () => all(round, plain)) : null,
+      button('Back', () => turn('to-rounds', rounds))));
 }
 
-function job(line) {
+function all(round, lines) {
+  edit(`All ${lines.length} jobs done as planned?`, make('p', {}, round.title), make('div', { class: 'row' },
+    button(`Yes, all ${lines.length}`, () => note(lines.map((line) => ({ entry: 'done', task: line.task })), `all done as planned: ${round.title}`, lines.map((line) => line.task)), { class: 'main' }),
+    button('Back', () => show())));
+}
+const isCut = (line) => Object.keys(line.planned).length > 0;
+const waiting = (line) => kept().find((it) => [it.job].flat().includes(line.task));
+/** What is done with numbers of one's own alone. */
+const ownNumbers = (line) => ['counted', 'canes', 'moisture'].includes(line.kind) && line.plant && !isCut(line);
+
+/** `said` is what the jobs before it told of how it is done: the same of each bush stands once. */
+function job(line, said) {
   const bush = garden.bushes.find((it) => it.id === line.plant);
   const tick = (words, entry, values = {}) => button(words, () => note([{ entry, task: line.task, ...values }], `${words.toLowerCase()}: ${line.title}`, line.task), entry === 'done' && !own ? { class: 'main' } : {});
   const way = bush ? ways(bush, line.task) : {};
-  const cut = Object.keys(line.planned).length > 0;
+  const cut = isCut(line);
   const own = !cut && way[line.kind];
-  const waits = kept().find((it) => it.job === line.task);
+  const waits = waiting(line);
   return make('section', { class: 'card', 'aria-label': line.title },
     make('h2', {}, line.title), line.amount ? make('p', {}, line.amount) : null,
-    bush && (cut || line.kind === 'pruned') ? drawing(bush) : null, ...line.how.map((words) => make('p', { class: 'soft' }, words)),
+    bush && bush.wood.length > 0 && (cut || line.kind === 'pruned') ? drawing(bush) : null, ...line.how.filter((words) => !said.has(words) && said.add(words)).map((words) => make('p', { class: 'soft' }, words)),
     waits ? make('p', {}, `Kept on this phone: ${waits.words}. ${waits.refused ?? ''}`) : make('div', { class: 'row' },
       own ? button(own[0], () => own[1](), { class: 'main' }) : null,
-      ['counted', 'canes', 'moisture'].includes(line.kind) && own ? null : tick('Done as planned', 'done'),
+      ownNumbers(line) ? null : tick('Done as planned', 'done'),
       cut && bush ? button('Done, other numbers', () => way.pruned[1](line.planned)) : null,
       cut && bush ? button('Count first', () => way.counted[1]()) : null,
       tick('Half', 'begun', { percent: '50' }), tick('Later', 'later'), tick('Not this year', 'skipped')));

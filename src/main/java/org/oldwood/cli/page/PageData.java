@@ -78,14 +78,9 @@ final class PageData {
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
                 .map(round -> new PageView.Round(round.title(), round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
-                        round.cautions().stream().findFirst().map(Cautions.Caution::line), round.tasks().stream()
-                                .sorted(Comparator.comparingInt(this::place)).map(task -> line(task, cuts)).toList()))
+                        round.cautions().stream().findFirst().map(Cautions.Caution::line),
+                        round.tasks().stream().map(task -> line(task, cuts)).toList()))
                 .toList();
-    }
-
-    /** Where a task is met as one walks; what is of no one place comes first. */
-    private int place(Task task) {
-        return task.subject().plants().stream().mapToInt(walked::indexOf).min().orElse(-1);
     }
 
     private static PageView.Line line(Task task, Map<String, Cut> cuts) {
