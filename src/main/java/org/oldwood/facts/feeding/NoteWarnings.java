@@ -1,6 +1,5 @@
 package org.oldwood.facts.feeding;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,8 +33,6 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
             EntryKind.MULCHED);
 
     private static final List<EntryKind> OTHER = List.of(EntryKind.SOIL_TEST, EntryKind.STRUCK, EntryKind.PLANTED);
-
-    private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
     /** @param before the garden without the new entries */
     public NoteWarnings(GardenState before, Crops crops, Documents documents) {
@@ -93,11 +90,8 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
     /** A soil test that lime, sulphur, feed or manure still falsifies. */
     private Optional<String> tooSoon(Entry entry, BedState bed) {
         Figure after = books.tables().limits().retestAfter();
-        LocalDate from = entry.date().minusDays((long) after.is());
-        return bed.entries().stream().filter(each -> FALSIFYING.contains(each.kind()))
-                .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
-                .reduce((first, second) -> second)
-                .map(last -> "%s was %s on %s: a test reads wrong within %s of lime, sulphur, feed or manure. It is noted all the same; test again from %s."
+        return SoilRecord.falsified(books, bed, entry.date()).map(
+                last -> "%s was %s on %s: a test reads wrong within %s of lime, sulphur, feed or manure. It is noted all the same; test again from %s."
                         .formatted(bed.bed().name(), last.kind().key(), last.date(), after.inWords(),
                                 last.date().plusDays((long) after.is())));
     }

@@ -2,10 +2,12 @@ package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
@@ -13,6 +15,7 @@ import org.oldwood.words.Words;
 final class SoilRecord {
     private static final int MONTHS_PER_YEAR = 12;
     private static final int MONTHS_TO_TELL_YEARS = 24;
+    private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
     private SoilRecord() {}
 
@@ -26,6 +29,13 @@ final class SoilRecord {
     public static Optional<Ph> ph(BedState bed) {
         return Entries.last(bed.entries(), EntryKind.SOIL_TEST, each -> each.number("ph").isPresent())
                 .map(last -> new Ph(last.number("ph").orElseThrow(), last.date(), last.flag("freeLime")));
+    }
+
+    /** The last lime, sulphur, feed or manure so shortly before a test that it reads wrong. */
+    static Optional<Entry> falsified(FeedingBooks books, BedState bed, LocalDate tested) {
+        LocalDate from = tested.minusDays((long) books.tables().limits().retestAfter().is());
+        return bed.entries().stream().filter(each -> FALSIFYING.contains(each.kind()))
+                .filter(each -> each.date().isAfter(from) && !each.date().isAfter(tested)).reduce((a, b) -> b);
     }
 
     /** {@code 3 years old}: how old a test is on a day. */

@@ -72,7 +72,11 @@ record StandAsking(FeedingBooks books, Situation s, BedState bed, Set<String> as
     /** Where the soil was tested: when, and how old that is. */
     List<String> tests() {
         return Entries.last(bed.entries(), EntryKind.SOIL_TEST).stream()
-                .map(test -> "soil test of %s, %s".formatted(test.date(), SoilRecord.age(test.date(), s.day())))
+                .map(test -> "soil test of %s, %s%s".formatted(test.date(), SoilRecord.age(test.date(), s.day()),
+                        SoilRecord.falsified(books, bed, test.date())
+                                .map(last -> "; it reads wrong so soon after the bed was %s on %s: test again"
+                                        .formatted(last.kind().key(), last.date()))
+                                .orElse("")))
                 .toList();
     }
 

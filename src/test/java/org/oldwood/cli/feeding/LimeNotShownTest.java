@@ -85,4 +85,13 @@ class LimeNotShownTest {
                 .contains("Still working when tested, as sulphur: 4.65 g/m²; sulphur works over 6 months")
                 .doesNotContain("test again before");
     }
+
+    @Test
+    void a_test_too_soon_after_feed_is_told_where_the_feed_is_reckoned() {
+        note("fed", "--material=bone-meal", "--grams=600", "--date=2026-10-01");
+        note("soil-test", "--ph=6.5", "--phosphorusIndex=3", "--date=2026-11-01");
+
+        assertThat(run("feed", TODAY)).contains(
+                "soil test of 2026-11-01, 1 month old; it reads wrong so soon after the bed was fed on 2026-10-01: test again");
+    }
 }
