@@ -88,7 +88,8 @@ final class FeedAsked {
         Need need = beforePlanting ? Need.beforePlanting(books.tables(), profile, asked)
                 : Need.of(books.tables(), profile, school(command, profile), asked);
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        Choice choice = Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
+        Choice choice = Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured,
+                books.liming().neverFrom());
         Budget budget = Budget.of(books.tables(), need, Budget.Counting.NOTHING,
                 books.tables().timing(profile.timing()), asked.soil().texture(), 0, choice, asked.ground());
         return new FeedSheet(of.plural(),

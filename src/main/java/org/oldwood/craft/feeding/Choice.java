@@ -19,12 +19,18 @@ public record Choice(List<Feed> allowed, List<String> refused) {
      *
      * @param needK2o the crop's need of potash, g/m²: above a limit, chloride is refused
      * @param ph the soil's pH, where known
+     * @param neverLimeFrom the pH from which on nothing is given that limes
      */
-    public static Choice of(List<Feed> kept, FeedingProfile profile, double needK2o, OptionalDouble ph) {
+    public static Choice of(List<Feed> kept, FeedingProfile profile, double needK2o, OptionalDouble ph,
+            double neverLimeFrom) {
         List<Feed> allowed = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         for (Feed feed : kept) {
             Optional<String> why = profile.excludes(feed.tags()).map(FeedingProfile.Excluded::reason)
+                    .or(() -> ph.isPresent() && ph.getAsDouble() >= neverLimeFrom && feed.is("alkaline")
+                            ? Optional.of(
+                                    "it limes, and this soil has a pH of %s.".formatted(Words.amount(ph.getAsDouble())))
+                            : Optional.empty())
                     .or(() -> chloride(feed, profile, needK2o)).or(() -> otherAmmonium(feed, profile, kept, ph))
                     .or(() -> ash(feed, profile, kept));
             if (why.isPresent()) {

@@ -69,7 +69,9 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
                 Applications.materials(given, s.season()));
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(crop, profile, school, asked, need, counting,
-                fitting(books, s, bed, profile, Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
+                fitting(books, s, bed, profile,
+                        Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph(),
+                                books.liming().neverFrom())),
                 litres.isPresent(), timing(books, s, crop, litres.isPresent() ? "tub" : profile.timing()),
                 asking.tests(), List.copyOf(given), asking.assumed(kept.named()));
     }

@@ -73,7 +73,7 @@ class CompoundFeedTest {
             "sulphate-of-potash, 2"})
     void ash_goes_with_nothing_that_holds_ammonia(String beside, int allowed) {
         Choice choice = Choice.of(List.of(Data.feed("wood-ash"), Data.feed(beside)), Data.profile("redcurrant"), 12,
-                OptionalDouble.empty());
+                OptionalDouble.empty(), 7);
 
         assertThat(choice.allowed()).hasSize(allowed).contains(Data.feed(beside));
         assertThat(choice.refused()).hasSize(2 - allowed);

@@ -252,8 +252,8 @@ class FeedingEdgesTest {
         FeedingProfile profile = Data.profile("redcurrant");
         List<Feed> kept = List.of(Data.feed("muriate-of-potash"));
 
-        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty()).refused()).isEmpty();
-        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty()).refused()).hasSize(1);
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty(), 7).refused()).isEmpty();
+        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty(), 7).refused()).hasSize(1);
     }
 
     /** Blueberries: urea below pH 5, ammonium sulphate from 5 up, where both are kept. */
@@ -264,10 +264,21 @@ class FeedingEdgesTest {
         Feed sulphate = Data.feed("ammonium-sulphate");
         List<Feed> both = List.of(urea, sulphate);
 
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(4.9)).allowed()).containsExactly(urea);
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(5)).allowed()).containsExactly(sulphate);
-        assertThat(Choice.of(List.of(urea), profile, 0, OptionalDouble.of(5)).allowed()).containsExactly(urea);
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty()).allowed()).hasSize(2);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(4.9), 7).allowed()).containsExactly(urea);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(5), 7).allowed()).containsExactly(sulphate);
+        assertThat(Choice.of(List.of(urea), profile, 0, OptionalDouble.of(5), 7).allowed()).containsExactly(urea);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty(), 7).allowed()).hasSize(2);
+    }
+
+    /** US Extension, 1991: ash only where the pH is below 7. */
+    @Test
+    void what_limes_is_no_food_for_soil_that_is_never_limed() {
+        FeedingProfile profile = Data.profile("redcurrant");
+        List<Feed> kept = List.of(Data.feed("wood-ash"));
+
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.of(6.9), 7).refused()).isEmpty();
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.of(7), 7).refused()).hasSize(1);
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty(), 7).refused()).isEmpty();
     }
 
     @Test

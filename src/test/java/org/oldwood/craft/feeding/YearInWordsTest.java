@@ -91,9 +91,9 @@ class YearInWordsTest {
     @Test
     void only_ash_is_kept_from_ammonia_and_only_from_what_the_crop_may_get() {
         List<Feed> two = List.of(Data.feed("dried-blood"), Data.feed("ammonium-sulphate"));
-        assertThat(Choice.of(two, Data.profile("redcurrant"), 12, OptionalDouble.empty()).allowed()).isEqualTo(two);
+        assertThat(Choice.of(two, Data.profile("redcurrant"), 12, OptionalDouble.empty(), 7).allowed()).isEqualTo(two);
         Choice ash = Choice.of(List.of(Data.feed("wood-ash"), Data.feed("dried-blood")), Data.profile("redcurrant"), 12,
-                OptionalDouble.empty());
+                OptionalDouble.empty(), 7);
         assertThat(ash.refused()).singleElement().asString().startsWith("Not wood ash: it would drive the nitrogen of");
     }
 
@@ -274,10 +274,9 @@ class YearInWordsTest {
                 usual.schools(), List.of(), Map.of(), "ribes", Optional.empty(),
                 List.of(new FeedingProfile.Excluded("organic-nitrogen", "no meals here.", List.of())));
 
-        assertThat(
-                Choice.of(List.of(Data.feed("wood-ash"), Data.feed("dried-blood")), without, 12, OptionalDouble.empty())
-                        .allowed())
-                .containsExactly(Data.feed("wood-ash"));
+        assertThat(Choice
+                .of(List.of(Data.feed("wood-ash"), Data.feed("dried-blood")), without, 12, OptionalDouble.empty(), 7)
+                .allowed()).containsExactly(Data.feed("wood-ash"));
     }
 
     /** 6 g of quick nitrogen alone may be had again in May; the slow meal and the manure of the first dressing not. */

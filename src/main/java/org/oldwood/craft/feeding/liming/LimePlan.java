@@ -89,10 +89,12 @@ public final class LimePlan {
         if (asked.measuredPh().isEmpty()) {
             return Optional.of(refused("No lime without a test: measure the pH and note it as a soil test."));
         }
-        double never = tables.figure("neverLimeFrom").is();
+        double never = tables.neverFrom();
         if (asked.measuredPh().getAsDouble() >= never) {
             sources.addAll(tables.figure("neverLimeFrom").sources());
-            return Optional.of(refused("No lime at pH " + Words.amount(never) + " or above."));
+            return Optional.of(refused(
+                    "No lime at pH %s or above. Leaves that yellow between green veins lack iron or manganese, which such soil locks up: bark as mulch, no ash (common practice)."
+                            .formatted(Words.amount(never))));
         }
         return Optional.empty();
     }

@@ -78,6 +78,9 @@ public record Liming(Map<String, Double> factors, List<String> factorSources, Li
                 fields.part("usual").text("lime"), fields.part("usual").text("acidifier"));
     }
 
+    /** The pH from which on nothing is limed. */
+    public double neverFrom() { return figure("neverLimeFrom").is(); }
+
     /** A single figure by its name in the document. */
     public Figure figure(String name) {
         Figure figure = figures.get(name);
