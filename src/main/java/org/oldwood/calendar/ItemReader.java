@@ -5,11 +5,8 @@ import java.io.StringReader;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
-import java.time.temporal.Temporal;
+import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -123,18 +120,13 @@ public final class ItemReader {
 
     private Optional<LocalDate> localDay(DateProperty<?> property) {
         try {
-            return local(property.getDate());
+            return Optional.ofNullable(property.getDate())
+                    .map(time -> time.isSupported(ChronoField.INSTANT_SECONDS)
+                            ? Instant.from(time).atZone(zone).toLocalDate()
+                            : LocalDate.from(time));
         } catch (DateTimeException e) {
             return Optional.empty();
         }
-    }
-
-    private Optional<LocalDate> local(Temporal time) {
-        if (time instanceof Instant instant) { return Optional.of(instant.atZone(zone).toLocalDate()); }
-        if (time instanceof ZonedDateTime zoned) { return local(zoned.toInstant()); }
-        if (time instanceof OffsetDateTime offset) { return local(offset.toInstant()); }
-        if (time instanceof LocalDateTime floating) { return Optional.of(floating.toLocalDate()); }
-        return time instanceof LocalDate date ? Optional.of(date) : Optional.empty();
     }
 
     /** The day with which a value of type DATE or DATE-TIME begins. */

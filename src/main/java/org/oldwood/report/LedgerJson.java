@@ -29,8 +29,8 @@ public final class LedgerJson {
             boolean known, List<String> notRead) {
         static Given of(Applications.Given line) {
             return new Given(line.date(), line.season().label(), line.kind().key(), line.material(), line.name(),
-                    line.plant(), line.amount(), rounded(line.gPerM2()), nutrients(line.now()), nutrients(line.next()),
-                    line.known(), line.notRead());
+                    line.plant(), line.amount(), Words.rounded(line.gPerM2(), 2), nutrients(line.now()),
+                    nutrients(line.next()), line.known(), line.notRead());
         }
     }
 
@@ -38,7 +38,7 @@ public final class LedgerJson {
             double sulphurGPerM2) {
         static Sum of(BedLedger.Sum sum) {
             return new Sum(sum.season().label(), nutrients(sum.given()), nutrients(sum.left()),
-                    rounded(sum.limestone()), rounded(sum.sulphur()));
+                    Words.rounded(sum.limestone(), 2), Words.rounded(sum.sulphur(), 2));
         }
     }
 
@@ -50,13 +50,11 @@ public final class LedgerJson {
             List<ShoppingList.Use> uses) {
         static Material of(ShoppingList.Item item) {
             Purchase total = item.total();
-            return new Material(total.material(), total.name(), rounded(total.amount()), total.unit(), item.kept(),
-                    item.neededBy(), total.pack().map(pack -> total.packs()),
+            return new Material(total.material(), total.name(), Words.rounded(total.amount(), 2), total.unit(),
+                    item.kept(), item.neededBy(), total.pack().map(pack -> total.packs()),
                     total.pack().map(pack -> pack.size().plain()), total.pack().map(pack -> pack.size().seen().key()),
-                    total.notRead(),
-                    item.uses().stream()
-                            .map(use -> new ShoppingList.Use(use.task(), use.day(), use.bed(), rounded(use.amount())))
-                            .toList());
+                    total.notRead(), item.uses().stream().map(use -> new ShoppingList.Use(use.task(), use.day(),
+                            use.bed(), Words.rounded(use.amount(), 2))).toList());
         }
     }
 
@@ -75,13 +73,8 @@ public final class LedgerJson {
     public static Map<String, Double> nutrients(Nutrients nutrients) {
         Map<String, Double> bySymbol = new LinkedHashMap<>();
         for (Nutrient nutrient : Nutrient.values()) {
-            bySymbol.put(nutrient.symbol(), rounded(nutrients.of(nutrient)));
+            bySymbol.put(nutrient.symbol(), Words.rounded(nutrients.of(nutrient), 2));
         }
         return bySymbol;
-    }
-
-    /** As the text rounds: no more than two decimals. */
-    public static double rounded(double value) {
-        return Words.rounded(value, 2);
     }
 }

@@ -9,6 +9,7 @@ import org.oldwood.plan.Plan;
 import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
+import org.oldwood.words.Words;
 
 /** Plans, rounds and tasks as JSON has them; keys are only ever added. */
 public final class TaskJson {
@@ -57,14 +58,14 @@ public final class TaskJson {
                             task.window().words()),
                     task.day(),
                     task.shares().stream()
-                            .map(share -> new Part(share.id(), share.bushes(), LedgerJson.rounded(share.done()),
+                            .map(share -> new Part(share.id(), share.bushes(), Words.rounded(share.done(), 2),
                                     share.skipped()))
                             .toList(),
                     task.finished(),
                     task.amount()
-                            .map(amount -> new Quantity(LedgerJson.rounded(amount.value()), amount.unit(),
-                                    amount.words(), amount.lines(), amount.arithmetic())),
-                    task.minutes().map(LedgerJson::rounded), task.rule().text(), task.reasons(),
+                            .map(amount -> new Quantity(Words.rounded(amount.value(), 2), amount.unit(), amount.words(),
+                                    amount.lines(), amount.arithmetic())),
+                    task.minutes().map(it -> Words.rounded(it, 2)), task.rule().text(), task.reasons(),
                     Cautions.lines(task.cautions()), task.sources());
         }
     }

@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,19 +61,13 @@ public record CropFrost(FrostYear year, List<AtStage> stages, double watchAbove)
             if (date.basis() == Basis.CALENDAR && year.last().isPresent()) { return; }
             LocalDate to = stage.compareTo(Stage.PETAL_FALL) >= 0
                     ? date.date().plusDays((long) methods.frost().afterPetalFall().is())
-                    : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
-            found.add(atStage(year, stage, harm, date, to));
+                    : Collections.max(List.of(date.date(), dates.apply(next(stage, frost)).date().minusDays(1)));
+            double risk = overThree(date.plusMinusDays(),
+                    shift -> year.expected(harm.is(), date.date().plusDays(shift), to.plusDays(shift)));
+            found.add(new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk));
         });
         return new CropFrost(year, List.copyOf(found), methods.frost().watchAbove().is() / 100);
     }
-
-    private static AtStage atStage(FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
-        double risk = overThree(date.plusMinusDays(),
-                shift -> year.expected(harm.is(), date.date().plusDays(shift), to.plusDays(shift)));
-        return new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk);
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) { return one.isAfter(other) ? one : other; }
 
     /** What a stage stands holds until the next stage of which it is known, at most until petal fall. */
     private static Stage next(Stage stage, Map<Stage, Figure> frost) {

@@ -104,18 +104,14 @@ final class SeenStages {
         if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule) {
             stages.far(crop, season, rule, day(rule.of())).ifPresent(far -> words.append("; ").append(far));
         }
-        Basis basis = basis(model, past, before);
+        // a calendar date that was moved by what was seen here is no mere calendar date any more
+        Basis basis = past.isPresent() || before.isPresent() ? Basis.MODELLED : model.basis();
         Optional<Stage> later = firstSeenAfter(stage);
         if (later.isPresent() && corrected(stage).isAfter(seenOn(later.get()))) {
             basis = Basis.MODELLED;
             words.append("; before %s, seen on %s".formatted(later.get().words(), seenOn(later.get())));
         }
         return new StageDate(day(stage), (int) Math.ceil(plusMinus), basis, words.toString(), model.sources());
-    }
-
-    /** A calendar date that was moved by what was seen here is no mere calendar date any more. */
-    private static Basis basis(Modelled model, Optional<Past> past, Optional<Stage> before) {
-        return past.isPresent() || before.isPresent() ? Basis.MODELLED : model.basis();
     }
 
     private static String pastWords(Past past, long days) {

@@ -90,11 +90,9 @@ record StageModel(SeasonDays days, SeasonMethods methods, LocalDate heatFrom, do
     }
 
     Optional<LocalDate> meanRises(StageRule.MeanRises rule) {
-        int last = days.index(heatFrom) + LONGEST_SUM;
-        for (int day = days.index(heatFrom); day < last; day++) {
-            if (coolMean(day) >= rule.aboveC().is()) { return Optional.of(days.day(day)); }
-        }
-        return Optional.empty();
+        int first = days.index(heatFrom);
+        return IntStream.range(first, first + LONGEST_SUM).filter(day -> coolMean(day) >= rule.aboveC().is()).boxed()
+                .findFirst().map(days::day);
     }
 
     /** Leaf fall: its day, slid by the mean of the autumn. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Habit;
@@ -35,9 +36,8 @@ record BushCard(Ground ground, List<PlantState> alike, Crop crop, Optional<Pruni
 
     /** A card for each plant whose stems are known; plants that are alike share one. */
     static List<BushCard> of(Ground ground, List<PlantState> plants) {
-        Map<String, List<PlantState>> alike = new LinkedHashMap<>();
-        plants.forEach(plant -> alike.computeIfAbsent(key(plant), key -> new ArrayList<>()).add(plant));
-        return alike.values().stream().map(each -> of(each, ground)).filter(card -> card.outlook.size() > 1).toList();
+        return plants.stream().collect(Collectors.groupingBy(BushCard::key, LinkedHashMap::new, Collectors.toList()))
+                .values().stream().map(each -> of(each, ground)).filter(card -> card.outlook.size() > 1).toList();
     }
 
     private static BushCard of(List<PlantState> alike, Ground ground) {

@@ -55,8 +55,8 @@ public class WaterKernels {
     public double[] evapotranspiration() {
         double[] mm = new double[DAYS];
         for (int i = 0; i < DAYS; i++) {
-            DayWeather day = new DayWeather(least[i], most[i], Humidity.unknown(), OptionalDouble.empty(),
-                    Sunshine.unknown());
+            DayWeather day = new DayWeather(least[i], most[i], Humidity.UNKNOWN, OptionalDouble.empty(),
+                    Sunshine.UNKNOWN);
             mm[i] = EvapotranspirationDay.of(52.2, 20, i % 365 + 1, day, 0).penmanMonteith();
         }
         return mm;

@@ -122,15 +122,15 @@ record FeedSheet(String title, Of of, Budget budget, Optional<String> when, List
 
     private record Material(String material, String name, double grams, List<String> notRead) {
         static Material of(Recipe.Part part) {
-            return new Material(part.feed().id(), part.feed().name(), LedgerJson.rounded(part.amount()),
+            return new Material(part.feed().id(), part.feed().name(), Words.rounded(part.amount(), 2),
                     part.feed().notRead());
         }
     }
 
     @Override
     public Record answer(List<String> cautions) {
-        return new Answer(title, of, LedgerJson.rounded(budget.ground().areaM2()), budget.ground().bushes(),
-                LedgerJson.rounded(budget.ground().rowM()), budget.need().school(),
+        return new Answer(title, of, Words.rounded(budget.ground().areaM2(), 2), budget.ground().bushes(),
+                Words.rounded(budget.ground().rowM(), 2), budget.need().school(),
                 LedgerJson.nutrients(budget.need().gPerM2()), LedgerJson.nutrients(budget.counting().left()),
                 LedgerJson.nutrients(budget.counting().mulch()), LedgerJson.nutrients(budget.counting().given()),
                 LedgerJson.nutrients(budget.due()), LedgerJson.nutrients(budget.undone()),

@@ -68,7 +68,7 @@ public final class LimeCommand extends SoilCommand {
         Lime lime = books.materials().lime(id).orElseThrow(() -> noSuch("lime", id, known));
         refuseIf(percentCaO.isPresent() && percentCaCO3.isPresent(),
                 "give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
-        return percentCaO.map(NeutralisingValue::ofCaO).or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
+        return percentCaO.map(NeutralisingValue::ofCaO).or(() -> percentCaCO3.map(NeutralisingValue::new))
                 .map(lime::withValue).orElse(lime);
     }
 

@@ -9,7 +9,6 @@ import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Figure;
 import org.oldwood.plan.Cautions;
-import org.oldwood.report.LedgerJson;
 import org.oldwood.words.Words;
 
 /**
@@ -71,11 +70,11 @@ record MulchSheet(MulchTables tables, String title, Optional<String> bed, List<S
 
     @Override
     public Record answer(List<String> cautions) {
-        return new Answer(bed, title, plan.mulch().id(), plan.mulch().name(), LedgerJson.rounded(plan.coveredM2()),
-                LedgerJson.rounded(plan.depthNowCm()), LedgerJson.rounded(plan.depthWantedCm()),
-                LedgerJson.rounded(plan.layCm()), LedgerJson.rounded(plan.litres()), LedgerJson.rounded(plan.kg()),
-                LedgerJson.rounded(plan.loads(tables.figure("barrow").is())),
-                LedgerJson.rounded(plan.loads(tables.figure("bag").is())), plan.bales().map(LedgerJson::rounded),
+        return new Answer(bed, title, plan.mulch().id(), plan.mulch().name(), Words.rounded(plan.coveredM2(), 2),
+                Words.rounded(plan.depthNowCm(), 2), Words.rounded(plan.depthWantedCm(), 2),
+                Words.rounded(plan.layCm(), 2), Words.rounded(plan.litres(), 2), Words.rounded(plan.kg(), 2),
+                Words.rounded(plan.loads(tables.figure("barrow").is()), 2),
+                Words.rounded(plan.loads(tables.figure("bag").is()), 2), plan.bales().map(it -> Words.rounded(it, 2)),
                 underlay.map(Underlay::id), underlay.map(plan::sheets), next, facts, plan.lines(), notes,
                 plan.mulch().notRead(), cautions, plan.mulch().depth().sources());
     }

@@ -8,7 +8,6 @@ import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.plan.Cautions;
-import org.oldwood.report.LedgerJson;
 import org.oldwood.words.Words;
 
 /**
@@ -73,10 +72,10 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
 
     @Override
     public Record answer(List<String> cautions) {
-        return new Answer(bed, title, stuff.id(), stuff.name(), plan.refused().orElse(""), LedgerJson.rounded(given),
-                LedgerJson.rounded(plan.gPerM2()), LedgerJson.rounded(plan.totalGrams()), plan.dosesGrams().size(),
+        return new Answer(bed, title, stuff.id(), stuff.name(), plan.refused().orElse(""), Words.rounded(given, 2),
+                Words.rounded(plan.gPerM2(), 2), Words.rounded(plan.totalGrams(), 2), plan.dosesGrams().size(),
                 plan.portions().stream()
-                        .map(grams -> new Dose(LedgerJson.rounded(grams), LedgerJson.rounded(grams / areaM2))).toList(),
+                        .map(grams -> new Dose(Words.rounded(grams, 2), Words.rounded(grams / areaM2, 2))).toList(),
                 plan.monthsBetween(), facts, next, plan.lines(), plan.notes(), cautions, plan.sources());
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.craft.feeding.Materials;
@@ -113,15 +114,9 @@ final class PageData {
         String bed = plant.plant().bed();
         return new PageView.Bush(plant.plant().id(), name(crop, plant), bed,
                 state.bed(bed).map(it -> it.bed().name()).orElse(bed), crop.inRows(),
-                cut.map(it -> Wood.of(it).ages()).orElse(List.of()), crop.inRows() ? canes(stems) : expected(stems),
+                cut.map(it -> Wood.of(it).ages()).orElse(List.of()),
+                crop.inRows() ? new TreeMap<>(Map.of("1", stems.at(1), "2", stems.at(2))) : expected(stems),
                 cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted()))));
-    }
-
-    private static Map<String, Integer> canes(Stems stems) {
-        Map<String, Integer> canes = new LinkedHashMap<>();
-        canes.put("1", stems.at(1));
-        canes.put("2", stems.at(2));
-        return canes;
     }
 
     private static Map<String, Integer> expected(Stems stems) {

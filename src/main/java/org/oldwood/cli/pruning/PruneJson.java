@@ -15,8 +15,8 @@ import org.oldwood.craft.pruning.Step;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.facts.pruning.PruningCase;
-import org.oldwood.report.LedgerJson;
 import org.oldwood.report.TaskWords;
+import org.oldwood.words.Words;
 
 /** Plants' cut lists and outlooks as JSON has them; keys are only ever added. */
 record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
@@ -81,10 +81,10 @@ record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
             Optional<Double> kgLow, Optional<Double> kgHigh) {
         static Winter of(Outlook.Winter winter) {
             return new Winter(winter.cut().after().toString(), winter.bearing(),
-                    LedgerJson.rounded(winter.bearingShare()), winter.share().map(it -> LedgerJson.rounded(it.low())),
-                    winter.share().map(it -> LedgerJson.rounded(it.high())), winter.berry().map(it -> it.weight().is()),
-                    winter.berry().map(UnprunedBush.Berry::speed), winter.kg().map(kg -> LedgerJson.rounded(kg.low())),
-                    winter.kg().map(kg -> LedgerJson.rounded(kg.high())));
+                    Words.rounded(winter.bearingShare(), 2), winter.share().map(it -> Words.rounded(it.low(), 2)),
+                    winter.share().map(it -> Words.rounded(it.high(), 2)), winter.berry().map(it -> it.weight().is()),
+                    winter.berry().map(UnprunedBush.Berry::speed), winter.kg().map(kg -> Words.rounded(kg.low(), 2)),
+                    winter.kg().map(kg -> Words.rounded(kg.high(), 2)));
         }
     }
 

@@ -2,6 +2,7 @@ package org.oldwood.craft.cuttings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.Yield;
@@ -83,20 +84,15 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
 
         /** The first season after planting in which anything is borne. */
         public int firstPick() {
-            int season = 1;
-            while (share(season) == 0 && season < percent.size()) {
-                season++;
-            }
-            return season;
+            return IntStream.range(1, percent.size()).filter(season -> share(season) > 0).findFirst()
+                    .orElse(percent.size());
         }
 
         /** The first season after planting that bears as much as the last of the series. */
         public int fullCrop() {
-            int season = 1;
-            while (share(season) < share(percent.size())) {
-                season++;
-            }
-            return season;
+            double full = share(percent.size());
+            return IntStream.range(1, percent.size()).filter(season -> share(season) >= full).findFirst()
+                    .orElse(percent.size());
         }
     }
 }

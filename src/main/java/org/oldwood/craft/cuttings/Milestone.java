@@ -37,7 +37,8 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
         PlantingOut.Cut cut = course.cut();
         Season inPlace = line.inPlace();
         if (!cut.id().equals("none")) { steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources())); }
-        for (int season = 0; season < flowersOff(cut); season++) {
+        int flowersOff = cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
+        for (int season = 0; season < flowersOff; season++) {
             steps.add(new Milestone(Step.FLOWERS_OFF, inPlace.plus(season),
                     stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
                     stage(line, inPlace.plus(season), Stage.PETAL_FALL),
@@ -49,10 +50,6 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
             steps.add(day(Step.FULL_CROP, line.fullCrop(), line.ripe(line.fullCrop()), sources));
         }
         return steps;
-    }
-
-    private static int flowersOff(PlantingOut.Cut cut) {
-        return cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
     }
 
     private static LikelyDay stage(Timeline line, Season season, Stage stage) {

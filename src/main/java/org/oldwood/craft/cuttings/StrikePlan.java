@@ -36,7 +36,8 @@ public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<Like
         LikelyDay from = now.opens().date().isAfter(setting.asOf()) ? now.opens()
                 : new LikelyDay(setting.asOf(), 0, "at once: the window is open");
         Optional<LikelyDay> latest = windows.last(now, want.by());
-        OptionalInt number = latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
+        OptionalInt number = latest.isEmpty() ? OptionalInt.empty()
+                : survival.whole().fewest(plants -> success(plants, want, course, now), want.sure(), MOST);
         double chance = number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
         return new StrikePlan(from, now.closes(), latest, now, now.firstPick(), number, chance);
     }
@@ -44,10 +45,6 @@ public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<Like
     /** The fewest to strike for {@code wanted} plants; empty where more than {@link #MOST}. */
     public static OptionalInt fewest(int wanted, double sure, Survival survival) {
         return survival.whole().fewest(plants -> plants >= wanted ? 1 : 0, sure, MOST);
-    }
-
-    private static OptionalInt fewest(Want want, Course course, Survival survival, Timeline line) {
-        return survival.whole().fewest(plants -> success(plants, want, course, line), want.sure(), MOST);
     }
 
     private static double success(int plants, Want want, Course course, Timeline line) {

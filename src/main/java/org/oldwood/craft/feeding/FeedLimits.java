@@ -1,6 +1,7 @@
 package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.oldwood.words.Words;
@@ -48,8 +49,7 @@ record FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
                                 nutrient.words())));
             }
         }
-        return all.stream().min((a, b) -> Double.compare(a.most, b.most))
-                .orElse(new Limit(Double.POSITIVE_INFINITY, ""));
+        return all.stream().min(Comparator.comparingDouble(Limit::most)).orElseThrow();
     }
 
     /** What is worth weighing out; less than the smallest dressing waits for the next season. */

@@ -139,8 +139,7 @@ public record Outlook(List<Winter> winters) {
         Stems left = sound(cut, bush);
         boolean canes = basis.form.craft().equals("canes"); // a fruited cane dies
         Stems living = canes ? Stems.of(left.at(1)) : regrowth.map(it -> it.living(left)).orElse(left);
-        OptionalInt seasons = bush.seasons().isPresent() ? OptionalInt.of(bush.seasons().getAsInt() + 1)
-                : OptionalInt.empty();
+        OptionalInt seasons = bush.seasons().stream().map(completed -> completed + 1).findFirst();
         return new Bush(living.aged(shoots, Math.max(basis.school.fold(), basis.form.school().fold())), Stems.NONE,
                 Stems.NONE, seasons, cut.nextRenovationWinter(basis.school, bush.renovationWinter()), bush.metres());
     }

@@ -64,21 +64,16 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
             int branches = cut.left().from(2);
             int past = cut.left().from(lifeYears);
             int surplus = surplus();
-            weigh(branches, surplus);
-            StageOfLife life = life(Math.max(past, surplus));
-            int replaced = takePast(past, Math.max(cut.left().at(1), surplus));
-            if (surplus - replaced > mayGo) { limited(); }
-            take(Math.min(surplus - replaced, mayGo), Why.CROWDED);
-            int waiting = past - replaced;
-            cut.take(1, cut.left().at(1) - shootsToLeave(), Why.CROWDED);
-            return cut.build(life, waiting, cut.left().at(1), told(surplus));
-        }
-
-        private void weigh(int branches, int surplus) {
             limit = branches < 2 ? 0 : school.limit().of(branches);
             Optional<Integer> part = school.staged().flatMap(it -> it.part(surplus, bush.renovationWinter(), limit));
             staged = part.isPresent();
             mayGo = part.orElse(limit);
+            StageOfLife life = life(Math.max(past, surplus));
+            int replaced = takePast(past, Math.max(cut.left().at(1), surplus));
+            if (surplus - replaced > mayGo) { limited(); }
+            take(Math.min(surplus - replaced, mayGo), Why.CROWDED);
+            cut.take(1, cut.left().at(1) - shootsToLeave(), Why.CROWDED);
+            return cut.build(life, past - replaced, cut.left().at(1), told(surplus));
         }
 
         /** Branches above the greatest number of the form. */

@@ -47,10 +47,6 @@ public final class CropCurves {
         this.hemisphere = hemisphere;
         this.stages = stages;
         seasons = new int[weather.days()];
-        fillSeasons();
-    }
-
-    private void fillSeasons() {
         Season season = Season.containing(weather.first(), hemisphere);
         LocalDate end = season.end();
         for (int i = 0; i < seasons.length; i++) {

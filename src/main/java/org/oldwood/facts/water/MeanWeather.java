@@ -44,8 +44,8 @@ public record MeanWeather(Site site, Climate climate, Months rain) {
             Optional<WeatherDay> day = measured.on(date);
             double tmin = known(day, WeatherDay::minC).orElse(lowest.on(normal));
             double tmax = Math.max(tmin, known(day, WeatherDay::maxC).orElse(highest.on(normal)));
-            DayWeather weather = new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.of(wind),
-                    Sunshine.unknown());
+            DayWeather weather = new DayWeather(tmin, tmax, Humidity.UNKNOWN, OptionalDouble.of(wind),
+                    Sunshine.UNKNOWN);
             et0[i] = EvapotranspirationDay.of(site.latitude(), site.heightM(), date.getDayOfYear(), weather, 0)
                     .penmanMonteith();
             OptionalDouble fell = known(day, WeatherDay::rainMm);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -78,11 +79,8 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
 
     /** The columns that nothing is read from. */
     List<String> notUsed() {
-        List<String> others = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            if (!at.containsValue(i) && !names.get(i).isEmpty()) { others.add(names.get(i).toLowerCase(Locale.ROOT)); }
-        }
-        return others;
+        return IntStream.range(0, names.size()).filter(i -> !at.containsValue(i)).mapToObj(names::get)
+                .filter(name -> !name.isEmpty()).map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
     private static String bare(String name) {

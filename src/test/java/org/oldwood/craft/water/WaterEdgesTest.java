@@ -243,7 +243,7 @@ class WaterEdgesTest {
     @ParameterizedTest
     @CsvSource({"0, true", "60, true", "-0.1, false", "60.1, false", "NaN, false"})
     void wind_has_its_ends(double wind, boolean fit) {
-        allowed(() -> new DayWeather(5, 9, Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown()), fit);
+        allowed(() -> new DayWeather(5, 9, Humidity.UNKNOWN, OptionalDouble.of(wind), Sunshine.UNKNOWN), fit);
     }
 
     @ParameterizedTest

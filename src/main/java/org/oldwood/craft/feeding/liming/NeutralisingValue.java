@@ -28,16 +28,11 @@ public record NeutralisingValue(double percentCaCO3) {
         return new NeutralisingValue(percent * MolarMass.CACO3 / MolarMass.CAO);
     }
 
-    /** From percent CaCO3, the American scale. */
-    public static NeutralisingValue ofCaCO3(double percent) {
-        return new NeutralisingValue(percent);
-    }
-
     /** From a figure of the data, whose unit tells the scale. */
     static NeutralisingValue of(double percent, String unit) {
         return switch (unit) {
             case "% CaO" -> ofCaO(percent);
-            case "% CaCO3" -> ofCaCO3(percent);
+            case "% CaCO3" -> new NeutralisingValue(percent);
             default -> throw new IllegalArgumentException("no scale of neutralising value: " + unit);
         };
     }

@@ -1,10 +1,10 @@
 package org.oldwood.craft.feeding.liming;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.FieldUnits;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Documents;
@@ -52,10 +52,7 @@ public record SulphurTable(double target, List<Double> startPh, Map<String, List
     }
 
     private static List<Double> startingAt(double first, List<Double> rest) {
-        ArrayList<Double> all = new ArrayList<>();
-        all.add(first);
-        all.addAll(rest);
-        return List.copyOf(all);
+        return Stream.concat(Stream.of(first), rest.stream()).toList();
     }
 
     public double highestStart() { return startPh.get(startPh.size() - 1); }

@@ -10,13 +10,9 @@ import java.util.function.DoubleBinaryOperator;
  * @param inWords how it is found, as the end of a sentence; says so where it is a guess
  */
 public record Humidity(DoubleBinaryOperator vapour, String inWords) {
-    private static final Humidity UNKNOWN = asTheNight(
-            "humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
-
     /** Nothing was measured: the air is taken to reach its dew point at the night's minimum. */
-    public static Humidity unknown() {
-        return UNKNOWN;
-    }
+    public static final Humidity UNKNOWN = asTheNight(
+            "humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
 
     /**
      * The best that the two extremes allow. A lowest value alone has no published equation and counts as nothing, which

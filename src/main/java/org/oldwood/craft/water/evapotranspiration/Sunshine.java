@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
  * @param coast whether radiation that was not measured is that of a coast
  */
 public record Sunshine(OptionalDouble hours, OptionalDouble megajoules, boolean coast) {
+    /** Nothing was measured, inland. */
+    public static final Sunshine UNKNOWN = new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), false);
+
     /** kRs of equation 50, per square root of °C. */
     private static final double INLAND = 0.16;
 
@@ -26,11 +29,6 @@ public record Sunshine(OptionalDouble hours, OptionalDouble megajoules, boolean 
             throw new IllegalArgumentException(
                     "solar radiation must be from 0 to 60 MJ/m² a day but is " + megajoules.getAsDouble());
         }
-    }
-
-    /** Nothing was measured, inland. */
-    public static Sunshine unknown() {
-        return new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), false);
     }
 
     /**

@@ -34,7 +34,7 @@ class ConversionsTest {
 
     private static double converted2(String conversion, double amount) {
         return switch (conversion) {
-            case "CaO from CaCO3" -> amount * NeutralisingValue.ofCaCO3(100).percentCaO() / 100;
+            case "CaO from CaCO3" -> amount * new NeutralisingValue(100).percentCaO() / 100;
             case "CCE of CaCO3" -> amount * cce(MolarMass.CACO3, 1);
             case "CCE of MgCO3" -> amount * cce(MolarMass.MGCO3, 1);
             case "CCE of Ca(OH)2" -> amount * cce(MolarMass.CA_OH_2, 1);
@@ -56,7 +56,7 @@ class ConversionsTest {
     }
 
     private static double forATon(double molarMass) {
-        return new NeutralisingValue(cce(molarMass, 1)).inPlaceOf(POUNDS_PER_TON, NeutralisingValue.ofCaCO3(100));
+        return new NeutralisingValue(cce(molarMass, 1)).inPlaceOf(POUNDS_PER_TON, new NeutralisingValue(100));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -64,11 +64,9 @@ class ConversionsTest {
     void limes_replace_each_other_as_in_print(String id, String what, double amount, double value, double other,
             double expected, double printedTo, String source) {
         double computed = switch (what) {
-            case "instead of CCE" ->
-                NeutralisingValue.ofCaCO3(other).inPlaceOf(amount, NeutralisingValue.ofCaCO3(value));
-            case "left of CCE" ->
-                amount - NeutralisingValue.ofCaCO3(100).inPlaceOf(other, NeutralisingValue.ofCaCO3(value));
-            case "CaO of CCE" -> NeutralisingValue.ofCaCO3(amount).percentCaO();
+            case "instead of CCE" -> new NeutralisingValue(other).inPlaceOf(amount, new NeutralisingValue(value));
+            case "left of CCE" -> amount - new NeutralisingValue(100).inPlaceOf(other, new NeutralisingValue(value));
+            case "CaO of CCE" -> new NeutralisingValue(amount).percentCaO();
             default -> throw new AssertionError(what);
         };
 
@@ -80,7 +78,7 @@ class ConversionsTest {
         NeutralisingValue value = NeutralisingValue.ofCaO(percentCaO);
 
         assertThat(value.percentCaO()).isCloseTo(percentCaO, within(1e-9));
-        assertThat(NeutralisingValue.ofCaCO3(value.percentCaCO3())).isEqualTo(value);
+        assertThat(new NeutralisingValue(value.percentCaCO3())).isEqualTo(value);
     }
 
     @Test

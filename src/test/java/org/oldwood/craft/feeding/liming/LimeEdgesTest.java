@@ -133,7 +133,7 @@ class LimeEdgesTest {
     void nothing_is_stronger_than_quicklime() {
         assertThat(NeutralisingValue.ofCaO(100).percentCaO()).isCloseTo(100, within(1e-9));
         assertThatThrownBy(() -> NeutralisingValue.ofCaO(101)).isInstanceOf(RecordException.class);
-        assertThatThrownBy(() -> NeutralisingValue.ofCaCO3(0)).isInstanceOf(RecordException.class);
+        assertThatThrownBy(() -> new NeutralisingValue(0)).isInstanceOf(RecordException.class);
     }
 
     /** The scales differ by 1.78; doubt begins at the root of it, 1.34 times off. */
@@ -144,7 +144,7 @@ class LimeEdgesTest {
         assertThat(doubt(usual, NeutralisingValue.ofCaO(55))).isEmpty();
         assertThat(doubt(usual, NeutralisingValue.ofCaO(45))).isEmpty();
         assertThat(doubt(usual, NeutralisingValue.ofCaO(90))).isPresent();
-        assertThat(doubt(usual, NeutralisingValue.ofCaCO3(50)))
+        assertThat(doubt(usual, new NeutralisingValue(50)))
                 .hasValueSatisfying(words -> assertThat(words).contains("other scale"));
     }
 

@@ -27,7 +27,7 @@ class EvapotranspirationDayTest {
 
     @Test
     void the_coast_is_sunnier_than_the_inland_for_the_same_range_of_temperature() {
-        DayWeather coast = new DayWeather(12.3, 18, Humidity.unknown(), OptionalDouble.empty(),
+        DayWeather coast = new DayWeather(12.3, 18, Humidity.UNKNOWN, OptionalDouble.empty(),
                 new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
 
         assertThat(day(coast).solar()).isGreaterThan(day(Temperatures.only(12.3, 18)).solar());

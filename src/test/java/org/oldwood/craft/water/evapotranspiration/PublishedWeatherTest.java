@@ -83,8 +83,7 @@ class PublishedWeatherTest {
     }
 
     private static EvapotranspirationDay monthInLyon(double[] in) {
-        DayWeather weather = new DayWeather(in[3], in[4], Humidity.unknown(), OptionalDouble.of(in[5]),
-                Sunshine.unknown());
+        DayWeather weather = new DayWeather(in[3], in[4], Humidity.UNKNOWN, OptionalDouble.of(in[5]), Sunshine.UNKNOWN);
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 

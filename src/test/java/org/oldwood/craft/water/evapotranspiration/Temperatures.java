@@ -7,6 +7,6 @@ public final class Temperatures {
 
     /** A day of which only the temperatures are known. */
     public static DayWeather only(double tmin, double tmax) {
-        return new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknown());
+        return new DayWeather(tmin, tmax, Humidity.UNKNOWN, OptionalDouble.empty(), Sunshine.UNKNOWN);
     }
 }
