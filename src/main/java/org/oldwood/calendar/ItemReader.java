@@ -19,6 +19,7 @@ import net.fortuna.ical4j.model.property.DateProperty;
 import net.fortuna.ical4j.util.CompatibilityHints;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawProperty;
+import org.oldwood.store.IsoDate;
 
 /**
  * Understands what a calendar says of an item: ical4j reads the values. Only the properties that matter here are given
@@ -131,12 +132,6 @@ public final class ItemReader {
 
     /** The day with which a value of type DATE or DATE-TIME begins. */
     static Optional<LocalDate> dateOf(String digits) {
-        if (digits.length() < DATE_LENGTH) { return Optional.empty(); }
-        try {
-            return Optional.of(LocalDate.of(Integer.parseInt(digits, 0, 4, 10), Integer.parseInt(digits, 4, 6, 10),
-                    Integer.parseInt(digits, 6, 8, 10)));
-        } catch (NumberFormatException | DateTimeException e) {
-            return Optional.empty();
-        }
+        return IsoDate.find(digits.replaceFirst("^(\\d{4})(\\d\\d)(\\d\\d).*", "$1-$2-$3"));
     }
 }

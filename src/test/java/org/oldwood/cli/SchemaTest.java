@@ -69,7 +69,8 @@ class SchemaTest {
 
     private static String journalSchema() {
         return JsonText.indented(map("$schema", DIALECT, "title", "One line of an Oldwood garden's journal.jsonl",
-                "type", "object", "oneOf", Stream.of(EntryKind.values()).map(SchemaTest::kind).toList())) + "\n";
+                "type", "object", "oneOf", Stream.of(EntryKind.values()).map(SchemaTest::kind).toList()), text -> text)
+                + "\n";
     }
 
     /** Keys and values in turn, in their order. */

@@ -30,7 +30,7 @@ class JsonTextTest {
 
     @Test
     void indents_by_two_spaces() {
-        assertThat(JsonText.indented(Map.of("ph", List.of(6.5, 7))))
+        assertThat(JsonText.indented(Map.of("ph", List.of(6.5, 7)), text -> text))
                 .isEqualTo("{\n  \"ph\": [\n    6.5,\n    7\n  ]\n}");
     }
 

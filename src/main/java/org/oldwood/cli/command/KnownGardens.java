@@ -102,7 +102,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
         Files.createDirectories(file.resolveSibling(""));
         Map<String, String> named = new TreeMap<>();
         folders.forEach((name, folder) -> named.put(name, folder.toString()));
-        Output.write(file, JsonText.indented(new Kept(usual, named)) + "\n");
+        Output.write(file, JsonText.indented(new Kept(usual, named), text -> text) + "\n");
         return file;
     }
 

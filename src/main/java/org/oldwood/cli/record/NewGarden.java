@@ -124,7 +124,8 @@ final class NewGarden {
                 .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue())))).toList();
         NewSite place = new NewSite(site.latitude(), site.longitude(), site.heightM(), site.zoneName());
         return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, since, place, beds, units,
-                answers.workDays(), answers.minutesPerDay(), answers.materials(), answers.wishes())) + "\n";
+                answers.workDays(), answers.minutesPerDay(), answers.materials(), answers.wishes()), text -> text)
+                + "\n";
     }
 
     /** Stops where the folder already holds one of the two files. */

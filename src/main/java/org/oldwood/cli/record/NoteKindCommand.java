@@ -2,7 +2,6 @@ package org.oldwood.cli.record;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -26,6 +25,7 @@ import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.TaskIds;
 import org.oldwood.plan.round.Rounds;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -142,13 +142,11 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     private Json days(String until) {
-        try {
-            long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));
-            refuseIf(days < 1, "--until must be a later day than the one it is put off on, but is %s", until);
-            return new Json.Num(PLACE.at("days"), days, Long.toString(days));
-        } catch (DateTimeParseException e) {
-            throw usage("--until must be a day, year-month-day, but is \"%s\"".formatted(until));
-        }
+        LocalDate end = IsoDate.find(until)
+                .orElseThrow(() -> usage("--until must be %s, but is \"%s\"".formatted(IsoDate.RULE, until)));
+        long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), end);
+        refuseIf(days < 1, "--until must be a later day than the one it is put off on, but is %s", until);
+        return new Json.Num(PLACE.at("days"), days, Long.toString(days));
     }
 
     /** The kind of round that is never wanted, by its name or by the number of such a round. */
