@@ -82,7 +82,7 @@ class NowCommandTest {
         Cli.Result late = run("note", "later", "cut@2027.blackcurrant", "--until=2027-03-01", today);
 
         assertThat(late.err().replaceAll("\\s+", " "))
-                .containsOnlyOnce("Put off until 1 Mar 2027, but its last good day is 14 Feb 2027")
+                .containsOnlyOnce("Put off until 1 Mar 2027, but its last good day is 28 Feb 2027")
                 .contains("oldwood undo --last 13 takes them back");
         assertThat(ok("tasks", "cut", today)).isNotEqualTo(before);
         ok("undo", "--last=13", today);
