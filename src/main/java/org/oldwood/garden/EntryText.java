@@ -24,9 +24,12 @@ public final class EntryText {
      * The value of a field, in the record's own units; {@code place} is the entry's.
      *
      * @param units whose gallons and pints a measure with its unit is in
-     * @throws IllegalArgumentException where it is a number with a unit that does not fit
+     * @throws IllegalArgumentException where it is a number with a unit that does not fit, or one for names
      */
     public static Json value(EntryField field, String text, Place place, Supplier<Units> units) {
+        if (field.type() == EntryField.Holds.NEW_IDS && text.matches("[0-9]+")) {
+            throw new IllegalArgumentException("names each new plant, bc-7,bc-8, and not how many there are");
+        }
         return field.unit().isPresent() && text.matches(".*[0-9].*[A-Za-z\"'²°]+.*") ? value(field,
                 Words.fixed(Typed.of(text, field.unit().get(), field.unit().get(), units.get()), 4), place)
                 : value(field, text, place);

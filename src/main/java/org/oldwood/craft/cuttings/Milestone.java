@@ -25,8 +25,11 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
         if (!method.inPlace()) {
             List<String> sources = method.lift().sources();
             Season lifting = line.inPlace();
-            steps.add(new Milestone(Step.LIFT, lifting, line.liftFrom(), line.liftBy(), sources));
-            steps.add(day(Step.PLANT_OUT, lifting, line.plantOut(), sources));
+            boolean heeledIn = line.lifted() && line.plantOut().equals(line.liftFrom());
+            steps.add(new Milestone(Step.LIFT, lifting, line.liftFrom(),
+                    line.lifted() ? line.liftFrom() : line.liftBy(), sources));
+            steps.add(new Milestone(Step.PLANT_OUT, lifting, line.plantOut(),
+                    heeledIn ? line.liftBy() : line.plantOut(), sources));
         }
         steps.addAll(afterPlanting(line, course));
         return List.copyOf(steps);

@@ -17,10 +17,11 @@ import org.oldwood.season.StageDate;
  * @param inPlace the first season that the plants grow where they are to stay
  * @param firstPick the first season that bears
  * @param fullCrop the first season that bears a full crop
+ * @param lifted whether it is out of the ground it rooted in
  */
 public record Timeline(Growth growth, LocalDate struckOn, LikelyDay opens, LikelyDay closes, LikelyDay tells,
         LikelyDay rooted, LikelyDay liftFrom, LikelyDay liftBy, LikelyDay plantOut, Season inPlace, Season firstPick,
-        Season fullCrop) {
+        Season fullCrop, boolean lifted) {
 
     public static Timeline of(LotCounts lot, Course course, Setting setting) {
         Setting.StageDates stages = setting.stages();
@@ -28,20 +29,25 @@ public record Timeline(Growth growth, LocalDate struckOn, LikelyDay opens, Likel
         Method method = course.method();
         Days days = new Days(lot.struckOn(), growth);
         int later = seasonsLater(lot, course, days, setting.asOf());
-        LikelyDay liftFrom = noted(lot.liftedOn(), "lifted").orElseGet(() -> days.of(method.lift().from(), later));
+        LikelyDay liftFrom = noted(lifted(lot), "lifted").orElseGet(() -> days.of(method.lift().from(), later));
         LikelyDay plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
         Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
         return new Timeline(growth, lot.struckOn(), days.of(method.window().from(), 0),
                 days.of(method.window().to(), 0), days.of(method.rooted().tellsFrom(), 0),
                 days.of(method.rooted().at(), 0), liftFrom, days.of(method.lift().to(), later), plantOut, inPlace,
-                inPlace.plus(course.firstPick() - 1), inPlace.plus(course.fullCrop() - 1));
+                inPlace.plus(course.firstPick() - 1), inPlace.plus(course.fullCrop() - 1), lifted(lot).isPresent());
+    }
+
+    /** What was planted out was lifted, noted or not. */
+    private static Optional<LocalDate> lifted(LotCounts lot) {
+        return lot.liftedOn().or(lot::plantedOutOn);
     }
 
     /** A lot that was not lifted when its time came waits for the next. */
     private static int seasonsLater(LotCounts lot, Course course, Days days, LocalDate asOf) {
         int later = 0;
         Anchor by = course.method().lift().to();
-        boolean waits = lot.liftedOn().isEmpty() && !course.method().inPlace();
+        boolean waits = lifted(lot).isEmpty() && !course.method().inPlace();
         while (waits && days.of(by, later).date().isBefore(asOf)) {
             later++;
         }

@@ -119,6 +119,29 @@ class TimelineTest {
         assertThat(line.inPlace().label()).isEqualTo("2028");
     }
 
+    /** What was lifted is not to be lifted any more, and is still to be planted while there is time. */
+    @Test
+    void a_noted_lifting_is_over_and_planting_out_comes_next() {
+        LocalDate day = LocalDate.parse("2027-12-02");
+        LotCounts lifted = Crafted.lot(12, "2026-12-05").lifted(8, day);
+
+        Timeline line = Timeline.of(lifted, BLACKCURRANT, Crafted.north("blackcurrant", "2027-12-03"));
+        Timeline planted = Timeline.of(lifted.plantedOut(6, day), BLACKCURRANT,
+                Crafted.north("blackcurrant", "2027-12-03"));
+
+        assertThat(last(line, Milestone.Step.LIFT)).isEqualTo(day);
+        assertThat(last(line, Milestone.Step.PLANT_OUT)).isEqualTo(line.liftBy().date()).isAfter(day);
+        assertThat(last(planted, Milestone.Step.PLANT_OUT)).isEqualTo(day);
+        LotCounts straight = Crafted.lot(12, "2026-12-05").plantedOut(6, day);
+        assertThat(last(Timeline.of(straight, BLACKCURRANT, Crafted.north("blackcurrant", "2029-12-03")),
+                Milestone.Step.LIFT)).isEqualTo(day);
+    }
+
+    private static LocalDate last(Timeline line, Milestone.Step step) {
+        return Milestone.of(line, BLACKCURRANT).stream().filter(each -> each.step() == step).findFirst().orElseThrow()
+                .to().date();
+    }
+
     @Test
     void every_step_of_the_life_is_listed_in_order() {
         Timeline line = north(BLACKCURRANT, "blackcurrant", "2026-11-20");
