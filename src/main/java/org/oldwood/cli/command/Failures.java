@@ -39,12 +39,18 @@ public final class Failures {
         return WRONG_USAGE;
     }
 
-    /** Who writes --depth for --depthCm has not left that out. */
+    /** Who writes --depth or depthCm=5 for --depthCm=5 has not left that out. */
     private static ParameterException unknownFirst(ParameterException e) {
+        CommandLine line = e.getCommandLine();
         List<String> unknown = e instanceof MissingParameterException
-                ? e.getCommandLine().getUnmatchedArguments().stream().filter(word -> word.startsWith("-")).toList()
+                ? line.getUnmatchedArguments().stream()
+                        .filter(word -> word.startsWith("-") || isOption("--" + word, line)).toList()
                 : List.of();
-        return unknown.isEmpty() ? e : new UnmatchedArgumentException(e.getCommandLine(), unknown);
+        return unknown.isEmpty() ? e : new UnmatchedArgumentException(line, unknown);
+    }
+
+    private static boolean isOption(String word, CommandLine line) {
+        return line.getCommandSpec().optionsMap().containsKey(word.replaceFirst("=.*", ""));
     }
 
     private static String firstLine(ParameterException e) {
@@ -65,6 +71,7 @@ public final class Failures {
     private static String suggestion(ParameterException e) {
         if (!(e instanceof UnmatchedArgumentException unmatched)) { return ""; }
         String seen = unmatched.getUnmatched().get(0);
+        if (isOption("--" + seen, e.getCommandLine())) { return ". Did you mean --" + seen + "?"; }
         return Nearest.to(seen, e.getCommandLine().getCommandSpec().optionsMap().keySet())
                 .map(option -> ". Did you mean " + option + "?")
                 .orElse(Typed.isUnit(seen.replaceAll("^-*|=.*", "")) ? ". A unit stands behind its number: 3 lb" : "");

@@ -41,6 +41,8 @@ public final class UndoCommand extends GardenCommand {
     public int run() throws IOException {
         refuseIf(last.isPresent() && (last.get() < 1 || !ids.isEmpty()),
                 "--last says how many, 1 or more, and goes with no ID");
+        refuseIf(ids.size() == 1 && ids.get(0).matches("[0-9]+"),
+                "an entry's id is such as e-1a2b3c; --last %s takes back the last %1$s", String.join("", ids));
         journal = folder().journal();
         together = Entries.together(journal);
         List<Entry> known = counting();
