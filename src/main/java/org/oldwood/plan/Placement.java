@@ -130,9 +130,8 @@ final class Placement {
     }
 
     private LocalDate from(Task task) {
-        LocalDate first = task.window().first();
-        LocalDate now = latest(first, world.today());
-        return thaw(world, task.rule(), now, task.window().last()).filter(now::isBefore).orElse(first);
+        LocalDate now = latest(task.window().first(), world.today());
+        return thaw(world, task.rule(), now, task.window().last()).filter(now::isBefore).orElse(task.window().first());
     }
 
     /**
@@ -189,7 +188,6 @@ final class Placement {
 
     private boolean fits(Task task, LocalDate day) {
         if (!garden.workDays().contains(day.getDayOfWeek())) { return false; }
-        if (garden.minutesPerDay() == 0) { return true; }
         double taken = minutes.getOrDefault(day, 0.0);
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }

@@ -80,12 +80,10 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     }
 
     private Optional<Found> stage(Situation situation) {
-        Optional<Crop> crop = situation.subject().crop();
-        if (crop.isEmpty()) { return Optional.empty(); }
         Stage stage = Stage.find(name).orElse(Stage.DORMANT);
         Stages stages = situation.world().stages();
-        LocalDate day = stages.day(crop.get(), situation.season(), stage);
-        return Optional.of(found(day, () -> how(crop.get(), stages.date(crop.get(), situation.season(), stage))));
+        return situation.subject().crop().map(crop -> found(stages.day(crop, situation.season(), stage),
+                () -> how(crop, stages.date(crop, situation.season(), stage))));
     }
 
     private Window.How how(Crop crop, StageDate date) {
