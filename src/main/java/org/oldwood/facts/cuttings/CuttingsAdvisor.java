@@ -106,7 +106,8 @@ public final class CuttingsAdvisor extends Advisor {
 
     private Fact flowersOff(Situation s) {
         return course(s)
-                .map(course -> flowersOff(course.cut(), s.subject().plants().get(0).plant().seasonsOld(s.season())))
+                .map(course -> flowersOff(course.cut(), s.subject().plants().stream()
+                        .mapToInt(plant -> plant.plant().seasonsOld(s.season())).max().orElse(0)))
                 .orElseGet(() -> Fact.unknown("nothing is known of the first flowers"));
     }
 
