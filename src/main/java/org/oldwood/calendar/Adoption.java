@@ -79,13 +79,10 @@ public final class Adoption {
             if (raws != null) { items.put(item.identity(), remembered(item, raws)); }
         }
         new CalendarState(items, uids).write(garden.folder().resolve(CalendarState.FILE));
-        return new Result(found.size(), half(), strangers, problems);
-    }
-
-    private int half() {
-        return (int) plan.stream().map(Item::identity).filter(identity -> uids
+        long half = plan.stream().map(Item::identity).filter(identity -> uids
                 .containsKey(Uids.name(identity, Uids.EVENT)) != uids.containsKey(Uids.name(identity, Uids.TODO)))
                 .count();
+        return new Result(found.size(), (int) half, strangers, problems);
     }
 
     private Remembered remembered(Item item, List<RawComponent> raws) {

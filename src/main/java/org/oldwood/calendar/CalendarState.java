@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,15 +114,10 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
 
     /** Writes all lines, by identity, so that the file can be compared and merged. */
     void write(Path file) throws IOException {
-        List<String> lines = new ArrayList<>();
+        StringBuilder text = new StringBuilder(HEAD);
         for (Remembered one : new TreeMap<>(items).values()) {
-            lines.add(MAPPER.writeValueAsString(Line.of(one, adopted)) + "\n");
+            text.append(MAPPER.writeValueAsString(Line.of(one, adopted))).append('\n');
         }
-        Output.write(file, out -> {
-            out.write(HEAD.getBytes(StandardCharsets.UTF_8));
-            for (String line : lines) {
-                out.write(line.getBytes(StandardCharsets.UTF_8));
-            }
-        });
+        Output.write(file, text.toString());
     }
 }

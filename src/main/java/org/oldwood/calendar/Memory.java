@@ -46,7 +46,10 @@ public final class Memory {
         vanished.values().forEach(old -> vanished(old, garden.done(), revision));
         new EventDays(layout, today).over(written);
         written.sort(Comparator.comparing((Outgoing out) -> out.item.days().best()).thenComparing(Outgoing::identity));
-        written.forEach(out -> stamp(out, revision));
+        for (Outgoing out : written) {
+            String hash = components.hash(out);
+            out.stamp(hash, revision.stamp(out, hash, layout.shown(out.item.days())));
+        }
     }
 
     private void planned(List<Item> items, Map<String, Remembered> before, Revision revision) {
@@ -71,11 +74,6 @@ public final class Memory {
             case FORGOTTEN -> {
             }
         }
-    }
-
-    private void stamp(Outgoing out, Revision revision) {
-        String hash = components.hash(out);
-        out.stamp(hash, revision.stamp(out, hash, layout.shown(out.item.days())));
     }
 
     /** Everything to write, by day, then identity. */

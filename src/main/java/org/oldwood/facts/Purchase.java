@@ -58,6 +58,9 @@ public record Purchase(String material, String name, double amount, String unit,
         return Words.nearest(litres, litres < FINE_BELOW ? 1 : 10);
     }
 
+    /** {@code 3 kg of compost}. */
+    public String told() { return "%s of %s".formatted(measured(amount, unit), name); }
+
     /** {@code 1.4 kg (2 packs of 1 kg)}. */
     public String inWords() {
         String packs = packsInWords();

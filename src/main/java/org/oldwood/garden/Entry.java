@@ -50,10 +50,8 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
         return value == null ? place : value.place();
     }
 
-    /** Whether its figures are those of the plan, booked by a tick and measured by nobody. */
-    public boolean planned() {
-        return flag("planned");
-    }
+    /** Whether its figures are the plan's, booked by a tick. */
+    public boolean planned() { return flag("planned"); }
 
     /** That its figures were booked by a tick; empty where they were measured, or stand in a plan alone. */
     public Optional<String> unmeasured() {

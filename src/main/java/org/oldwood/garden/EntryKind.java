@@ -103,8 +103,6 @@ public enum EntryKind {
 
     public static Optional<EntryKind> find(String key) { return Optional.ofNullable(BY_NAME.get(key)); }
 
-    /** Of these fields an entry must have at least one; empty where there is no such demand. */
-    public List<String> oneNeeded() {
-        return oneNeeded;
-    }
+    /** Fields of which an entry must have one; may be empty. */
+    public List<String> oneNeeded() { return oneNeeded; }
 }

@@ -39,10 +39,8 @@ public final class EntryWriter {
         return withId(id, content(date, kind, values, place), place);
     }
 
-    /** Whether it could be an entry's id. */
-    public static boolean isId(String text) {
-        return text.matches("[A-Za-z0-9-]{1,64}");
-    }
+    /** Fit for an entry's id. */
+    public static boolean isId(String text) { return text.matches("[A-Za-z0-9-]{1,64}"); }
 
     /**
      * The id of the entry that was sent under a key: it follows from the key alone, so that sending it twice notes it

@@ -19,6 +19,11 @@ import org.oldwood.season.Season;
 public record Plant(String id, String crop, String form, Optional<String> cultivar, String bed, int bushes,
         OptionalDouble lengthM, LocalDate planted, String about, Optional<String> lot) {
 
+    /** Its id, with its variety: {@code bc-1, Ben Lomond}. */
+    public String idAndCultivar() {
+        return id + cultivar.map(name -> ", " + name).orElse("");
+    }
+
     /** The season in which it was planted, as seen from {@code season}: 1 in its first, 2 in its second. */
     public int seasonsOld(Season season) {
         return season.year() - Season.year(planted, season.hemisphere()) + 1;

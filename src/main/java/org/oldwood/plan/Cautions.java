@@ -119,10 +119,8 @@ public final class Cautions {
         return cautions;
     }
 
-    /** Every caution, in the order of the file. */
-    public Collection<Caution> all() {
-        return Collections.unmodifiableCollection(byId.values());
-    }
+    /** In file order. */
+    public Collection<Caution> all() { return Collections.unmodifiableCollection(byId.values()); }
 
     public Optional<Caution> find(String id) { return Optional.ofNullable(byId.get(id)); }
 

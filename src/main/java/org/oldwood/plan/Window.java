@@ -64,10 +64,8 @@ public final class Window {
         return found;
     }
 
-    /** A part, found as the whole. */
-    Window part(LocalDate from, LocalDate to) {
-        return new Window(from, to, this::how);
-    }
+    /** A part, found alike. */
+    Window part(LocalDate from, LocalDate to) { return new Window(from, to, this::how); }
 
     /** Both ends counted. */
     public int days() { return (int) ChronoUnit.DAYS.between(first, last) + 1; }

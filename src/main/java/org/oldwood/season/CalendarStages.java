@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
@@ -31,17 +30,14 @@ public final class CalendarStages implements Stages {
         if (row == null) {
             throw new IllegalStateException("crop " + crop.id() + " has no calendar date for " + stage.key());
         }
-        Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
+        // a leaf fall that ends after 1 November lies, by the nominal day, in the season that follows
+        boolean startsNext = stage.compareTo(Stage.RIPE) > 0 && row.north.getMonthValue() >= 11;
+        Season of = startsNext ? season.plus(1) : season;
         LocalDate day = of.day(row.north);
         String words = "%s by the calendar, the same all over the %s half of the earth (%s)%s".formatted(stage.words(),
                 season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern", row.seen.words(),
                 row.note.isEmpty() ? "" : "; " + row.note);
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
-    }
-
-    /** A leaf fall that ends after 1 November lies, by the nominal day, in the season that follows. */
-    private static boolean startsSeason(Row row) {
-        return row.north.getMonthValue() >= 11;
     }
 
     /** Reads a crop's table, so that its problems are told. */
@@ -53,16 +49,12 @@ public final class CalendarStages implements Stages {
         if (calendar.isEmpty()) { return rows; }
         Optional<Row> before = Optional.empty();
         for (Stage stage : Stage.values()) {
+            Optional<Row> earlier = before; // a crop of a garden's own may know fewer stages than there are
             before = calendar.get().object(stage.key()).map(fields -> RecordReader.read(fields, Row.class))
-                    .or(notToldApart(before));
+                    .or(() -> earlier.map(row -> new Row(row.north, row.plusMinusDays, row.sources, row.seen,
+                            "the crop gives no day of its own for it")));
             before.ifPresent(row -> rows.put(stage, row));
         }
         return rows;
-    }
-
-    /** A crop of a garden's own may know fewer stages than there are. */
-    private static Supplier<Optional<Row>> notToldApart(Optional<Row> before) {
-        return () -> before.map(row -> new Row(row.north, row.plusMinusDays, row.sources, row.seen,
-                "the crop gives no day of its own for it"));
     }
 }

@@ -5,8 +5,6 @@ public enum Hemisphere {
     NORTH,
     SOUTH;
 
-    /** By signed latitude in degrees, south negative. */
-    public static Hemisphere of(double latitude) {
-        return latitude < 0 ? SOUTH : NORTH;
-    }
+    /** South if it is negative. */
+    public static Hemisphere of(double latitude) { return latitude < 0 ? SOUTH : NORTH; }
 }

@@ -62,10 +62,8 @@ public final class SeasonDays {
         return date.isLeapYear() && day > 59 ? day - 2 : day - 1;
     }
 
-    /** The day's place in the sun's year, as the leap year counts. */
-    public static int sunDay(LocalDate date) {
-        return date.getDayOfYear() - 1;
-    }
+    /** Its place in a year of 366 days. */
+    public static int sunDay(LocalDate date) { return date.getDayOfYear() - 1; }
 
     public Season season() { return season; }
 

@@ -20,15 +20,11 @@ public interface Stages {
         return date(crop, season, stage).date();
     }
 
-    /** The climate and weather that the dates rest on; empty where none is known. */
-    default Optional<GardenClimate> climate() {
-        return Optional.empty();
-    }
+    /** What the dates rest on, where known. */
+    default Optional<GardenClimate> climate() { return Optional.empty(); }
 
-    /** What was noted as seen of a crop and can hardly be, as questions. */
-    default List<String> doubts(Crop crop) {
-        return List.of();
-    }
+    /** Sightings that can hardly be, as questions. */
+    default List<String> doubts(Crop crop) { return List.of(); }
 
     /** The chill of the winter before a season's spring beside what a crop wants; empty where no climate is known. */
     default Optional<ChillReport> chill(Crop crop, Season season) {

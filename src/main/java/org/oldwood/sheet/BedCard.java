@@ -165,10 +165,8 @@ final class BedCard {
         return days.size() == 1 ? "" : "; " + days.size() + " times until " + Shown.day(days.get(days.size() - 1));
     }
 
-    /** The water it holds; absent where that cannot be said. */
-    Optional<Water> water() {
-        return ground.water().account(state).map(this::water);
-    }
+    /** Absent where not known. */
+    Optional<Water> water() { return ground.water().account(state).map(this::water); }
 
     private Water water(BedAccount account) {
         LocalDate today = ground.state().date();

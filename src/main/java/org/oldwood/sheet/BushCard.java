@@ -62,8 +62,7 @@ record BushCard(Ground ground, List<PlantState> alike, Crop crop, Optional<Pruni
 
     /** The plants' ids, with their varieties. */
     List<String> who() {
-        return alike.stream()
-                .map(each -> each.plant().id() + each.plant().cultivar().map(name -> ", " + name).orElse("")).toList();
+        return alike.stream().map(each -> each.plant().idAndCultivar()).toList();
     }
 
     /** Where, since when, how grown. */

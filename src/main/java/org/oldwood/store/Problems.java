@@ -21,8 +21,6 @@ public final class Problems {
 
     public int count() { return found.size(); }
 
-    /** All so far, each once, in the order met. */
-    public List<Problem> list() {
-        return found.stream().distinct().toList();
-    }
+    /** Each once, in the order met. */
+    public List<Problem> list() { return found.stream().distinct().toList(); }
 }

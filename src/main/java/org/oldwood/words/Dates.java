@@ -11,10 +11,8 @@ public final class Dates {
 
     private Dates() {}
 
-    /** The name of the month of a day, {@code November}. */
-    public static String monthName(LocalDate day) {
-        return MONTHS[day.getMonthValue() - 1];
-    }
+    /** {@code November}. */
+    public static String monthName(LocalDate day) { return MONTHS[day.getMonthValue() - 1]; }
 
     public static String month(LocalDate day) { return monthName(day) + " " + day.getYear(); }
 

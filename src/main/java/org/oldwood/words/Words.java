@@ -23,20 +23,9 @@ public final class Words {
 
     /** With so many decimals at most; zeros at the end are left off. */
     public static String fixed(double value, int decimals) {
-        long scale = (long) Math.pow(10, decimals);
-        long scaled = Math.round(Math.abs(value) * scale);
-        String whole = Long.toString(scaled / scale);
-        long rest = scaled % scale;
-        String sign = value < 0 && scaled > 0 ? "-" : "";
-        if (rest == 0) { return sign + whole; }
-        StringBuilder digits = new StringBuilder(Long.toString(rest));
-        while (digits.length() < decimals) {
-            digits.insert(0, '0');
-        }
-        while (digits.charAt(digits.length() - 1) == '0') {
-            digits.setLength(digits.length() - 1);
-        }
-        return sign + whole + "." + digits;
+        long scaled = Math.round(Math.abs(value) * (long) Math.pow(10, decimals));
+        return (value < 0 && scaled > 0 ? "-" : "")
+                + BigDecimal.valueOf(scaled, decimals).stripTrailingZeros().toPlainString();
     }
 
     /** Grams below a kilogram, kilograms above: {@code 350 g}, {@code 1.46 kg}. */

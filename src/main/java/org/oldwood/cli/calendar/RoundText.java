@@ -57,7 +57,7 @@ final class RoundText {
 
     private static String first(Round round) {
         List<String> all = new ArrayList<>(round.kind().tools());
-        all.addAll(materials(round.materials()));
+        round.materials().forEach(material -> all.add(material.told()));
         String along = all.isEmpty() ? "" : "Take along: %s.".formatted(Words.list(all));
         if (round.minutes() == 0) { return along; }
         String bushes = round.bushesInWords();
@@ -109,12 +109,8 @@ final class RoundText {
     private static String weighed(List<Task> tasks) {
         List<Task> taking = tasks.stream().filter(task -> task.amount().filter(it -> !it.buys().isEmpty()).isPresent())
                 .toList();
-        return taking.size() < 2 ? "" : ", in all %s".formatted(Words.list(materials(Round.materials(taking))));
-    }
-
-    private static List<String> materials(List<Purchase> all) {
-        return all.stream()
-                .map(each -> "%s of %s".formatted(Purchase.measured(each.amount(), each.unit()), each.name())).toList();
+        return taking.size() < 2 ? ""
+                : ", in all %s".formatted(Words.list(Round.materials(taking).stream().map(Purchase::told).toList()));
     }
 
     private static List<String> jobs(Round round, List<Task> tasks) {

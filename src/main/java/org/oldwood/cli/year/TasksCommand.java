@@ -143,9 +143,7 @@ public final class TasksCommand extends GardenCommand {
         cells.put("bushes", round.bushes() == 0 ? "" : Integer.toString(round.bushes()));
         cells.put("minutes", round.minutes() == 0 ? "" : Long.toString(Math.round(round.minutes())));
         cells.put("materials",
-                wording().said(round.materials().stream()
-                        .map(all -> "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
-                        .collect(Collectors.joining(", "))));
+                wording().said(round.materials().stream().map(Purchase::told).collect(Collectors.joining(", "))));
         cells.put("state", round.open() ? "open" : "done");
         cells.put("tasks", round.all().stream().map(Task::id).collect(Collectors.joining(" ")));
         return cells;

@@ -92,10 +92,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
     /** Nutrients in so many grams, g. */
     public Nutrients holds(double grams) { return percent().times(grams / WHOLE); }
 
-    /** What plants can use in the first year of so many grams, g. */
-    public Nutrients gives(double grams) {
-        return holds(grams).times(shares());
-    }
+    /** Of use in the first year, g. */
+    public Nutrients gives(double grams) { return holds(grams).times(shares()); }
 
     public boolean is(String tag) { return tags.contains(tag); }
 
@@ -112,10 +110,8 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
         return one(analysis, Nutrient.N, 0) * one(firstYear, Nutrient.N, 1) > 0;
     }
 
-    /** True of manures and composts, which are given by the barrow and vary from heap to heap. */
-    public boolean bulky() {
-        return is("compost") || is("manure");
-    }
+    /** Manure or compost, given by the barrow. */
+    public boolean bulky() { return is("compost") || is("manure"); }
 
     /**
      * Which of its figures were never read in print, each with its mark: {@code 80 % of its N counts in the first year

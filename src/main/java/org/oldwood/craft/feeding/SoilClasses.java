@@ -38,8 +38,6 @@ public record SoilClasses(List<Row> soils) {
         return soils.stream().filter(row -> row.texture.equals(texture)).findFirst();
     }
 
-    /** The textures that are known, light to heavy. */
-    public List<String> textures() {
-        return soils.stream().map(Row::texture).toList();
-    }
+    /** From light to heavy. */
+    public List<String> textures() { return soils.stream().map(Row::texture).toList(); }
 }

@@ -37,10 +37,8 @@ public record Mulch(String id, String name, List<String> tags, Figure depth, Fig
      * @param flakes the layers into which it comes apart by hand
      */
     public record Bale(Figure kg, Figure volume, Figure flakes) {
-        /** What one flake of a bale of so many kilograms weighs, kg. */
-        public double flakeKg(double baleKg) {
-            return baleKg / flakes.is();
-        }
+        /** Weight of a flake of that bale, kg. */
+        public double flakeKg(double baleKg) { return baleKg / flakes.is(); }
     }
 
     /**

@@ -32,10 +32,8 @@ public record StagedRenovation(String id, String words, Figure from, Figure wint
      * @param later in how many parts the others go in the winters after
      */
     public record Part(StagedRenovation renovation, int winter, int due, int now, List<Integer> later) {
-        /** The renovation's next winter; 1 where nothing is left to do. */
-        int next() {
-            return later.isEmpty() ? 1 : winter + 1;
-        }
+        /** Its next winter; 1 where nothing is left to do. */
+        int next() { return later.isEmpty() ? 1 : winter + 1; }
     }
 
     @Override

@@ -40,7 +40,8 @@ public final class WaterAccount {
             double used = convention == Convention.FAO_56 ? used(depletion, demand) : demand / (1 - bed.competing());
             double drained = RootZone.drainage(gain, used, depletion);
             days.set(i, gain, demand, drained, within(depletion - gain + used + drained));
-            depletion = corrected(days, events, i);
+            MoistureNote note = events.note(i);
+            depletion = note.weight() == 0 ? days.depletion(i) : days.correct(i, note);
         }
         return days;
     }
@@ -59,11 +60,5 @@ public final class WaterAccount {
     /** Floating point may leave the bounds by a hair; the full demand leaves them by more. */
     private double within(double depletion) {
         return Math.max(0, Math.min(depletion, bed.totalAvailableMm()));
-    }
-
-    private double corrected(WaterDays days, BedEvents events, int day) {
-        double asWorkedOut = days.depletion(day);
-        MoistureNote note = events.note(day);
-        return note.weight() == 0 ? asWorkedOut : days.correct(day, note);
     }
 }

@@ -70,10 +70,8 @@ public final class WaterDays {
     /** Depletion in the evening, after any note. */
     public double depletion(int day) { return depletion[day]; }
 
-    /** Share of the available water held in the evening, 0 to 1. */
-    public double heldShare(int day) {
-        return bed.heldShare(depletion[day]);
-    }
+    /** Water held in the evening, 0 to 1. */
+    public double heldShare(int day) { return bed.heldShare(depletion[day]); }
 
     /** Rain that soaked in, roof water and watering. */
     public double gain(int day) { return gain[day]; }

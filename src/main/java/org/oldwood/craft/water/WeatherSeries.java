@@ -2,7 +2,6 @@ package org.oldwood.craft.water;
 
 import java.time.LocalDate;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the arrays it is given;
@@ -36,22 +35,20 @@ public final class WeatherSeries {
 
     /** The same days with the rain times a factor on some of them, 0 for none. */
     public WeatherSeries withRainTimes(double factor, IntPredicate days) {
-        double[] fell = rain.clone();
-        double[] in = soaked.clone();
-        for (int i = 0; i < fell.length; i++) {
-            if (days.test(i)) {
-                fell[i] *= factor;
-                in[i] *= factor;
-            }
-        }
-        return new WeatherSeries(first, et0, fell, in);
+        return new WeatherSeries(first, et0, times(rain, factor, days), times(soaked, factor, days));
     }
 
     /** The same days with the reference evapotranspiration times a factor on some of them. */
     public WeatherSeries withUseTimes(double factor, IntPredicate days) {
-        double[] used = IntStream.range(0, et0.length).mapToDouble(i -> days.test(i) ? factor * et0[i] : et0[i])
-                .toArray();
-        return new WeatherSeries(first, used, rain, soaked);
+        return new WeatherSeries(first, times(et0, factor, days), rain, soaked);
+    }
+
+    private static double[] times(double[] values, double factor, IntPredicate days) {
+        double[] all = values.clone();
+        for (int i = 0; i < all.length; i++) {
+            all[i] *= days.test(i) ? factor : 1;
+        }
+        return all;
     }
 
     public LocalDate first() { return first; }

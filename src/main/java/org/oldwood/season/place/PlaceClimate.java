@@ -1,8 +1,9 @@
 package org.oldwood.season.place;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
@@ -71,16 +72,10 @@ public final class PlaceClimate {
     }
 
     private double[] shares(List<Near> from) {
-        double[] shares = new double[from.size()];
-        double all = 0;
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] = 1 / (from.get(i).apart() * from.get(i).apart() + methods.soften().is());
-            all += shares[i];
-        }
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] /= all;
-        }
-        return shares;
+        double[] weights = from.stream().mapToDouble(each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
+                .toArray();
+        double all = Arrays.stream(weights).reduce(0, Double::sum);
+        return Arrays.stream(weights).map(weight -> weight / all).toArray();
     }
 
     /** Means of the days' greatest temperature, °C. */
@@ -104,9 +99,7 @@ public final class PlaceClimate {
         List<Near> from = near(Station.Column.DEW_POINT);
         double[] dew = blend(from, shares(from), Station.Column.DEW_POINT, Optional.of(methods.dewPoint()));
         Months mean = maximum().mean(minimum());
-        for (int month = 0; month < dew.length; month++) {
-            dew[month] = Math.min(dew[month], mean.in(month + 1));
-        }
+        Arrays.setAll(dew, month -> Math.min(dew[month], mean.in(month + 1)));
         return Months.of(dew);
     }
 
@@ -134,10 +127,8 @@ public final class PlaceClimate {
         double[] year = station.year(column);
         double shift = slope.map(by -> by.perKm().is() * (station.heightM() - spot.heightM()) / 1000
                 + by.perDegree().is() * (Math.abs(station.latitude()) - Math.abs(spot.latitude()))).orElse(0.0);
-        for (int month = 0; month < year.length; month++) {
-            year[month] = column == Station.Column.SUN ? Math.min(95, Math.max(3, year[month])) : year[month] + shift;
-        }
-        return year;
+        return Arrays.stream(year).map(is -> column == Station.Column.SUN ? Math.min(95, Math.max(3, is)) : is + shift)
+                .toArray();
     }
 
     /** Standard error of the spring mean, °C. */
@@ -168,11 +159,8 @@ public final class PlaceClimate {
 
     /** The stations that count most: {@code Crosby 14 km, Shawbury 62 km, 78 m lower}. */
     public String from() {
-        List<String> words = new ArrayList<>();
-        for (int i = 0; i < near.size() && words.size() < MOST_NAMED; i++) {
-            if (words.isEmpty() || shares[i] >= NAMED_SHARE) { words.add(words(near.get(i))); }
-        }
-        return String.join(", ", words);
+        return IntStream.range(0, near.size()).filter(i -> i == 0 || shares[i] >= NAMED_SHARE).limit(MOST_NAMED)
+                .mapToObj(i -> words(near.get(i))).collect(Collectors.joining(", "));
     }
 
     private String words(Near each) {

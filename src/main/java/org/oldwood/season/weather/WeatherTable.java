@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.oldwood.store.Documents;
 
 /**
@@ -46,23 +47,13 @@ record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> 
     }
 
     private static List<Row> rows(List<String> lines, int from, char separator) {
-        List<Row> rows = new ArrayList<>();
-        for (int i = from; i < lines.size(); i++) {
-            String line = lines.get(i);
-            if (!line.isBlank() && !line.startsWith("#")) { rows.add(new Row(i + 1, cells(line, separator))); }
-        }
-        return rows;
+        return IntStream.range(from, lines.size()).filter(i -> !lines.get(i).isBlank() && !lines.get(i).startsWith("#"))
+                .mapToObj(i -> new Row(i + 1, cells(lines.get(i), separator))).toList();
     }
 
     private static String decode(byte[] bytes) {
-        String text;
-        if (startsWith(bytes, 0xFF, 0xFE)) {
-            text = new String(bytes, StandardCharsets.UTF_16LE);
-        } else if (startsWith(bytes, 0xFE, 0xFF)) {
-            text = new String(bytes, StandardCharsets.UTF_16BE);
-        } else {
-            text = utf8OrLatin(bytes);
-        }
+        String text = startsWith(bytes, 0xFF, 0xFE) ? new String(bytes, StandardCharsets.UTF_16LE)
+                : startsWith(bytes, 0xFE, 0xFF) ? new String(bytes, StandardCharsets.UTF_16BE) : utf8OrLatin(bytes);
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 

@@ -1,7 +1,6 @@
 package org.oldwood.sheet.round;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
@@ -65,8 +65,8 @@ final class CutCards {
     }
 
     private Drawn of(List<Task> chosen, int most) {
-        Map<List<Object>, List<Task>> alike = new LinkedHashMap<>();
-        chosen.forEach(task -> alike.computeIfAbsent(look(task), key -> new ArrayList<>()).add(task));
+        Map<List<Object>, List<Task>> alike = chosen.stream()
+                .collect(Collectors.groupingBy(this::look, LinkedHashMap::new, Collectors.toList()));
         if (alike.size() > most) {
             return new Drawn(List.of(), List.of(),
                     "Which stems to take from %s bushes stands on the cards: oldwood sheet.".formatted(chosen.size()));
@@ -93,7 +93,7 @@ final class CutCards {
                 state.plant().form().replace('-', ' '),
                 "%s, till %s".formatted(Dates.dayMonth(task.day()), Dates.dayMonth(task.window().last())));
         return new RoundPage.Card(alike.stream().map(Task::id).toList(), Words.capital(crop.name()),
-                alike.stream().map(CutCards::who).toList(), facts,
+                alike.stream().map(each -> plant(each).plant().idAndCultivar()).toList(), facts,
                 cut(task).map(Wood::of).filter(wood -> !wood.isEmpty()),
                 Words.capital(task.amount().map(TaskWords::inWords).orElse("")),
                 task.amount().stream().flatMap(amount -> amount.lines().stream())
@@ -112,10 +112,5 @@ final class CutCards {
                         .filter(amount -> amount.words().equals(CutWords.taken(one.cut(), one.form().counted())))
                         .isPresent())
                 .map(PruningCase::cut);
-    }
-
-    private static String who(Task task) {
-        PlantState state = plant(task);
-        return state.plant().id() + state.plant().cultivar().map(name -> ", " + name).orElse("");
     }
 }

@@ -56,11 +56,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
 
     private static String inAll(Round round, List<Task> alike) {
         List<Purchase> materials = new Round(round.id(), round.kind(), round.day(), alike, List.of()).materials();
-        if (!materials.isEmpty()) {
-            return Words.list(materials.stream()
-                    .map(each -> "%s of %s".formatted(Purchase.measured(each.amount(), each.unit()), each.name()))
-                    .toList());
-        }
+        if (!materials.isEmpty()) { return Words.list(materials.stream().map(Purchase::told).toList()); }
         List<Amount> amounts = alike.stream().flatMap(task -> task.amount().stream()).toList();
         List<String> units = amounts.stream().map(Amount::unit).distinct().toList();
         long sum = Math.round(amounts.stream().mapToDouble(Amount::value).sum());

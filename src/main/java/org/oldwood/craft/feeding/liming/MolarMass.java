@@ -22,8 +22,6 @@ public final class MolarMass {
 
     private MolarMass() {}
 
-    /** Grams of MgO that hold {@code mg} grams of magnesium. */
-    public static double mgoFromMg(double mg) {
-        return mg * (MG + O) / MG;
-    }
+    /** MgO that holds so much Mg, g. */
+    public static double mgoFromMg(double mg) { return mg * (MG + O) / MG; }
 }
