@@ -65,8 +65,8 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream().findFirst()
                 .orElseGet(() -> books.materials().acidifier(books.liming().usualAcidifier()).orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
-        NotShown limed = lime(books, bed);
-        NotShown soured = sulphur(books, bed);
+        NotShown limed = notShown(books, bed, EntryKind.LIMED);
+        NotShown soured = notShown(books, bed, EntryKind.ACIDIFIED);
         LimeCase forLime = asked(books, bed, profile, ph, limed);
         PhPlan limePlan = profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
                 .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
@@ -111,46 +111,36 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
                 bed.bed().areaM2(), !bed.plants().isEmpty(), given.sinceTest, given.working);
     }
 
-    /** The lime that the bed's last test does not show. */
-    static NotShown lime(FeedingBooks books, BedState bed) {
-        return notShown(books, bed, new Kind(EntryKind.LIMED, "lime", "ground limestone", books::asLimestone,
-                books.liming().figure("worksOver")));
-    }
-
-    private static NotShown sulphur(FeedingBooks books, BedState bed) {
-        return notShown(books, bed, new Kind(EntryKind.ACIDIFIED, "sulphur", "sulphur", books::asSulphur,
-                books.sulphur().figure("leadMonths")));
-    }
-
-    private record Kind(EntryKind entry, String name, String as, ToDoubleBiFunction<String, Double> reckon,
-            Figure worksOver) {}
-
-    private static NotShown notShown(FeedingBooks books, BedState bed, Kind kind) {
+    /** The lime, or the sulphur, that the bed's last test does not show. */
+    static NotShown notShown(FeedingBooks books, BedState bed, EntryKind kind) {
+        boolean lime = kind == EntryKind.LIMED;
+        String name = lime ? "lime" : "sulphur";
+        String as = lime ? "ground limestone" : name;
+        ToDoubleBiFunction<String, Double> reckon = lime ? books::asLimestone : books::asSulphur;
+        Figure worksOver = lime ? books.liming().figure("worksOver") : books.sulphur().figure("leadMonths");
         Optional<LocalDate> test = SoilRecord.ph(bed).map(SoilRecord.Ph::date);
         Figure tooSoon = books.tables().limits().retestAfter();
         double since = 0;
         double working = 0;
         Optional<String> misleads = Optional.empty();
         List<String> words = new ArrayList<>();
-        for (Entry entry : Entries.all(bed.entries(), kind.entry)) {
-            double gPerM2 = kind.reckon.applyAsDouble(entry.text("material").orElse(""),
+        for (Entry entry : Entries.all(bed.entries(), kind)) {
+            double gPerM2 = reckon.applyAsDouble(entry.text("material").orElse(""),
                     entry.number("grams").orElse(0) / bed.bed().areaM2());
             long days = test.map(day -> ChronoUnit.DAYS.between(entry.date(), day)).orElse(0L);
             if (days >= tooSoon.is()) {
-                working += gPerM2 * Math.max(0, 1 - days / (kind.worksOver.is() * DAYS_A_MONTH));
+                working += gPerM2 * Math.max(0, 1 - days / (worksOver.is() * DAYS_A_MONTH));
                 continue;
             }
             since += gPerM2;
             misleads = days <= 0 ? misleads
                     : Optional.of("The test of %s came %s days after %s; within %s it reads wrong: test again first."
-                            .formatted(test.get(), days, kind.name, tooSoon.inWords()));
+                            .formatted(test.get(), days, name, tooSoon.inWords()));
         }
-        if (since > 0) {
-            words.add("Given and not tested since, as %s: %s g/m².".formatted(kind.as, Words.amount(since)));
-        }
+        if (since > 0) { words.add("Given and not tested since, as %s: %s g/m².".formatted(as, Words.amount(since))); }
         if (Math.round(working) > 0) {
-            words.add("Still working when tested, as %s: %s g/m²; %s works over %s, here in proportion."
-                    .formatted(kind.as, Words.amount(working), kind.name, kind.worksOver.inWords()));
+            words.add("Still working when tested, as %s: %s g/m²; %s works over %s, here in proportion.".formatted(as,
+                    Words.amount(working), name, worksOver.inWords()));
         }
         return new NotShown(since, working, misleads, words);
     }

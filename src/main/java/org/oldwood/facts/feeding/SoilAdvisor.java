@@ -13,6 +13,7 @@ import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
@@ -53,7 +54,7 @@ public final class SoilAdvisor extends Advisor {
     }
 
     private static String notShown(Situation s) {
-        BedAcidity.NotShown lime = BedAcidity.lime(books(s), s.subject().bed().orElseThrow());
+        BedAcidity.NotShown lime = BedAcidity.notShown(books(s), s.subject().bed().orElseThrow(), EntryKind.LIMED);
         List<String> told = Stream.concat(lime.tooSoon().stream(), lime.words().stream()).toList();
         return told.isEmpty() ? "" : ". " + String.join(" ", told);
     }
