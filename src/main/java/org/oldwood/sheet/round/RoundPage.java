@@ -66,7 +66,12 @@ public record RoundPage(String title, boolean month, List<String> facts, List<St
      * @param how how; one sentence, or empty
      * @param amount how much; may be empty
      */
-    public record Job(String words, String how, List<Box> boxes, String amount) {}
+    public record Job(String words, String how, List<Box> boxes, String amount) {
+        /** Whether its words stand for its one box too. */
+        public boolean isOneBox() {
+            return boxes.size() == 1 && boxes.get(0).words().isEmpty();
+        }
+    }
 
     /** One box to tick: its tasks, whom they are done to, how much. */
     public record Box(List<String> tasks, String words, String amount) {}
