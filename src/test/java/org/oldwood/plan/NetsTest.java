@@ -43,6 +43,12 @@ class NetsTest {
     }
 
     @Test
+    void the_reason_names_what_was_not_skipped() {
+        assertThat(new TestGarden(52, "").task(SUMMER, "net-off@ribes.blackcurrant.stool@2027").reasons())
+                .extracting(Reason::words).contains("net-on is not noted as skipped");
+    }
+
+    @Test
     void a_net_put_up_after_all_comes_off() {
         assertThat(asksForNetsOff(
                 with("skipped", "").note("done", "2027-06-16", "'task': 'net-on@ribes.blackcurrant.stool@2027'")))

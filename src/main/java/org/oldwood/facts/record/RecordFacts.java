@@ -26,8 +26,7 @@ public final class RecordFacts extends Advisor {
         knows("days-since", (of, s) -> ofKind(of, kind -> since(kind, s)));
         knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
         knows("this-season", RecordFacts::thisSeason);
-        knows("task-skipped", (of, s) -> happened(of.flatMap(rule -> skipped(rule, s)), "skipped",
-                "is noted of %s in season %s".formatted(of.orElse(""), s.season().label())));
+        knows("task-skipped", (of, s) -> skipped(of.orElse(""), s));
         knows("crops-in-bed", s -> cropsInBed(s));
         knows("ph", s -> lastField(s, EntryKind.SOIL_TEST, "ph"));
         knows("soil-test-age", s -> since(EntryKind.SOIL_TEST, s));
@@ -91,14 +90,16 @@ public final class RecordFacts extends Advisor {
         return happened(last, of.orElse(""), "in season " + s.season().label());
     }
 
-    /** The last entry that left another rule's task out, where nothing of that was done to any part of the subject. */
-    private static Optional<Entry> skipped(String rule, Situation s) {
+    /** Whether another rule's task was left out, and nothing of it done to any part of the subject. */
+    private static Fact skipped(String rule, Situation s) {
         List<Entry> noted = s.world().state().finished().getOrDefault(s.task(rule), List.of());
         Set<String> out = noted.stream().flatMap(entry -> entry.ids("only").stream()).collect(Collectors.toSet());
         boolean whole = noted.stream().allMatch(entry -> entry.kind() == EntryKind.SKIPPED)
                 && (noted.stream().anyMatch(entry -> entry.ids("only").isEmpty())
                         || s.subject().plants().stream().allMatch(plant -> out.contains(plant.plant().id())));
-        return noted.stream().filter(entry -> whole).reduce((a, b) -> b);
+        return noted.stream().filter(entry -> whole).reduce((a, b) -> b)
+                .map(last -> Fact.yes(true, "%s was skipped on %s".formatted(rule, last.date())))
+                .orElseGet(() -> Fact.yes(false, "%s is not noted as skipped".formatted(rule)));
     }
 
     /** What the last entry of a kind says that has a number or a word under the key. */
