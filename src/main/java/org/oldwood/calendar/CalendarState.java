@@ -99,17 +99,14 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
             adopt(line.item, Uids.EVENT, line.eventUid);
             adopt(line.item, Uids.TODO, line.todoUid);
         } catch (JsonProcessingException | RuntimeException e) {
-            problems.tell("calendar-state-line", Place.of(FILE, number), reason(e));
+            problems.tell("calendar-state-line", Place.of(FILE, number),
+                    e instanceof JsonProcessingException json ? json.getOriginalMessage()
+                            : Optional.ofNullable(e.getMessage()).orElse("something is missing"));
         }
     }
 
     private void adopt(String identity, String kind, @Nullable String uid) {
         if (uid != null) { adopted.put(Uids.name(identity, kind), uid); }
-    }
-
-    private static String reason(Exception e) {
-        return e instanceof JsonProcessingException json ? json.getOriginalMessage()
-                : Optional.ofNullable(e.getMessage()).orElse("something is missing");
     }
 
     /** Writes all lines, by identity, so that the file can be compared and merged. */

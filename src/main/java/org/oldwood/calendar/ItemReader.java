@@ -53,7 +53,8 @@ public final class ItemReader {
     ReadItem read(RawComponent item) {
         List<RawProperty> given = WANTED.stream().flatMap(name -> item.first(name).stream())
                 .filter(property -> property.line().length() <= MOST_VALUE).toList();
-        List<Property> properties = parsed(item.name(), given);
+        List<Property> properties = tryAll(item.name(), given).orElseGet(() -> given.stream()
+                .flatMap(one -> tryAll(item.name(), List.of(one)).stream()).flatMap(List::stream).toList());
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
         return new ReadItem(status, day(item, properties, "COMPLETED"), item.value("COMPLETED").isPresent(),
                 item.count("PERCENT-COMPLETE", 100),
@@ -68,11 +69,6 @@ public final class ItemReader {
      */
     static boolean isOurStamp(RawComponent item) {
         return OUR_STAMP.matcher(item.value("LAST-MODIFIED").orElse("")).matches();
-    }
-
-    private static List<Property> parsed(String component, List<RawProperty> given) {
-        return tryAll(component, given).orElseGet(() -> given.stream()
-                .flatMap(one -> tryAll(component, List.of(one)).stream()).flatMap(List::stream).toList());
     }
 
     /** The library throws unchecked exceptions of several kinds on bad values. */

@@ -177,8 +177,6 @@ public final class ReadBack {
     }
 
     private static boolean isOther(String value, String isoDay) {
-        return !value.isEmpty() && !isoDay.replace("-", "").equals(dateOf(value));
+        return !value.isEmpty() && !isoDay.replace("-", "").equals(value.substring(0, Math.min(8, value.length())));
     }
-
-    private static String dateOf(String value) { return value.length() > 8 ? value.substring(0, 8) : value; }
 }

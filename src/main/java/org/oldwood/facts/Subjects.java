@@ -27,7 +27,8 @@ public final class Subjects {
         for (BedState bed : state.beds().values()) {
             Subject whole = new Subject.WholeBed(bed, mainCrop(bed.plants(), crops));
             List<Subject> standsHere = stands(bed, crops, bedsOf);
-            List<Subject> plantsHere = plants(bed, crops);
+            List<Subject> plantsHere = bed.plants().stream()
+                    .<Subject>map(plant -> new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)).toList();
             beds.add(whole);
             stands.addAll(standsHere);
             plants.addAll(plantsHere);
@@ -58,11 +59,6 @@ public final class Subjects {
     /** The subject of an id among those of a kind. */
     public Optional<Subject> find(String id, String kind) {
         return ofKind(kind).stream().filter(subject -> subject.id().equals(id)).findFirst();
-    }
-
-    private static List<Subject> plants(BedState bed, Crops crops) {
-        return bed.plants().stream()
-                .<Subject>map(plant -> new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)).toList();
     }
 
     /** In how many beds each crop stands. */

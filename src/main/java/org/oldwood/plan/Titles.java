@@ -36,16 +36,12 @@ final class Titles {
         return switch (found.group(1)) {
             case "subject" -> subject.words();
             case "crop" -> subject.crop().map(Crop::name).orElse("bush");
-            case "crops" -> crops(rule, subject);
+            case "crops" -> subject instanceof Subject.Stand stand ? stand.crops(rule.forms().size() == 1)
+                    : subject.crop().map(Crop::plural).orElse("bushes");
             case "bed" -> subject.bed().map(bed -> bed.bed().name()).orElse("the garden");
             case "count" -> Integer.toString(subject.bushes());
             case "season" -> situation.season().label();
             default -> found.group();
         };
-    }
-
-    private static String crops(Rule rule, Subject subject) {
-        if (subject instanceof Subject.Stand stand) { return stand.crops(rule.forms().size() == 1); }
-        return subject.crop().map(Crop::plural).orElse("bushes");
     }
 }

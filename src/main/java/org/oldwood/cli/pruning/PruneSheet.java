@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.pruning.Cut;
@@ -85,14 +86,11 @@ record PruneSheet(String title, PruningCase one, Optional<Double> minutes, Futur
             }
         }
         minutes.ifPresent(all -> out.line("  Time: " + TaskWords.minutes(all)));
-        out.paragraph(2, "Sources: " + String.join(", ", sources(cut)) + ".");
+        List<String> renovation = cut.staged().map(part -> part.renovation().sources()).orElse(List.of());
+        out.paragraph(2, Stream.concat(one.school().teaching().sources().stream(), renovation.stream()).distinct()
+                .collect(Collectors.joining(", ", "Sources: ", ".")));
         if (withOutlook) { printOutlooks(out); }
         out.line();
-    }
-
-    private List<String> sources(Cut cut) {
-        List<String> renovation = cut.staged().map(part -> part.renovation().sources()).orElse(List.of());
-        return Stream.concat(one.school().teaching().sources().stream(), renovation.stream()).distinct().toList();
     }
 
     private void printOutlooks(Out out) {

@@ -8,7 +8,6 @@ import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
 /**
  * The feeds, limes and acidifiers that are known: those of the bundled {@code materials} documents, then the garden's
@@ -23,14 +22,12 @@ public final class Materials {
 
     public static Materials read(Documents documents) {
         Materials all = new Materials();
-        documents.all("materials").forEach(all::add);
+        documents.all("materials").forEach(document -> {
+            document.objects("feeds").stream().map(Feed::read).forEach(feed -> all.feeds.put(feed.id(), feed));
+            all.limes.putAll(RecordReader.byId(document, "limes", Lime.class, Lime::id));
+            all.acidifiers.putAll(RecordReader.byId(document, "acidifiers", Acidifier.class, Acidifier::id));
+        });
         return all;
-    }
-
-    private void add(Fields document) {
-        document.objects("feeds").stream().map(Feed::read).forEach(feed -> feeds.put(feed.id(), feed));
-        limes.putAll(RecordReader.byId(document, "limes", Lime.class, Lime::id));
-        acidifiers.putAll(RecordReader.byId(document, "acidifiers", Acidifier.class, Acidifier::id));
     }
 
     public Optional<Feed> feed(String id) { return Optional.ofNullable(feeds.get(id)); }

@@ -37,13 +37,11 @@ public final class MulchTables {
                 .ifPresent(inner -> inner.keys().forEach(key -> all.gaps.put(key, Figure.read(inner, key))));
         fields.object("usual").ifPresent(inner -> USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
-        documents.all("materials").forEach(all::add);
+        documents.all("materials").forEach(document -> {
+            all.mulches.putAll(RecordReader.byId(document, "mulches", Mulch.class, Mulch::id));
+            all.underlays.putAll(RecordReader.byId(document, "underlays", Underlay.class, Underlay::id));
+        });
         return all;
-    }
-
-    private void add(Fields document) {
-        mulches.putAll(RecordReader.byId(document, "mulches", Mulch.class, Mulch::id));
-        underlays.putAll(RecordReader.byId(document, "underlays", Underlay.class, Underlay::id));
     }
 
     public Optional<Mulch> mulch(String id) { return Optional.ofNullable(mulches.get(id)); }

@@ -47,7 +47,9 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
     /** The warnings about one entry; none where all is well. */
     public List<String> about(Entry entry) {
         if (entry.kind() == EntryKind.STRUCK) { return parent(entry); }
-        Optional<BedState> bed = bed(entry);
+        Optional<BedState> bed = entry.text("bed")
+                .or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant().bed()))
+                .flatMap(before::bed);
         Optional<String> material = entry.text("material");
         if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
             return Stream.of(unmeasured(entry), tooSoon(entry, bed.get())).flatMap(Optional::stream).toList();
@@ -96,11 +98,6 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
                                 last.date().plusDays((long) after.is())));
     }
 
-    private Optional<BedState> bed(Entry entry) {
-        return entry.text("bed").or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant().bed()))
-                .flatMap(before::bed);
-    }
-
     private Optional<String> tooClose(Entry entry, BedState bed) {
         return KeepApart.read(documents, List.of(bed)).clash(bed.bed().id(), entry).map(
                 clash -> "Too close on %s to \"%s\": keep %s between. %s It is noted all the same. If it is not yet done, wait until %s."
@@ -146,16 +143,12 @@ public record NoteWarnings(GardenState before, Crops crops, Documents documents,
         double grams = entry.number("grams").orElse(0);
         if (grams <= 0) { return Optional.empty(); }
         Doubts doubts = books.tables().doubts();
-        double areaM2 = area(entry, bed);
+        double areaM2 = entry.text("plant").flatMap(before::plant)
+                .map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2()).orElse(bed.bed().areaM2());
         Optional<String> doubt = entry.kind() == EntryKind.LIMED
                 ? books.materials().lime(material).flatMap(it -> doubts.about(it, grams, areaM2))
                 : books.materials().feed(material).flatMap(it -> doubts.about(it, grams, areaM2));
         return doubt.map(words -> "%s If so: oldwood correct %s grams=…".formatted(words, entry.id()));
-    }
-
-    private double area(Entry entry, BedState bed) {
-        return entry.text("plant").flatMap(before::plant).map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
-                .orElse(bed.bed().areaM2());
     }
 
     private Optional<String> rich(Entry entry, String material, BedState bed) {

@@ -175,7 +175,8 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** What is done, in all its steps, the first two of them, or by the kind's own title. */
     private List<String> names() {
-        List<String> verbs = verbs();
+        List<String> verbs = kind.jobs().stream().filter(job -> !job.title().isEmpty()).map(this::verb)
+                .filter(verb -> !verb.isEmpty()).toList();
         String brief = kind.title().replace("{crop}", crop());
         boolean oneCrop = (kind.by() == RoundKind.By.CROP && !verbs.isEmpty()) || kind.by() == RoundKind.By.GROUP;
         String crop = oneCrop && all().stream().map(Round::crop).distinct().count() == 1 ? " %s".formatted(crop()) : "";
@@ -199,11 +200,6 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
             case 1 -> ", %s".formatted(beds.iterator().next());
             default -> ", " + beds.size() + " beds";
         };
-    }
-
-    private List<String> verbs() {
-        return kind.jobs().stream().filter(job -> !job.title().isEmpty()).map(this::verb)
-                .filter(verb -> !verb.isEmpty()).toList();
     }
 
     /** Empty where nothing of that job is left; with the crop's name where the job asks for it and there is one. */
