@@ -80,8 +80,9 @@ final class CutCards {
     /** What a card shows but the plants' names. */
     private List<Object> look(Task task) {
         PlantState state = plant(task);
-        return List.of(state.plant().crop(), state.plant().bed(), state.plant().form(), task.rule().id(), task.day(),
-                task.amount().map(TaskWords::inWords).orElse(""), task.amount().map(Amount::lines).orElse(List.of()),
+        return List.of(state.plant().crop(), state.plant().bed(), state.plant().form(), task.rule().id(),
+                task.window().last(), task.amount().map(TaskWords::inWords).orElse(""),
+                task.amount().map(Amount::lines).orElse(List.of()),
                 cut(task).map(cut -> cut.before().toString()).orElse(""));
     }
 
@@ -90,8 +91,7 @@ final class CutCards {
         PlantState state = plant(task);
         Crop crop = world.crops().get(state.plant().crop());
         List<String> facts = List.of(task.subject().bed().map(bed -> bed.bed().name()).orElse(""),
-                state.plant().form().replace('-', ' '),
-                "%s, till %s".formatted(Dates.dayMonth(task.day()), Dates.dayMonth(task.window().last())));
+                state.plant().form().replace('-', ' '), "till %s".formatted(Dates.dayMonth(task.window().last())));
         return new RoundPage.Card(alike.stream().map(Task::id).toList(), Words.capital(crop.name()),
                 alike.stream().map(each -> plant(each).plant().idAndCultivar()).toList(), facts,
                 cut(task).map(Wood::of).filter(wood -> !wood.isEmpty()),

@@ -62,6 +62,18 @@ class RoundSheetTest {
         return open;
     }
 
+    /** The day is the round's: a bush's own, which no list shows, would be another. */
+    @Test
+    void a_card_tells_by_when_and_no_day_of_its_own() throws IOException {
+        copy("terrace-school");
+        run("sheet", "--today=2026-11-25");
+
+        List<String> facts = Pattern.compile("card cut\".*?<ul class=\"facts\">(.*?)</ul>", Pattern.DOTALL)
+                .matcher(Files.readString(folder.resolve("sheet.html"))).results().map(found -> found.group(1))
+                .toList();
+        assertThat(facts).isNotEmpty().allMatch(fact -> fact.matches("(?s).*<bdi>till [0-9]+ \\w+</bdi>.*"));
+    }
+
     @ParameterizedTest
     @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-02-10", "terrace-school,2027-06-20",
             "fire-station-hedges,2026-11-25", "fire-station-hedges,2027-02-10", "fire-station-hedges,2027-06-20"})
