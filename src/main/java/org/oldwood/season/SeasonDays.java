@@ -69,15 +69,11 @@ public final class SeasonDays {
 
     public int measuredDays() { return measuredDays; }
 
-    /** The day of this season that has the northern year's month and day. */
-    public LocalDate on(MonthDay northern) {
-        return season.day(northern);
-    }
+    /** This season's day of a northern year. */
+    public LocalDate on(MonthDay northern) { return season.day(northern); }
 
-    /** The place of a day among these, from 0. */
-    public int index(LocalDate date) {
-        return (int) (date.toEpochDay() - first.toEpochDay());
-    }
+    /** Its place, from 0. */
+    public int index(LocalDate date) { return (int) (date.toEpochDay() - first.toEpochDay()); }
 
     public LocalDate day(int index) { return first.plusDays(index); }
 

@@ -22,10 +22,8 @@ public final class WaterDays {
      * @param weight how far the account moved
      */
     public record Correction(int day, double foundMm, double modelledMm, double weight) {
-        /** Depletion found beyond that modelled: above 0 where the bed was drier than thought. */
-        public double drierMm() {
-            return foundMm - modelledMm;
-        }
+        /** Found beyond modelled: above 0 if it was drier. */
+        public double drierMm() { return foundMm - modelledMm; }
 
         /** How far the account was moved; above 0 towards dry. */
         public double movedMm() { return weight * drierMm(); }

@@ -29,10 +29,8 @@ public record PhPlan(Optional<String> refused, double gPerM2, List<Double> doses
         return dosesGrams.stream().map(each -> Portion.within(each, mostGrams)).toList();
     }
 
-    /** All portions together, g. */
-    public double totalGrams() {
-        return portions().stream().mapToDouble(Double::doubleValue).sum();
-    }
+    /** All portions, g. */
+    public double totalGrams() { return portions().stream().mapToDouble(it -> it).sum(); }
 
     /** {@code 12 months or more apart, each after a new test}. */
     public String apart() {
