@@ -66,13 +66,13 @@ public record Crop(String id, String name, String plural, List<String> called, S
     }
 
     /** How far plants of that form stand apart; that of the crop it is like where it has none of its own. */
-                                                                                                             /** Metres of a row that one plant takes; 1 where the crop has no spacing of that form. */
-    public double inRowM(String form) {
-        return spacing(form).map(found -> found.inRow().is()).orElse(1.0);
-    }
-
     public Optional<Spacing> spacing(String form) {
         return nearest(crop -> Optional.ofNullable(crop.spacings.get(form)));
+    }
+
+    /** Metres of a row that one plant takes; 1 where the crop has no spacing of that form. */
+    public double inRowM(String form) {
+        return spacing(form).map(found -> found.inRow().is()).orElse(1.0);
     }
 
     /** Productive life in that form, years; that of the crop it is like where it has none of its own. */

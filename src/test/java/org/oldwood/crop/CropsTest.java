@@ -35,7 +35,7 @@ class CropsTest {
                 .doesNotContain("\"gooseberry\"");
 
         assertThat(cli.run("start", "here", "--at", "52,0,10", "--zone", "UTC", "--name", "G", "--plants",
-                "blackcurrant=2 gooseberry=1", "--planted", "2020").exit()).isZero();
+                "blackcurrant=2 , gooseberry=1", "--planted", "2020").exit()).isZero();
         for (String[] line : new String[][]{{"stages", "blackberry"}, {"water", "--compare", "--crop", "blackberry"},
                 {"prune", "--crop", "blackberry"}, {"cuttings", "--crop", "blackberry"},
                 {"feed", "--crop", "blackberry"},

@@ -51,7 +51,7 @@ final class Stock {
     /** From {@code blackcurrant=4,gooseberry=2}. */
     List<Planting> words(String text) {
         Place place = Place.of("--plants");
-        for (String part : text.strip().split(",\\s*|(?<=\\d)\\s+", -1)) {
+        for (String part : text.strip().split("\\s*,\\s*|(?<=\\d)\\s+", -1)) {
             int sign = part.indexOf('=');
             Map<String, String> cells = new HashMap<>();
             cells.put("crop", sign < 0 ? part : part.substring(0, sign));

@@ -20,8 +20,9 @@ import org.oldwood.store.Documents;
 import org.oldwood.words.Words;
 
 /**
- * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, or out of its time, more water than the
- * ground holds, a plant older than any; stems out of a bush that was never counted. The entry is recorded all the same.
+ * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, or fruit out of its time;
+ * more water than the ground holds; a plant older than any; stems out of a bush that was never counted. The entry is
+ * recorded all the same.
  */
 public record Unlikely(GardenState state, Crops crops, Supplier<Stages> stages, Figures figures) {
 
