@@ -13,19 +13,21 @@ import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
+import org.oldwood.facts.record.RecordFacts;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
  * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
- * Facts: {@code ph-gap} (target less measured), {@code lime-needs-test}, {@code sulphur-needs-test}. Amounts:
- * {@code lime} and {@code acidify}.
+ * Facts: {@code ph-gap} (target less measured), {@code soil-test-age} (days), {@code tub-litres},
+ * {@code lime-needs-test}, {@code sulphur-needs-test}. Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor extends Advisor {
 
     public SoilAdvisor() {
         knows("tub-litres", SoilAdvisor::tub);
         knows("ph-gap", SoilAdvisor::gap);
+        knows("soil-test-age", SoilAdvisor::testAge);
         knows("lime-needs-test", s -> needsTest(s, BedAcidity::lime));
         knows("sulphur-needs-test", s -> needsTest(s, BedAcidity::sulphur));
         measures("lime", s -> way(s, BedAcidity::lime).flatMap(way -> amount(s, way)));
@@ -35,6 +37,14 @@ public final class SoilAdvisor extends Advisor {
     private static Fact tub(Situation s) {
         double litres = s.subject().bed().map(bed -> bed.bed().tubLitres().orElse(0)).orElse(0.0);
         return Fact.number(litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
+    }
+
+    /** Of a test that came too soon after lime or sulphur nothing is known, as of none. */
+    private static Fact testAge(Situation s) {
+        return s.subject().bed()
+                .flatMap(bed -> Stream.of(EntryKind.LIMED, EntryKind.ACIDIFIED)
+                        .flatMap(kind -> BedAcidity.notShown(books(s), bed, kind).tooSoon().stream()).findFirst())
+                .map(Fact::unknown).orElseGet(() -> RecordFacts.since(EntryKind.SOIL_TEST, s));
     }
 
     private static Fact gap(Situation s) {

@@ -29,7 +29,6 @@ public final class RecordFacts extends Advisor {
         knows("task-skipped", (of, s) -> skipped(of.orElse(""), s));
         knows("crops-in-bed", s -> cropsInBed(s));
         knows("ph", s -> lastField(s, EntryKind.SOIL_TEST, "ph"));
-        knows("soil-test-age", s -> since(EntryKind.SOIL_TEST, s));
         knows("moisture", s -> lastField(s, EntryKind.MOISTURE, "feel"));
         knows("origin-own-cutting", s -> origin(s));
         knows("finding", s -> lastField(s, EntryKind.INSPECTED, "finding"));
@@ -68,7 +67,8 @@ public final class RecordFacts extends Advisor {
                 : ofBed.or(() -> own);
     }
 
-    private static Fact since(EntryKind kind, Situation s) {
+    /** The days since something was last noted. */
+    public static Fact since(EntryKind kind, Situation s) {
         Optional<Entry> last = last(s, kind);
         if (last.isEmpty()) {
             return Fact.unknown(
