@@ -66,8 +66,10 @@ public record Item(String identity, String parent, List<String> tasks, Words wor
         /** Whether something is left to do. */
         public boolean isDue() { return this == OPEN || this == BEGUN; }
 
-        /** Both CANCELLED in RFC 5545. */
-        public boolean isCancelled() { return this == SKIPPED || this == WITHDRAWN; }
+        /** RFC 5545 knows both as CANCELLED. */
+        public boolean isCancelled() {
+            return this == SKIPPED || this == WITHDRAWN;
+        }
     }
 
     /**

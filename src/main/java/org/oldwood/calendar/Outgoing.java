@@ -41,8 +41,10 @@ public final class Outgoing {
         this.past = before.isEmpty() && !item.isDue();
     }
 
-    /** Whether it was over before it stood in a calendar, so is no news. */
-    public boolean isPast() { return past; }
+    /** Whether it was over before it stood in a calendar, as far as is remembered, and is no news in one. */
+    public boolean isPast() {
+        return past;
+    }
 
     /** It stands in a calendar after all. */
     public void isThere() { past = false; }

@@ -28,8 +28,10 @@ public final class Uids {
 
     public String todo(String identity) { return of(identity, TODO); }
 
-    /** Whether some were made under another garden id. */
-    boolean areAdopted() { return !adopted.isEmpty(); }
+    /** Whether some come from files that were written under another id of the garden. */
+    boolean areAdopted() {
+        return !adopted.isEmpty();
+    }
 
     /** Of a whole calendar. */
     String calendar(String name) { return of(name, "calendar"); }

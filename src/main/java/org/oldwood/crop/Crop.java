@@ -139,7 +139,9 @@ public record Crop(String id, String name, String plural, List<String> called, S
      */
     public record Spacing(Figure inRow, Figure betweenRows) {
 
-        /** Ground that one plant takes, m². */
-        public double areaM2() { return inRow.is() * betweenRows.is(); }
+        /** Ground that one plant takes, square metres. */
+        public double areaM2() {
+            return inRow.is() * betweenRows.is();
+        }
     }
 }

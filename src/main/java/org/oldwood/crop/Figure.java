@@ -48,8 +48,10 @@ public record Figure(double is, double low, double high, String unit, List<Strin
         return figure;
     }
 
-    /** {@code 3.5 kg/bush (our assumption)}: marked. */
-    public String inWords() { return plain() + seen.beside(); }
+    /** {@code 3.5 kg/bush (our assumption)}: with its mark where it was not read in print. */
+    public String inWords() {
+        return plain() + seen.beside();
+    }
 
     /**
      * The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}; for where its mark stands apart.

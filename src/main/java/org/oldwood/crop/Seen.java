@@ -37,8 +37,10 @@ public enum Seen {
         return this == READ ? "" : " (%s)".formatted(words);
     }
 
-    /** In the data: {@code read}, {@code memory}, {@code common-practice}. */
-    public String key() { return key; }
+    /** As it stands in the data: {@code read}, {@code memory}, {@code common-practice}. */
+    public String key() {
+        return key;
+    }
 
     public static List<String> keys() { return KEYS; }
 

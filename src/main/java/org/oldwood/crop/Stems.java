@@ -31,8 +31,10 @@ public final class Stems {
         this.openFrom = openFrom;
     }
 
-    /** All counted from age 1, none older. */
-    public static Stems of(int... counts) { return counted(counts, UNKNOWN); }
+    /** Every class counted, from age 1; nothing older. */
+    public static Stems of(int... counts) {
+        return counted(counts, UNKNOWN);
+    }
 
     /** Every class counted, from age 1; the last stands for its age and all older. */
     public static Stems ofOpen(int... counts) {
@@ -120,8 +122,10 @@ public final class Stems {
         return byAge;
     }
 
-    /** Nothing counted. */
-    public boolean isEmpty() { return IntStream.of(counts).allMatch(count -> count == UNKNOWN); }
+    /** True where no class was counted. */
+    public boolean isEmpty() {
+        return IntStream.of(counts).allMatch(count -> count == UNKNOWN);
+    }
 
     /** The oldest class; 0 where there are none. */
     public int oldest() { return counts.length - 1; }

@@ -20,8 +20,10 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
         fields.tellIf(even && !rises, "weights", "wood-ages-outside");
     }
 
-    /** What such a stem should bear; ages from 1. */
-    public double expected(int age) { return weights.get(at(age)); }
+    /** What a stem of that age is expected to bear; ages from 1. */
+    public double expected(int age) {
+        return weights.get(at(age));
+    }
 
     public double low(int age) { return least.get(at(age)); }
 

@@ -53,8 +53,10 @@ public final class Subjects {
 
     public List<Subject> ofKind(String kind) { return byKind.getOrDefault(kind, List.of()); }
 
-    /** All, by bed: the bed, its stands, its plants. */
-    public List<Subject> bedByBed() { return bedByBed; }
+    /** All of them, those of one bed together: the bed, its stands, its plants. */
+    public List<Subject> bedByBed() {
+        return bedByBed;
+    }
 
     /** The subject of an id among those of a kind. */
     public Optional<Subject> find(String id, String kind) {

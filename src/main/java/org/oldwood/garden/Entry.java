@@ -50,8 +50,10 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
         return value == null ? place : value.place();
     }
 
-    /** Whether its figures are the plan's, booked by a tick. */
-    public boolean planned() { return flag("planned"); }
+    /** Whether its figures are those of the plan, booked by a tick and measured by nobody. */
+    public boolean planned() {
+        return flag("planned");
+    }
 
     /** That its figures were booked by a tick; empty where they were measured, or stand in a plan alone. */
     public Optional<String> unmeasured() {
@@ -67,8 +69,10 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
                 : text(key).map(List::of).orElse(List.of());
     }
 
-    /** Those under {@code stems}; empty where it gives none. */
-    public Stems stems() { return stems("stems"); }
+    /** The stems by age under {@code stems}; empty where the entry gives none. */
+    public Stems stems() {
+        return stems("stems");
+    }
 
     /** The stems by age under a key; empty where the entry gives none, or only their number. */
     public Stems stems(String key) {

@@ -84,8 +84,10 @@ public enum EntryKind {
     /** What one might type to note it. */
     public String example() { return example; }
 
-    /** What it says, in the order in which it is written. */
-    public List<EntryField> fields() { return fields; }
+    /** What an entry of this kind says, in the order in which it is written. */
+    public List<EntryField> fields() {
+        return fields;
+    }
 
     public Optional<EntryField> field(String key) {
         return fields.stream().filter(known -> known.key().equals(key)).findFirst();
@@ -103,6 +105,8 @@ public enum EntryKind {
 
     public static Optional<EntryKind> find(String key) { return Optional.ofNullable(BY_NAME.get(key)); }
 
-    /** Fields of which an entry must have one; may be empty. */
-    public List<String> oneNeeded() { return oneNeeded; }
+    /** Of these fields an entry must have at least one; empty where there is no such demand. */
+    public List<String> oneNeeded() {
+        return oneNeeded;
+    }
 }

@@ -39,8 +39,10 @@ public final class EntryWriter {
         return withId(id, content(date, kind, values, place), place);
     }
 
-    /** Fit for an entry's id. */
-    public static boolean isId(String text) { return text.matches("[A-Za-z0-9-]{1,64}"); }
+    /** Whether a text could be an entry's id. */
+    public static boolean isId(String text) {
+        return text.matches("[A-Za-z0-9-]{1,64}");
+    }
 
     /**
      * The id of the entry that was sent under a key: it follows from the key alone, so that sending it twice notes it

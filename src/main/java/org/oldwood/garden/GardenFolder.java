@@ -108,8 +108,10 @@ public final class GardenFolder {
     /** What is wrong with the records, so far as was read. */
     public Problems problems() { return problems; }
 
-    /** Things to know that stop nothing, as a torn last line. */
-    public List<Problem> notices() { return notices; }
+    /** Things to know that stop nothing, a torn last line for example. */
+    public List<Problem> notices() {
+        return notices;
+    }
 
     /** The garden on a day. Problems of adding up go to {@link #problems()}. */
     public GardenState on(LocalDate day) {

@@ -27,11 +27,15 @@ public record GardenState(Garden garden, LocalDate date, Map<String, PlantState>
         Map<String, LotState> lots, List<Entry> entries, Map<String, Entry> begun, Map<String, List<Entry>> finished,
         Map<String, LocalDate> later, Set<String> never, List<String> questions, LeafFalls leafFalls) {
 
-    /** As the garden declares and was noted since. */
-    public Wishes wishes() { return garden.wishes().without(never); }
+    /** What the grower wants of the program: what the garden declares, and what was noted since. */
+    public Wishes wishes() {
+        return garden.wishes().without(never);
+    }
 
-    /** The season of the day. */
-    public Season season() { return Season.containing(date, garden.hemisphere()); }
+    /** The season that the day lies in. */
+    public Season season() {
+        return Season.containing(date, garden.hemisphere());
+    }
 
     /** The plants that still stand. */
     public Collection<PlantState> standing() {

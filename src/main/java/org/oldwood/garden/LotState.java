@@ -17,9 +17,13 @@ import java.util.Optional;
 public record LotState(String id, String crop, Optional<String> parent, String method, int struck, LocalDate struckOn,
         Optional<String> bed, List<Entry> entries) {
 
-    /** As noted when it was struck. */
-    public Optional<String> form() { return entries.get(0).text("form"); }
+    /** How its plants will be grown, where that was noted when it was struck. */
+    public Optional<String> form() {
+        return entries.get(0).text("form");
+    }
 
-    /** At planting, where noted: {@code hard}. */
-    public Optional<String> cut() { return entries.get(0).text("cut"); }
+    /** What will be cut at planting, where that was noted: {@code hard}, {@code light}, none. */
+    public Optional<String> cut() {
+        return entries.get(0).text("cut");
+    }
 }

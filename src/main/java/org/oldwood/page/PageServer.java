@@ -99,8 +99,10 @@ public final class PageServer implements AutoCloseable {
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
     }
 
-    /** With the token in its fragment: that is not sent. */
-    public String link() { return address() + "#t=" + token; }
+    /** The page's address with the token in its fragment, which no browser sends over the network. */
+    public String link() {
+        return address() + "#t=" + token;
+    }
 
     /** The page's address alone. */
     public String address() {

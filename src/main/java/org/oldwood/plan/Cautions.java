@@ -119,8 +119,10 @@ public final class Cautions {
         return cautions;
     }
 
-    /** In file order. */
-    public Collection<Caution> all() { return Collections.unmodifiableCollection(byId.values()); }
+    /** Every caution, in the order of the file. */
+    public Collection<Caution> all() {
+        return Collections.unmodifiableCollection(byId.values());
+    }
 
     public Optional<Caution> find(String id) { return Optional.ofNullable(byId.get(id)); }
 

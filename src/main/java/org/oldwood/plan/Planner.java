@@ -74,8 +74,10 @@ public final class Planner {
 
     public Subjects subjects() { return subjects; }
 
-    /** Which ids a task can have. */
-    public TaskIds taskIds() { return new TaskIds(rules, subjects, world.state()); }
+    /** Which ids can be a task's in this garden. */
+    public TaskIds taskIds() {
+        return new TaskIds(rules, subjects, world.state());
+    }
 
     /**
      * The year's plan from the state's own day on. All rules are held against one subject before the next, bed by bed,

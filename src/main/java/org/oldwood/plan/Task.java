@@ -54,8 +54,10 @@ public record Task(String id, Rule rule, Subject subject, Season season, int ord
         return settled.open() ? Optional.empty() : settled.lastDay();
     }
 
-    /** Of each plant, or of the bed, cuttings or garden. */
-    public List<Share> shares() { return settled.shares(); }
+    /** The plants it concerns, or the bed, cuttings or garden: each done, skipped or open for itself. */
+    public List<Share> shares() {
+        return settled.shares();
+    }
 
     /** {@code winter-cut@bc-1@2027}; a repeat has its number behind it. */
     static String id(Rule rule, Situation situation, int ordinal) {

@@ -64,11 +64,15 @@ public final class Window {
         return found;
     }
 
-    /** A part, found alike. */
-    Window part(LocalDate from, LocalDate to) { return new Window(from, to, this::how); }
+    /** A part of it, found as the whole was. */
+    Window part(LocalDate from, LocalDate to) {
+        return new Window(from, to, this::how);
+    }
 
-    /** Both ends counted. */
-    public int days() { return (int) ChronoUnit.DAYS.between(first, last) + 1; }
+    /** The days from first to last, both counted. */
+    public int days() {
+        return (int) ChronoUnit.DAYS.between(first, last) + 1;
+    }
 
     @Override
     public boolean equals(Object other) {

@@ -17,8 +17,10 @@ public record FrostYear(GardenClimate climate, Season season) {
     private static final double HALF_THE_YEARS = Math.log(2);
     private static final int LONGEST = 182;
 
-    /** How far its dates may be off. */
-    public Figure plusMinus() { return climate.methods().frost().datePlusMinus(); }
+    /** How far both of its dates may be off, days. */
+    public Figure plusMinus() {
+        return climate.methods().frost().datePlusMinus();
+    }
 
     /** The middle last frost of spring; empty where there is none in most years, or all summer. */
     public Optional<LocalDate> last() {

@@ -35,8 +35,10 @@ public final class GardenClimate {
         return new SeasonClimate(new SeasonDays(season, place), climate, methods, documents);
     }
 
-    /** Standard deviation of daily means about the normal, °C. */
-    public double spreadC() { return place.spreadC(); }
+    /** Standard deviation of daily means about the normal day, °C. */
+    public double spreadC() {
+        return place.spreadC();
+    }
 
     /** The normal day's greatest temperature on a day of a year of 365, °C. */
     public double normalMaxC(int day) {

@@ -5,6 +5,8 @@ public enum Hemisphere {
     NORTH,
     SOUTH;
 
-    /** South if it is negative. */
-    public static Hemisphere of(double latitude) { return latitude < 0 ? SOUTH : NORTH; }
+    /** By signed latitude in degrees, south negative. */
+    public static Hemisphere of(double latitude) {
+        return latitude < 0 ? SOUTH : NORTH;
+    }
 }

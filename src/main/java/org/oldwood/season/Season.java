@@ -28,8 +28,10 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
         return hemisphere == Hemisphere.NORTH ? FIRST_MONTH_NORTH : FIRST_MONTH_SOUTH;
     }
 
-    /** Its first day. */
-    public LocalDate start() { return LocalDate.of(year - 1, firstMonth(hemisphere), 1); }
+    /** The first day, included. */
+    public LocalDate start() {
+        return LocalDate.of(year - 1, firstMonth(hemisphere), 1);
+    }
 
     /** The last day, included. */
     public LocalDate end() { return start().plusYears(1).minusDays(1); }

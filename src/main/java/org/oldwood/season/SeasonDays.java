@@ -62,18 +62,24 @@ public final class SeasonDays {
         return date.isLeapYear() && day > 59 ? day - 2 : day - 1;
     }
 
-    /** Its place in a year of 366 days. */
-    public static int sunDay(LocalDate date) { return date.getDayOfYear() - 1; }
+    /** The day's place in the sun's year, as the leap year counts. */
+    public static int sunDay(LocalDate date) {
+        return date.getDayOfYear() - 1;
+    }
 
     public Season season() { return season; }
 
     public int measuredDays() { return measuredDays; }
 
-    /** This season's day of a northern year. */
-    public LocalDate on(MonthDay northern) { return season.day(northern); }
+    /** The day of this season that has the northern year's month and day. */
+    public LocalDate on(MonthDay northern) {
+        return season.day(northern);
+    }
 
-    /** Its place, from 0. */
-    public int index(LocalDate date) { return (int) (date.toEpochDay() - first.toEpochDay()); }
+    /** The place of a day among these, from 0. */
+    public int index(LocalDate date) {
+        return (int) (date.toEpochDay() - first.toEpochDay());
+    }
 
     public LocalDate day(int index) { return first.plusDays(index); }
 

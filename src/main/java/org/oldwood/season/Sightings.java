@@ -35,8 +35,10 @@ public final class Sightings {
         return of(crop).getOrDefault(season, Map.of());
     }
 
-    /** Those in which a crop was seen. */
-    Collection<Season> seasons(String crop) { return of(crop).keySet(); }
+    /** The seasons in which anything was seen of a crop. */
+    Collection<Season> seasons(String crop) {
+        return of(crop).keySet();
+    }
 
     /** The seasons before this one in which anything was seen of a crop. */
     Collection<Season> before(String crop, Season season) {

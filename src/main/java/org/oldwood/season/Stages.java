@@ -20,11 +20,15 @@ public interface Stages {
         return date(crop, season, stage).date();
     }
 
-    /** What the dates rest on, where known. */
-    default Optional<GardenClimate> climate() { return Optional.empty(); }
+    /** The climate and weather that the dates rest on; empty where none is known. */
+    default Optional<GardenClimate> climate() {
+        return Optional.empty();
+    }
 
-    /** Sightings that can hardly be, as questions. */
-    default List<String> doubts(Crop crop) { return List.of(); }
+    /** What was noted as seen of a crop and can hardly be, as questions. */
+    default List<String> doubts(Crop crop) {
+        return List.of();
+    }
 
     /** The chill of the winter before a season's spring beside what a crop wants; empty where no climate is known. */
     default Optional<ChillReport> chill(Crop crop, Season season) {

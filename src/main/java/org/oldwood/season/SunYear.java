@@ -16,8 +16,10 @@ final class SunYear {
         lengths = IntStream.rangeClosed(1, 366).mapToDouble(day -> DayLength.hours(latitude, day)).toArray();
     }
 
-    /** Half the day as seen, h, as {@link SunTimes} has it. */
-    double halfDay(int day) { return halfDays[day]; }
+    /** Half the time from sunrise to sunset as seen, h, as {@link SunTimes} has it. */
+    double halfDay(int day) {
+        return halfDays[day];
+    }
 
     /** The day's length, h, as {@link DayLength} has it. */
     double lengthH(int day) { return lengths[day]; }

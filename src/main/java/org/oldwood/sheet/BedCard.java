@@ -165,8 +165,10 @@ final class BedCard {
         return days.size() == 1 ? "" : "; " + days.size() + " times until " + Shown.day(days.get(days.size() - 1));
     }
 
-    /** Absent where not known. */
-    Optional<Water> water() { return ground.water().account(state).map(this::water); }
+    /** The water it holds; absent where that cannot be said. */
+    Optional<Water> water() {
+        return ground.water().account(state).map(this::water);
+    }
 
     private Water water(BedAccount account) {
         LocalDate today = ground.state().date();

@@ -32,8 +32,10 @@ final class Shown {
         return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 
-    /** {@code 12.5%}: for pictures of any width. */
-    static String percent(double value) { return plain(value) + "%"; }
+    /** {@code 12.5%}: for places along a picture that may be any width. */
+    static String percent(double value) {
+        return plain(value) + "%";
+    }
 
     /** Kilograms, {@code 3.1}; two decimals below one. */
     static String kg(double value) {

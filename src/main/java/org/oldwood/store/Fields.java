@@ -33,8 +33,10 @@ public final class Fields {
 
     public boolean has(String key) { return object.members().containsKey(key); }
 
-    /** In the order of the file. */
-    public List<String> keys() { return List.copyOf(object.members().keySet()); }
+    /** The keys in the order of the file. */
+    public List<String> keys() {
+        return List.copyOf(object.members().keySet());
+    }
 
     /** The value as it stands, if the key is there. */
     public Optional<Json> raw(String key) {
@@ -193,8 +195,10 @@ public final class Fields {
         return items(key).stream().map(this::inner).toList();
     }
 
-    /** Where the key is there. */
-    public Optional<Fields> object(String key) { return raw(key).map(this::inner); }
+    /** The object under a key, if the key is there. */
+    public Optional<Fields> object(String key) {
+        return raw(key).map(this::inner);
+    }
 
     /** The object under a key that must be there. */
     public Fields part(String key) {

@@ -21,6 +21,8 @@ public final class Problems {
 
     public int count() { return found.size(); }
 
-    /** Each once, in the order met. */
-    public List<Problem> list() { return found.stream().distinct().toList(); }
+    /** All problems so far, each once, in the order met. */
+    public List<Problem> list() {
+        return found.stream().distinct().toList();
+    }
 }

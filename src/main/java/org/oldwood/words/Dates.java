@@ -11,8 +11,10 @@ public final class Dates {
 
     private Dates() {}
 
-    /** {@code November}. */
-    public static String monthName(LocalDate day) { return MONTHS[day.getMonthValue() - 1]; }
+    /** The name of the month of a day, {@code November}. */
+    public static String monthName(LocalDate day) {
+        return MONTHS[day.getMonthValue() - 1];
+    }
 
     public static String month(LocalDate day) { return monthName(day) + " " + day.getYear(); }
 

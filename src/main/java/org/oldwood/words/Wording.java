@@ -33,11 +33,15 @@ public record Wording(Units units, boolean monthFirst, Optional<Boolean> south) 
         return new Wording(units, monthFirst, Optional.of(itIs));
     }
 
-    /** A text as this person reads it. */
-    public String said(String text) { return days(units.said(ofItsHalf(text))); }
+    /** A finished text as this person reads it. */
+    public String said(String text) {
+        return days(units.said(ofItsHalf(text)));
+    }
 
-    /** A finished web page. */
-    public String saidOnPage(String page) { return days(units.saidOnPage(ofItsHalf(page))); }
+    /** A finished page of HTML as this person reads it. */
+    public String saidOnPage(String page) {
+        return days(units.saidOnPage(ofItsHalf(page)));
+    }
 
     /** A finished text by the half of the earth alone, in metric units with the day before the month. */
     public String ofItsHalf(String text) {

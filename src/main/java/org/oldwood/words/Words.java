@@ -43,11 +43,15 @@ public final class Words {
         return number + " " + (number == 1 ? one : many);
     }
 
-    /** One decimal, halves up: {@code 2.5}. */
-    public static String one(double value) { return halvesUp(value, 1); }
+    /** With one decimal, halves rounded up: {@code 2.5}. */
+    public static String one(double value) {
+        return halvesUp(value, 1);
+    }
 
-    /** No decimals, halves up: {@code 3}. */
-    public static String whole(double value) { return halvesUp(value, 0); }
+    /** Without decimals, halves rounded up: {@code 3}. */
+    public static String whole(double value) {
+        return halvesUp(value, 0);
+    }
 
     /** The nearest whole number of steps, halves rounded up as a person would: {@code 3} for {@code 2.5}. */
     public static double nearest(double value, double step) {

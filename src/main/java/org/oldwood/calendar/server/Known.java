@@ -75,8 +75,10 @@ final class Known {
         here().deleted.remove(uid);
     }
 
-    /** The plan has no use for it; a deletion is not forgotten. */
-    void isGone(String uid) { here().there.remove(uid); }
+    /** The plan has no use for it any more; that the person deleted it before is not forgotten. */
+    void isGone(String uid) {
+        here().there.remove(uid);
+    }
 
     boolean wasThere(String uid) { return here().there.contains(uid) || here().deleted.contains(uid); }
 

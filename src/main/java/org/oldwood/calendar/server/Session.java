@@ -70,8 +70,10 @@ public final class Session {
         this.wire = wire;
     }
 
-    /** Without a password in it. */
-    public static String toTell(String address) { return Http.withoutUser(address); }
+    /** An address as it may be told: without a password that somebody wrote into it. */
+    public static String toTell(String address) {
+        return Http.withoutUser(address);
+    }
 
     /** @throws org.oldwood.store.RecordException where the budget is spent */
     Wire.Reply spend(Wire.Request request) throws IOException {

@@ -131,8 +131,10 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     public final Out out() { return attached(out); }
 
-    /** Prefer {@link #tell} for what {@code --quiet} silences. */
-    public final Out err() { return attached(err); }
+    /** Standard error; prefer {@link #tell} for what {@code --quiet} silences. */
+    public final Out err() {
+        return attached(err);
+    }
 
     public final Surroundings around() { return attached(surroundings); }
 

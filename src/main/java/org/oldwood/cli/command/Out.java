@@ -35,8 +35,10 @@ public final class Out {
         wording = told;
     }
 
-    /** A line, not wrapped, its end trimmed. */
-    public Out line(String text) { return raw(wording.said(text)); }
+    /** A line without the spaces at its end, not wrapped. */
+    public Out line(String text) {
+        return raw(wording.said(text));
+    }
 
     private Out raw(String line) { return write(line.stripTrailing()).write("\n"); }
 

@@ -38,7 +38,9 @@ public record Surroundings(Path folder, Map<String, String> environment, InputSt
         /** The word; empty where there is nobody to ask, or no answer. */
         Optional<String> answerTo(String question);
 
-        /** Whether somebody at a terminal reads and can answer. */
-        default boolean isThere() { return false; }
+        /** Whether somebody sits at a terminal, reads what is written and can answer. */
+        default boolean isThere() {
+            return false;
+        }
     }
 }

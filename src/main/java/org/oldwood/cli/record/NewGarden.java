@@ -41,8 +41,10 @@ final class NewGarden {
 
     NewGarden(Crops crops) { this.crops = crops; }
 
-    /** The beds' areas, m², by id; filled by {@link #plant}. */
-    Map<String, Double> areas() { return areas; }
+    /** The beds' areas in square metres, by id; filled by {@link #plant}. */
+    Map<String, Double> areas() {
+        return areas;
+    }
 
     /** What was taken for want of better knowledge, in sentences. */
     List<String> assumed() { return assumed; }

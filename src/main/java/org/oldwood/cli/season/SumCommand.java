@@ -165,8 +165,10 @@ abstract class SumCommand extends GardenCommand {
                         .formatted(GardenStages.lackingClimate())));
     }
 
-    /** Whether the lines are seasons, not days asked for. */
-    final boolean wholeSeasons() { return from.isEmpty(); }
+    /** True where the lines are whole seasons, not days that were asked for. */
+    final boolean wholeSeasons() {
+        return from.isEmpty();
+    }
 
     private double latitude(Optional<GardenFolder> folder) {
         double at = latitude.or(() -> folder.map(each -> each.garden().site().latitude()))

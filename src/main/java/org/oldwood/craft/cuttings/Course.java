@@ -37,11 +37,15 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
         return season < 1 ? 0 : crop.share(season + ahead());
     }
 
-    /** From which season on it bears. */
-    public int firstPick() { return Math.max(1, crop.firstPick() - ahead()); }
+    /** The first season after planting that bears. */
+    public int firstPick() {
+        return Math.max(1, crop.firstPick() - ahead());
+    }
 
-    /** From which on it bears in full. */
-    public int fullCrop() { return Math.max(1, crop.fullCrop() - ahead()); }
+    /** The first season after planting that bears a full crop. */
+    public int fullCrop() {
+        return Math.max(1, crop.fullCrop() - ahead());
+    }
 
     private int ahead() { return (int) Math.round(cut.seasonsAhead().is()); }
 

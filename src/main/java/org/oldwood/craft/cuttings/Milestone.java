@@ -81,7 +81,9 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
 
         public String words() { return words; }
 
-        /** {@code plant-out}. */
-        public String key() { return name().toLowerCase(Locale.ROOT).replace('_', '-'); }
+        /** For programs: {@code plant-out}. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 }

@@ -104,8 +104,10 @@ public record Budget(Need need, Counting counting, Choice choice, NeedCase.Groun
         return quicker(tables, limits, due, others, recipe(tables, limits, due, others));
     }
 
-    /** What is due, g/m². */
-    public Nutrients due() { return need.gPerM2().minus(counting.all()).atLeastZero(); }
+    /** What is due of each nutrient, g/m². */
+    public Nutrients due() {
+        return need.gPerM2().minus(counting.all()).atLeastZero();
+    }
 
     /** What the dressings bring in all, g/m². */
     public Nutrients dressed() {
@@ -123,8 +125,10 @@ public record Budget(Need need, Counting counting, Choice choice, NeedCase.Groun
     /** What of that the dressings bring. */
     Nutrients comesWithIt() { return dressed().minus(due()).atLeastZero(); }
 
-    /** None where nothing is to be given. */
-    public Optional<FeedPlan> next() { return dressings.stream().findFirst(); }
+    /** The next dressing; empty where nothing is to be given. */
+    public Optional<FeedPlan> next() {
+        return dressings.stream().findFirst();
+    }
 
     /**
      * The last northern day for a dressing, by the slowest nitrogen in it that is worth a weighing; empty for one

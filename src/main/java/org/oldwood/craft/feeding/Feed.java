@@ -77,8 +77,10 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
     /** Each nutrient, % by weight. */
     public Nutrients percent() { return all(analysis, 0); }
 
-    /** Share of each that counts in the first year, 0 to 1. */
-    public Nutrients shares() { return all(firstYear, 1); }
+    /** Share of each nutrient that counts in the first year, 0 to 1. */
+    public Nutrients shares() {
+        return all(firstYear, 1);
+    }
 
     private static Nutrients all(Map<Nutrient, Figure> figures, double otherwise) {
         return Nutrients.each(nutrient -> one(figures, nutrient, otherwise));
@@ -89,11 +91,15 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
         return figure == null ? otherwise : figure.is();
     }
 
-    /** Nutrients in so many grams, g. */
-    public Nutrients holds(double grams) { return percent().times(grams / WHOLE); }
+    /** All nutrients in so many grams, g. */
+    public Nutrients holds(double grams) {
+        return percent().times(grams / WHOLE);
+    }
 
-    /** Of use in the first year, g. */
-    public Nutrients gives(double grams) { return holds(grams).times(shares()); }
+    /** What plants can use in the first year of so many grams, g. */
+    public Nutrients gives(double grams) {
+        return holds(grams).times(shares());
+    }
 
     public boolean is(String tag) { return tags.contains(tag); }
 
@@ -102,16 +108,20 @@ public record Feed(String id, String name, List<String> tags, Map<Nutrient, Figu
         return is("organic-nitrogen") || is("compost") || is("manure");
     }
 
-    /** Organic feeds whose nitrogen comes over months. */
-    public boolean slow() { return organic() && !is("quick"); }
+    /** True of organic feeds whose nitrogen comes over months. */
+    public boolean slow() {
+        return organic() && !is("quick");
+    }
 
     /** Whether plants can use nitrogen of it in the first year. */
     boolean givesNitrogen() {
         return one(analysis, Nutrient.N, 0) * one(firstYear, Nutrient.N, 1) > 0;
     }
 
-    /** Manure or compost, given by the barrow. */
-    public boolean bulky() { return is("compost") || is("manure"); }
+    /** True of manures and composts, which are given by the barrow and vary from heap to heap. */
+    public boolean bulky() {
+        return is("compost") || is("manure");
+    }
 
     /**
      * Which of its figures were never read in print, each with its mark: {@code 80 % of its N counts in the first year

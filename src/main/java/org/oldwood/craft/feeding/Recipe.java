@@ -28,8 +28,10 @@ public record Recipe(List<Part> parts, Nutrients gives) {
             return feed.slow() && feed.gives(amount).n() >= smallest;
         }
 
-        /** Not for a late dressing. */
-        boolean isLate(double smallest) { return feed.is("manure") || slowly(smallest); }
+        /** Whether it has no place in a second dressing. */
+        boolean isLate(double smallest) {
+            return feed.is("manure") || slowly(smallest);
+        }
     }
 
     double amount(Feed feed) {

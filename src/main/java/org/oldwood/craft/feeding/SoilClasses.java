@@ -38,6 +38,8 @@ public record SoilClasses(List<Row> soils) {
         return soils.stream().filter(row -> row.texture.equals(texture)).findFirst();
     }
 
-    /** From light to heavy. */
-    public List<String> textures() { return soils.stream().map(Row::texture).toList(); }
+    /** The textures that are known, light to heavy. */
+    public List<String> textures() {
+        return soils.stream().map(Row::texture).toList();
+    }
 }

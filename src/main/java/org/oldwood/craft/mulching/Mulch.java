@@ -37,8 +37,10 @@ public record Mulch(String id, String name, List<String> tags, Figure depth, Fig
      * @param flakes the layers into which it comes apart by hand
      */
     public record Bale(Figure kg, Figure volume, Figure flakes) {
-        /** Weight of a flake of that bale, kg. */
-        public double flakeKg(double baleKg) { return baleKg / flakes.is(); }
+        /** What one flake of a bale of so many kilograms weighs, kg. */
+        public double flakeKg(double baleKg) {
+            return baleKg / flakes.is();
+        }
     }
 
     /**

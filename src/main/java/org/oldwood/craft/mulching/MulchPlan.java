@@ -91,8 +91,10 @@ public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double
                 : Words.amount(Math.round(cubicMetres * 10) / 10.0) + " m³";
     }
 
-    /** Barrows or bags, not rounded. */
-    public double loads(double litresEach) { return litres() / litresEach; }
+    /** Barrows or bags of so many litres, not rounded. */
+    public double loads(double litresEach) {
+        return litres() / litresEach;
+    }
 
     /** Bales by weight, not rounded; empty where it does not come in bales. */
     public Optional<Double> bales() {
@@ -104,8 +106,10 @@ public record MulchPlan(Mulch mulch, double coveredM2, double depthNowCm, double
         return whole(loads(litresEach));
     }
 
-    /** Empty where it comes in none. */
-    public Optional<Long> wholeBales() { return bales().map(MulchPlan::whole); }
+    /** Whole bales by weight; empty where it does not come in bales. */
+    public Optional<Long> wholeBales() {
+        return bales().map(MulchPlan::whole);
+    }
 
     private static long whole(double loads) { return (long) Math.ceil(loads < 1 ? loads : loads - TRACE); }
 

@@ -15,8 +15,10 @@ public final class MulchVolume {
         return areaM2 * depthCm / CM_PER_M;
     }
 
-    /** Of a bed or a collar, m². */
-    public static double circle(double radiusM) { return Math.PI * radiusM * radiusM; }
+    /** Area of a round bed or of a collar, m². */
+    public static double circle(double radiusM) {
+        return Math.PI * radiusM * radiusM;
+    }
 
     /** The area to cover: the bed less a bare collar round each bush; never less than nothing, m². */
     public static double lessCollars(double areaM2, int bushes, double gapCm) {

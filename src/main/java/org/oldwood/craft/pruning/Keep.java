@@ -34,14 +34,18 @@ public record Keep(List<Integer> stems, List<Integer> least, List<Integer> most,
         return total.isEmpty() ? least.stream().mapToInt(Integer::intValue).sum() : total.get(0);
     }
 
-    /** Aimed at; 0 beyond the last. */
-    public int of(int age) { return age <= stems.size() ? stems.get(age - 1) : 0; }
+    /** The number aimed at for that age; 0 beyond the last. */
+    public int of(int age) {
+        return age <= stems.size() ? stems.get(age - 1) : 0;
+    }
 
     /** The numbers aimed at from {@code youngest} to {@code oldest}, both included. */
     int between(int youngest, int oldest) {
         return IntStream.rangeClosed(youngest, Math.min(oldest, stems.size())).map(this::of).sum();
     }
 
-    /** What is aimed at. */
-    public Stems target() { return Stems.of(stems.stream().mapToInt(it -> it).toArray()); }
+    /** The structure aimed at. */
+    public Stems target() {
+        return Stems.of(stems.stream().mapToInt(it -> it).toArray());
+    }
 }

@@ -66,8 +66,10 @@ public record RenewalSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> s
     @Override
     public int bearing(Stems stems) { return stems.between(bearsFrom(), spent() - 1); }
 
-    /** The age from which stems bear: 1 where all fruited go. */
-    int bearsFrom() { return Math.min(2, spent() - 1); }
+    /** The age from which a stem counts as bearing: one year where all that has fruited goes. */
+    int bearsFrom() {
+        return Math.min(2, spent() - 1);
+    }
 
     @Override
     public int fold() {

@@ -28,11 +28,15 @@ public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
         return renovation().flatMap(Renovation::staged);
     }
 
-    /** How a neglected plant is renewed. */
-    default Optional<Renovation> renovation() { return Optional.empty(); }
+    /** How a neglected plant is brought back, if told. */
+    default Optional<Renovation> renovation() {
+        return Optional.empty();
+    }
 
-    /** Whether it is too young to lose sound wood. */
-    default boolean isTooYoung(Bush bush) { return bush.isBefore(1); }
+    /** True where sound wood is not cut yet, as the plant is too young. */
+    default boolean isTooYoung(Bush bush) {
+        return bush.isBefore(1);
+    }
 
     default String id() { return teaching().id(); }
 }

@@ -76,8 +76,10 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
             return cut.build(life, past - replaced, cut.left().at(1), told(surplus));
         }
 
-        /** Branches beyond the most. */
-        private int surplus() { return Math.max(0, cut.left().from(2) - most()); }
+        /** Branches above the greatest number of the form. */
+        private int surplus() {
+            return Math.max(0, cut.left().from(2) - most());
+        }
 
         private int most() { return (int) school.branches().high(); }
 

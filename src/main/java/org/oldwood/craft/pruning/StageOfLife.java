@@ -17,6 +17,8 @@ public enum StageOfLife {
 
     StageOfLife(String words) { this.words = words; }
 
-    /** {@code planting-year} for example. */
-    public String words() { return words; }
+    /** {@code planting-year}, {@code young}, {@code bearing}, {@code neglected}, {@code ageing}. */
+    public String words() {
+        return words;
+    }
 }

@@ -32,8 +32,10 @@ public record StagedRenovation(String id, String words, Figure from, Figure wint
      * @param later in how many parts the others go in the winters after
      */
     public record Part(StagedRenovation renovation, int winter, int due, int now, List<Integer> later) {
-        /** Its next winter; 1 where nothing is left to do. */
-        int next() { return later.isEmpty() ? 1 : winter + 1; }
+        /** The renovation's next winter; 1 where nothing is left to do. */
+        int next() {
+            return later.isEmpty() ? 1 : winter + 1;
+        }
     }
 
     @Override

@@ -28,8 +28,10 @@ public final class BedEvents {
         last = Math.max(last, day);
     }
 
-    /** Most days of an account have nothing. */
-    private boolean isAmong(int day) { return day >= first && day <= last; }
+    /** Whether there may be anything on a day: most of the days of an account have nothing. */
+    private boolean isAmong(int day) {
+        return day >= first && day <= last;
+    }
 
     double wateredMm(int day) { return isAmong(day) ? watered.getOrDefault(day, 0.0) : 0; }
 

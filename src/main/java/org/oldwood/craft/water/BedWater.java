@@ -37,6 +37,8 @@ public record BedWater(double totalAvailableMm, double fraction, double areaM2, 
         return new BedWater(totalAvailableMm, fraction, areaM2, RoofWater.NONE, competing, open);
     }
 
-    /** Water held, 0 to 1. */
-    public double heldShare(double depletionMm) { return 1 - depletionMm / totalAvailableMm; }
+    /** The share of the water held, 0 to 1, at a depletion. */
+    public double heldShare(double depletionMm) {
+        return 1 - depletionMm / totalAvailableMm;
+    }
 }

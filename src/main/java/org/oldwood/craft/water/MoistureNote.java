@@ -31,8 +31,10 @@ public record MoistureNote(double low, double high, double weight) {
         return new MoistureNote(within(low, 0, 1), within(high, 0, 1), account / (account + noteSpread * noteSpread));
     }
 
-    /** The found share nearest to another. */
-    double nearest(double heldShare) { return within(heldShare, low, high); }
+    /** The share found that lies nearest to the account's. */
+    double nearest(double heldShare) {
+        return within(heldShare, low, high);
+    }
 
     private static double within(double value, double least, double most) {
         return Math.max(least, Math.min(most, value));

@@ -48,8 +48,10 @@ public final class RootZone {
         return Math.max(0, gainMm - usedMm - depletionMm);
     }
 
-    /** Of a depth of water on an area. */
-    public static double litres(double mm, double areaM2) { return mm * areaM2; }
+    /** Litres that a depth of water makes on an area. */
+    public static double litres(double mm, double areaM2) {
+        return mm * areaM2;
+    }
 
     /** Depth of water that litres make on an area. */
     public static double millimetres(double litres, double areaM2) {

@@ -42,8 +42,10 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
     /** The texture ids, coarse first. */
     public List<String> ids() { return List.copyOf(textures.keySet()); }
 
-    /** {@code sandy-loam}. */
-    public Optional<Soil> find(String id) { return Optional.ofNullable(textures.get(id)); }
+    /** The texture of an id, {@code sandy-loam} for example. */
+    public Optional<Soil> find(String id) {
+        return Optional.ofNullable(textures.get(id));
+    }
 
     /** The texture that is taken where none is recorded, in open ground or in a tub. */
     public Soil notKnown(boolean tub) {

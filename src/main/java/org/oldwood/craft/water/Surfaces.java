@@ -27,8 +27,10 @@ public record Surfaces(Map<String, Surface> surfaces, Figure firstFlush) {
 
     public List<String> ids() { return List.copyOf(surfaces.keySet()); }
 
-    /** {@code tiles}, say. */
-    public Optional<Surface> find(String id) { return Optional.ofNullable(surfaces.get(id)); }
+    /** The covering of an id, {@code tiles} for example. */
+    public Optional<Surface> find(String id) {
+        return Optional.ofNullable(surfaces.get(id));
+    }
 
     /** A roof of a covering and plan area, m². */
     public RoofWater roof(Surface surface, double areaM2) {

@@ -22,8 +22,10 @@ public final class WaterDays {
      * @param weight how far the account moved
      */
     public record Correction(int day, double foundMm, double modelledMm, double weight) {
-        /** Found beyond modelled: above 0 if it was drier. */
-        public double drierMm() { return foundMm - modelledMm; }
+        /** Depletion found beyond that modelled: above 0 where the bed was drier than thought. */
+        public double drierMm() {
+            return foundMm - modelledMm;
+        }
 
         /** How far the account was moved; above 0 towards dry. */
         public double movedMm() { return weight * drierMm(); }
@@ -68,14 +70,18 @@ public final class WaterDays {
     /** Depletion in the evening, after any note. */
     public double depletion(int day) { return depletion[day]; }
 
-    /** Water held in the evening, 0 to 1. */
-    public double heldShare(int day) { return bed.heldShare(depletion[day]); }
+    /** Share of the available water held in the evening, 0 to 1. */
+    public double heldShare(int day) {
+        return bed.heldShare(depletion[day]);
+    }
 
     /** Rain that soaked in, roof water and watering. */
     public double gain(int day) { return gain[day]; }
 
-    /** What its plants and soil would use if they had enough. */
-    public double demand(int day) { return demand[day]; }
+    /** What the bed's own plants and soil would use if they had enough. */
+    public double demand(int day) {
+        return demand[day];
+    }
 
     /** What ran through below the roots. */
     public double drained(int day) { return drained[day]; }

@@ -65,8 +65,10 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         return bushes.stream().allMatch(bush -> bush.cuttings().isPresent());
     }
 
-    /** Whether any may be taken from. */
-    public boolean anyFit() { return bushes.stream().anyMatch(ParentBush::fit); }
+    /** Whether any bush may be taken from. */
+    public boolean anyFit() {
+        return bushes.stream().anyMatch(ParentBush::fit);
+    }
 
     private static ParentBush bush(PlantState plant, Function<PlantState, Optional<PruningCase>> cases, LotBook book,
             Course course, Season season) {

@@ -182,8 +182,10 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         return school.target(blank).total() == 0 && form.craft().equals("renewal") ? form.school() : school;
     }
 
-    /** How many stay; 0 where all go or none is told. */
-    public int toLeave() { return school.target(blank).total(); }
+    /** How many stems, canes or branches are to stay; 0 where all go, or no number is aimed at. */
+    public int toLeave() {
+        return school.target(blank).total();
+    }
 
     /** What to do with a plant whose stems or canes were not counted. */
     public String toDo() {

@@ -29,11 +29,15 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
         return new BedGround(bed, soil, roof(bed, data.surfaces(), remarks), remarks);
     }
 
-    /** At most to the bottom, m. */
-    public double rootDepthM(double wantedM) { return Math.min(wantedM, bottomM()); }
+    /** How deep roots go here, m: as deep as they would, or to the bottom of the ground. */
+    public double rootDepthM(double wantedM) {
+        return Math.min(wantedM, bottomM());
+    }
 
-    /** Whether roots would go deeper. */
-    public boolean isShallowerThan(double wantedM) { return bottomM() < wantedM; }
+    /** Whether the ground ends before the roots would. */
+    public boolean isShallowerThan(double wantedM) {
+        return bottomM() < wantedM;
+    }
 
     /** How deep the ground is, or the mix of a tub, m. */
     private double bottomM() {

@@ -61,8 +61,10 @@ public final class GardenWater {
                 : Optional.of("the rain of this climate is not known: give garden.json twelve monthly means of rainMm");
     }
 
-    /** What must be given before an account can be kept. */
-    public Optional<String> lacking() { return lacking; }
+    /** What must be given before an account can be kept; empty where nothing is lacking. */
+    public Optional<String> lacking() {
+        return lacking;
+    }
 
     public GardenState state() { return state; }
 

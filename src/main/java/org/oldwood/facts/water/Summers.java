@@ -89,8 +89,10 @@ public final class Summers {
 
     public Crop crop() { return crop; }
 
-    /** Whether they were measured; else it is one, in mean weather. */
-    public boolean measured() { return measured; }
+    /** Whether the summers were measured; else there is one, in mean weather. */
+    public boolean measured() {
+        return measured;
+    }
 
     /** The summers, oldest first. */
     public List<Season> seasons() { return seasons; }

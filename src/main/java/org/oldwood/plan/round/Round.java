@@ -75,8 +75,10 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return tasks.stream().mapToDouble(task -> task.minutes().orElse(0.0)).sum();
     }
 
-    /** Bushes and rows that it goes to, each once. */
-    public int bushes() { return bushes(true) + bushes(false); }
+    /** How many bushes and rows it goes to, each once; 0 where it is not about plants. */
+    public int bushes() {
+        return bushes(true) + bushes(false);
+    }
 
     /** How many rows of canes, or how many bushes. */
     private int bushes(boolean rows) {
@@ -90,8 +92,10 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return plants.values().stream().mapToInt(Integer::intValue).sum();
     }
 
-    /** What is left, or all of one that is finished. */
-    private List<Task> left() { return open() ? tasks : finished; }
+    /** What its title counts: what is left, or all of one that is finished. */
+    private List<Task> left() {
+        return open() ? tasks : finished;
+    }
 
     /** The names of the beds in which something is left, or of all where it is finished, in walking order. */
     public Set<String> beds() {

@@ -13,8 +13,10 @@ import java.util.OptionalDouble;
  */
 public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {
 
-    /** Whether both were measured. */
-    public boolean hasTemperatures() { return minC.isPresent() && maxC.isPresent(); }
+    /** Whether both temperatures were measured. */
+    public boolean hasTemperatures() {
+        return minC.isPresent() && maxC.isPresent();
+    }
 
     /** This day, and where it was not measured the other. */
     WeatherDay over(WeatherDay other) {

@@ -54,8 +54,10 @@ public final class WeatherMeans {
         return days.stream().flatMapToDouble(day -> value.apply(day).stream()).average().orElseThrow();
     }
 
-    /** In how many years every month has temperatures. */
-    public int years() { return min.years(); }
+    /** How many years every month of the year was measured in, temperatures only. */
+    public int years() {
+        return min.years();
+    }
 
     /** The mean year, where there are enough years. */
     public Optional<Climate> climate() {

@@ -22,8 +22,10 @@ public record RoundPage(String title, boolean month, List<String> facts, List<St
         List<Group> groups, List<String> looks, List<Card> cards, String undrawn, List<BedPlan> beds, List<String> buy,
         String next) {
 
-    /** The signs on the beds: craft and words. */
-    public Map<String, String> legend() { return BedPlan.legend(beds); }
+    /** What the signs on the beds stand for: craft and words. */
+    public Map<String, String> legend() {
+        return BedPlan.legend(beds);
+    }
 
     /** The first day of a month on the strip; {@code x} in per cent of its width. */
     public record Tick(String label, String x) {}

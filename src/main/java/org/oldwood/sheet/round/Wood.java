@@ -63,8 +63,10 @@ public record Wood(List<Age> ages, int each) {
         return Math.max(1, strokes(most, MOST));
     }
 
-    /** What is there is drawn. */
-    private static int strokes(int stems, int each) { return (stems + each - 1) / each; }
+    /** Rounded up: what is there is never drawn as nothing. */
+    private static int strokes(int stems, int each) {
+        return (stems + each - 1) / each;
+    }
 
     private static Age age(String label, int age, int total, int out, int each) {
         int all = strokes(total, each);

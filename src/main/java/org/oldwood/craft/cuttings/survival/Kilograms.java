@@ -9,8 +9,10 @@ import org.oldwood.craft.cuttings.PlantYield;
 public record Kilograms(Spread plants, PlantYield perPlant) {
     private static final int HALVINGS = 40;
 
-    /** Expected crop at the default yield, kg. */
-    public double mean() { return plants.mean() * perPlant.kg().is(); }
+    /** The expected crop at the default yield, kg. */
+    public double mean() {
+        return plants.mean() * perPlant.kg().is();
+    }
 
     /** The chance that {@code plants} plants bear {@code kg} or more. */
     public static double chance(int plants, PlantYield perPlant, double kg) {

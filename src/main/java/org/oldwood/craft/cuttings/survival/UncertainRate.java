@@ -30,13 +30,17 @@ public record UncertainRate(double lived, double died) {
 
     public double mean() { return lived / weight(); }
 
-    /** How many plants one would count to know the rate this well. */
-    public double weight() { return lived + died; }
+    /** The number of plants that would have to be counted to know the rate this well. */
+    public double weight() {
+        return lived + died;
+    }
 
     public boolean isCertain() { return died == 0; }
 
-    /** What plants of a lot share of a good or bad year. */
-    public double correlation() { return 1 / (weight() + 1); }
+    /** The correlation of two plants of one lot: what they share of a good or a bad year. */
+    public double correlation() {
+        return 1 / (weight() + 1);
+    }
 
     /** The rate after {@code outOf} plants were seen, of which {@code alive} lived. */
     public UncertainRate after(double alive, double outOf) {

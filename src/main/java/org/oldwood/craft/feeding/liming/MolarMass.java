@@ -22,6 +22,8 @@ public final class MolarMass {
 
     private MolarMass() {}
 
-    /** MgO that holds so much Mg, g. */
-    public static double mgoFromMg(double mg) { return mg * (MG + O) / MG; }
+    /** Grams of MgO that hold {@code mg} grams of magnesium. */
+    public static double mgoFromMg(double mg) {
+        return mg * (MG + O) / MG;
+    }
 }

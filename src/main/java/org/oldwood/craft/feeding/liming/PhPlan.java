@@ -29,8 +29,10 @@ public record PhPlan(Optional<String> refused, double gPerM2, List<Double> doses
         return dosesGrams.stream().map(each -> Portion.within(each, mostGrams)).toList();
     }
 
-    /** All portions, g. */
-    public double totalGrams() { return portions().stream().mapToDouble(it -> it).sum(); }
+    /** All portions together, g. */
+    public double totalGrams() {
+        return portions().stream().mapToDouble(it -> it).sum();
+    }
 
     /** {@code 12 months or more apart, each after a new test}. */
     public String apart() {

@@ -36,8 +36,10 @@ public final class Radiation {
         return (0.75 + 2e-5 * heightM) * ra;
     }
 
-    /** Net solar, over grass (equation 38). */
-    public static double netSolar(double solar) { return KEPT * solar; }
+    /** Net solar radiation over grass (equation 38). */
+    public static double netSolar(double solar) {
+        return KEPT * solar;
+    }
 
     /**
      * Net long-wave radiation lost (equation 39).
