@@ -93,10 +93,7 @@ final class SeasonClimate {
     private LocalDate chillTo() { return methods.chillLast(days.season()); }
 
     public ChillReport chill(Optional<ChillNeed> need) {
-        double days = ChronoUnit.DAYS.between(chillFrom(), chillTo());
-        double tooMany = methods.chill().meanDayPortions().is() * this.days.unmeasured(chillFrom(), chillTo()) / days;
-        double portions = Math.max(0, total(chillModel(PORTIONS)) - tooMany);
-        return new ChillReport(chillFrom(), chillTo(), portions, need.map(each -> beside(each)));
+        return new ChillReport(chillFrom(), chillTo(), total(chillModel(PORTIONS)), need.map(each -> beside(each)));
     }
 
     /** True where not even the least of what sources give for the crop is reached. */
@@ -110,6 +107,15 @@ final class SeasonClimate {
     }
 
     private double total(ChillModel model) {
-        return chill.computeIfAbsent(model.key(), key -> days.hourly(model.begin(), chillFrom(), chillTo()));
+        return chill.computeIfAbsent(model.key(), key -> {
+            double sum = days.hourly(model.begin(), chillFrom(), chillTo());
+            return key.equals(PORTIONS) ? Math.max(0, sum - tooMany()) : sum;
+        });
+    }
+
+    /** The portions too many that mean days give. */
+    private double tooMany() {
+        double all = ChronoUnit.DAYS.between(chillFrom(), chillTo());
+        return methods.chill().meanDayPortions().is() * days.unmeasured(chillFrom(), chillTo()) / all;
     }
 }

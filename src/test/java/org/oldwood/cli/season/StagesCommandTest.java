@@ -209,6 +209,23 @@ class StagesCommandTest {
         assertThat(run("stages", "gooseberry").out()).contains("of 100 years");
     }
 
+    /** One winter has one number of portions, also where a crop's own need is told in them. */
+    @Test
+    void a_need_in_portions_stands_beside_the_same_portions() throws IOException {
+        garden(52.2, "\"climate\": \"warsaw\",");
+        Files.createDirectories(folder.resolve("crops/haskap"));
+        Files.writeString(folder.resolve("crops/haskap/stages.json"),
+                Files.readString(Path.of("src/main/resources/org/oldwood/crops/haskap/stages.json")).replaceFirst(
+                        "\"frost\"",
+                        "\"chill\": {\"model\": \"dynamic\", \"need\": {\"is\": 40, \"unit\": \"portions\","
+                                + " \"source\": \"memory\", \"seen\": \"memory\"}}, \"frost\""));
+
+        String json = run("stages", "haskap", "--json").out();
+
+        assertThat(json.replaceFirst("(?s).*\"portions\": ([0-9.]+).*", "$1")).matches("[0-9.]+")
+                .isEqualTo(json.replaceFirst("(?s).*\"given\": ([0-9.]+).*", "$1"));
+    }
+
     private static LocalDate date(String json, String before) {
         assertThat(json).contains(before);
         int at = json.indexOf(before) + before.length();
