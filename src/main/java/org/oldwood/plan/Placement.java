@@ -199,9 +199,8 @@ final class Placement {
     }
 
     private static boolean isFrozen(Situation.World world, Rule rule, LocalDate day) {
-        return world.stages().climate().filter(
-                climate -> rule.openGround() && climate.freezesGround(day) || rule.notInFrost() && climate.freezes(day))
-                .isPresent();
+        return world.stages().climate().filter(climate -> (rule.openGround() && climate.freezesGround(day))
+                || (rule.notInFrost() && climate.freezes(day))).isPresent();
     }
 
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {

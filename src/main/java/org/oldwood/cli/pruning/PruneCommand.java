@@ -205,8 +205,9 @@ public final class PruneCommand extends GardenCommand {
                 .filter(plant -> plant.gone().isEmpty() && chosen(plant))
                 .collect(Collectors.partitioningBy(plant -> Pruning.read(folder.crops().get(plant.plant().crop()))
                         .flatMap(it -> it.form(plant.plant().form())).isPresent()));
-        byKnown.get(false).forEach(plant -> tell("No pruning figures are known for " + plant.plant().id()));
-        List<PlantState> plants = byKnown.get(true);
+        byKnown.getOrDefault(false, List.of())
+                .forEach(plant -> tell("No pruning figures are known for " + plant.plant().id()));
+        List<PlantState> plants = byKnown.getOrDefault(true, List.of());
         if (plants.isEmpty()) { throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden"); }
         state.questions().forEach(question -> tell("Question: " + question));
         wrongChoices(folder, state);

@@ -104,8 +104,8 @@ public final class StagesCommand extends GardenCommand {
         String words = stages.climate()
                 .map(each -> date.words().replace(", on the climate of " + each.climate().name(), ""))
                 .orElse(date.words());
-        String how = words.split("; ")[0];
-        return Stream.of(words.split("; ")).filter(part -> told.add(part) || part.equals(how))
+        List<String> parts = List.of(words.split("; ", -1));
+        return parts.stream().filter(part -> told.add(part) || part.equals(parts.get(0)))
                 .collect(Collectors.joining("; "));
     }
 
