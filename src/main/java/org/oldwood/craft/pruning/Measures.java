@@ -7,20 +7,21 @@ import org.oldwood.crop.Figure;
 public final class Measures {
     private Measures() {}
 
-    /** {@code 2 buds (1 to 3)}; shares as {@code a quarter}. */
+    /** {@code 2 buds (1 to 3)}; {@code 38 cm (30 to 46 cm)}, as a text may be put into inches; {@code a quarter}. */
     public static String inWords(Figure figure) {
         if (figure.unit().equals("share")) {
-            return share(figure.is()) + range(figure, Measures::share) + figure.seen().beside();
+            return share(figure.is()) + range(figure, Measures::share, "") + figure.seen().beside();
         }
         boolean one = figure.is() == 1 && figure.unit().endsWith("s");
         String words = figure.plain();
-        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, Measures::number)
+        String unit = figure.unit().matches("1|.*s") ? "" : " " + figure.unit();
+        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, Measures::number, unit)
                 + figure.seen().beside();
     }
 
-    private static String range(Figure figure, DoubleFunction<String> word) {
+    private static String range(Figure figure, DoubleFunction<String> word, String unit) {
         return figure.low() == figure.high() ? ""
-                : " (%s to %s)".formatted(word.apply(figure.low()), word.apply(figure.high()));
+                : " (%s to %s%s)".formatted(word.apply(figure.low()), word.apply(figure.high()), unit);
     }
 
     /** A number without a needless decimal point. */

@@ -46,7 +46,7 @@ public final class CropAdvisor extends Advisor {
         Set<String> sources = new LinkedHashSet<>();
         forms.forEach(form -> sources.addAll(sources(form, yield.get())));
         String words = is == 0 ? "no crop to speak of yet"
-                : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + ")";
+                : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + " kg)";
         return Optional.of(Amount.of(is, "kg", words, arithmetic, List.copyOf(sources)).withLines(lines(s)));
     }
 
@@ -71,8 +71,8 @@ public final class CropAdvisor extends Advisor {
         int year = plant.plant().seasonsOld(s.season());
         double parts = parts(plant, crop, mature);
         Optional<Range> wood = wood(plant, crop, yield, s);
-        String arithmetic = ": %s when mature (%s to %s) x %s %% in its season %s x %s x %s".formatted(mature.inWords(),
-                kg(mature.low()), kg(mature.high()),
+        String arithmetic = ": %s when mature (%s to %s %s) x %s %% in its season %s x %s x %s".formatted(
+                mature.inWords(), kg(mature.low()), kg(mature.high()), mature.unit(),
                 Math.round(100 * yield.series(form).map(it -> it.share(year)).orElse(0.0)), year,
                 wood.map(WoodCrop::banded)
                         .map(it -> "%s to %s %% for its wood, by weights that are assumed"

@@ -36,10 +36,10 @@ class CropAdvisorTest {
         Amount amount = crop("bc", "2026-11-25");
 
         assertThat(amount.value()).isCloseTo(4 * 3.5, within(1e-9));
-        assertThat(amount.words()).isEqualTo("14 kg expected over the season (6 to 20)");
+        assertThat(amount.words()).isEqualTo("14 kg expected over the season (6 to 20 kg)");
         assertThat(amount.sources()).contains("informed-farmers-blackcurrants", "danish-blackcurrant");
         assertThat(amount.arithmetic())
-                .containsExactly("bc: 3.5 kg/bush (computed) when mature (1.5 to 5) x 100 % in its season 6"
+                .containsExactly("bc: 3.5 kg/bush (computed) when mature (1.5 to 5 kg/bush) x 100 % in its season 6"
                         + " x 100 % for its wood, which was not counted x 4");
     }
 

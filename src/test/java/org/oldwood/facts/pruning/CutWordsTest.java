@@ -81,6 +81,7 @@ class CutWordsTest {
         assertThat(Measures.inWords(figure(2, 1, 3, "buds"))).isEqualTo("2 buds (1 to 3)");
         assertThat(Measures.inWords(figure(1, 1, 3, "buds"))).isEqualTo("1 bud (1 to 3)");
         assertThat(Measures.inWords(figure(1, 1, 1, "cm"))).isEqualTo("1 cm");
+        assertThat(Measures.inWords(figure(38, 30, 46, "cm"))).isEqualTo("38 cm (30 to 46 cm)");
         assertThat(Measures.inWords(figure(1.5, 1.5, 1.5, "m"))).isEqualTo("1.5 m");
         assertThat(Measures.inWords(figure(0.5, 0.33, 0.5, "share"))).isEqualTo("half (a third to half)");
         assertThat(Measures.share(0.25)).isEqualTo("a quarter");
