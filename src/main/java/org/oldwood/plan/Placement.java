@@ -122,7 +122,7 @@ final class Placement {
         }
         if (isFrozen(world, task.rule(), apartDay.get())) {
             notices.add(
-                    "%s: by the climate's means all is frozen until its time ends on %s; do it on the first day of thaw."
+                    "%s: by the climate's means frost holds until its time ends on %s; do it on the first day of thaw."
                             .formatted(task.title(), task.window().last()));
         }
         remember(task, apartDay.get());

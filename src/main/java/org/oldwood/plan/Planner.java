@@ -224,7 +224,7 @@ public final class Planner {
 
     private Reason late(Rule rule, Window window, Window later) {
         String past = window.last().isBefore(world.today()) ? "its time was until %s and it is not noted as done"
-                : "by the climate's means all is frozen until its time ends on %s";
+                : "by the climate's means frost holds until its time ends on %s";
         String words = (past + "; it is still good until %s. %s").formatted(window.last(), later.last(),
                 rule.ifMissed().words());
         return new Reason(true, words.strip(), List.of());

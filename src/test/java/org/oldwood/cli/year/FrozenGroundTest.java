@@ -63,7 +63,7 @@ class FrozenGroundTest {
         assertThat(soilTest("2027-01-10")).isBetween("2027-03-25", "2027-04-10");
         assertThat(Cli.in(folder).run("tasks", "--today=2027-01-10").err()).doesNotContain("frozen");
         assertThat(Cli.in(folder).run("why", "soil-test@a@2027", "--today=2027-01-10").out().replaceAll("\\s+", " "))
-                .contains("all is frozen until its time ends on 2027-02-15; it is still good until 2027-10-31");
+                .contains("frost holds until its time ends on 2027-02-15; it is still good until 2027-10-31");
     }
 
     /** It is neither possible today nor tomorrow, and the calendar says from when on it is. */
@@ -94,6 +94,6 @@ class FrozenGroundTest {
                 {"id":"e2","date":"2026-06-15","entry":"soil-test","bed":"a","ph":5.2}
                 """, java.nio.file.StandardOpenOption.APPEND);
         assertThat(Cli.in(folder).run("tasks", "--today=2027-01-10").err().replaceAll("\\s+", " "))
-                .contains("Lime a: by the climate's means all is frozen until its time ends on 2027-02-15");
+                .contains("Lime a: by the climate's means frost holds until its time ends on 2027-02-15");
     }
 }
