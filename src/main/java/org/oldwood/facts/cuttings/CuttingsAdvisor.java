@@ -117,7 +117,9 @@ public final class CuttingsAdvisor extends Advisor {
         return Fact
                 .yes(off,
                         "in season %s after planting; flowers come off in %s for plants %s".formatted(age,
-                                seasons.map(it -> "the first " + it.inWords()).orElse("none"), cut.words()))
+                                seasons.map(it -> "the first " + it.inWords().replaceFirst("^1 seasons", "season"))
+                                        .orElse("none"),
+                                cut.words()))
                 .from(seasons.map(Figure::sources).orElse(List.of()));
     }
 }
