@@ -139,8 +139,8 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         }
         if (since > 0) { words.add("Given and not tested since, as %s: %s g/m².".formatted(as, Words.amount(since))); }
         if (Math.round(working) > 0) {
-            words.add("Still working when tested, as %s: %s g/m²; %s works over %s, here in proportion.".formatted(as,
-                    Words.amount(working), name, worksOver.inWords()));
+            words.add("Still working when tested, as %s: %s g/m²; %s is taken to work over %s, in proportion."
+                    .formatted(as, Words.amount(working), name, worksOver.inWords()));
         }
         return new NotShown(since, working, misleads, words);
     }
