@@ -38,8 +38,9 @@ public final class Training {
         // and without a climate of its own
         Path garden = Path.of(arguments[0], "garden.json");
         Files.writeString(garden, Files.readString(garden).replaceFirst("\"climate\": *\"[^\"]*\", *", ""));
-        Main.run(dated(List.of("check"), arguments[1]), quiet);
-        Main.run(dated(List.of("calendar"), arguments[1]), quiet);
+        for (String command : List.of("check", "calendar", "stages")) {
+            Main.run(dated(List.of(command), arguments[1]), quiet);
+        }
     }
 
     private static List<String> dated(List<String> command, String today) {

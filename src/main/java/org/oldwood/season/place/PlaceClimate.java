@@ -1,9 +1,8 @@
 package org.oldwood.season.place;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
@@ -72,10 +71,16 @@ public final class PlaceClimate {
     }
 
     private double[] shares(List<Near> from) {
-        double[] weights = from.stream().mapToDouble(each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
-                .toArray();
-        double all = Arrays.stream(weights).reduce(0, Double::sum);
-        return Arrays.stream(weights).map(weight -> weight / all).toArray();
+        double[] shares = new double[from.size()];
+        double all = 0;
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = 1 / (from.get(i).apart() * from.get(i).apart() + methods.soften().is());
+            all += shares[i];
+        }
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] /= all;
+        }
+        return shares;
     }
 
     /** Means of the days' greatest temperature, °C. */
@@ -99,7 +104,9 @@ public final class PlaceClimate {
         List<Near> from = near(Station.Column.DEW_POINT);
         double[] dew = blend(from, shares(from), Station.Column.DEW_POINT, Optional.of(methods.dewPoint()));
         Months mean = maximum().mean(minimum());
-        Arrays.setAll(dew, month -> Math.min(dew[month], mean.in(month + 1)));
+        for (int month = 0; month < dew.length; month++) {
+            dew[month] = Math.min(dew[month], mean.in(month + 1));
+        }
         return Months.of(dew);
     }
 
@@ -127,8 +134,10 @@ public final class PlaceClimate {
         double[] year = station.year(column);
         double shift = slope.map(by -> by.perKm().is() * (station.heightM() - spot.heightM()) / 1000
                 + by.perDegree().is() * (Math.abs(station.latitude()) - Math.abs(spot.latitude()))).orElse(0.0);
-        return Arrays.stream(year).map(is -> column == Station.Column.SUN ? Math.min(95, Math.max(3, is)) : is + shift)
-                .toArray();
+        for (int month = 0; month < year.length; month++) {
+            year[month] = column == Station.Column.SUN ? Math.min(95, Math.max(3, year[month])) : year[month] + shift;
+        }
+        return year;
     }
 
     /** Standard error of the spring mean, °C. */
@@ -153,14 +162,20 @@ public final class PlaceClimate {
     /** Mean of March to May in the north, of September to November in the south. */
     private double spring(double[] maximum, double[] minimum) {
         int first = spot.latitude() >= 0 ? 2 : 8;
-        return IntStream.range(first, first + 3).mapToDouble(month -> (maximum[month] + minimum[month]) / 2).reduce(0,
-                Double::sum) / 3;
+        double sum = 0;
+        for (int month = first; month < first + 3; month++) {
+            sum += (maximum[month] + minimum[month]) / 2;
+        }
+        return sum / 3;
     }
 
     /** The stations that count most: {@code Crosby 14 km, Shawbury 62 km, 78 m lower}. */
     public String from() {
-        return IntStream.range(0, near.size()).filter(i -> i == 0 || shares[i] >= NAMED_SHARE).limit(MOST_NAMED)
-                .mapToObj(i -> words(near.get(i))).collect(Collectors.joining(", "));
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < near.size() && words.size() < MOST_NAMED; i++) {
+            if (words.isEmpty() || shares[i] >= NAMED_SHARE) { words.add(words(near.get(i))); }
+        }
+        return String.join(", ", words);
     }
 
     private String words(Near each) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -82,10 +83,16 @@ final class Stations {
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
         for (double band = FIRST_BAND;; band *= 2) {
             double degrees = band;
-            List<Near> found = read.computeIfAbsent(spot + " " + band, any -> within(spot, degrees)).stream()
-                    .filter(each -> each.latitude() * spot.latitude() >= 0).map(each -> near(each, spot, kmPerMetre))
-                    .filter(seen -> seen.km() >= leaveOutKm).sorted(Comparator.comparingDouble(Near::apart))
-                    .filter(seen -> wanted.test(seen.station())).limit(count).toList();
+            List<Near> all = new ArrayList<>();
+            for (Station each : read.computeIfAbsent(spot + " " + band, any -> within(spot, degrees))) {
+                Near seen = near(each, spot, kmPerMetre);
+                if (each.latitude() * spot.latitude() >= 0 && seen.km() >= leaveOutKm) { all.add(seen); }
+            }
+            all.sort(Comparator.comparingDouble(Near::apart));
+            List<Near> found = new ArrayList<>();
+            for (int i = 0; i < all.size() && found.size() < count; i++) {
+                if (wanted.test(all.get(i).station())) { found.add(all.get(i)); }
+            }
             boolean enough = found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
             if (enough || band > 180) { return found; }
         }
