@@ -54,10 +54,7 @@ class WintersTest {
     @ValueSource(doubles = {0, 6, 10, 12})
     void the_mean_winter_gives_the_mean_of_the_winters(double warmerC) throws IOException {
         List<WeatherDay> all = winters(warmerC);
-        Climate year = Climate.bundled("yakima", Documents.bundled());
-        Climate mean = new Climate("mean", Optional.of(LATITUDE),
-                months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
-                months(year.meanMinC(), all, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
+        Climate mean = mean(all, warmerC);
         GardenClimate climate = new GardenClimate(LATITUDE, mean, Weather.none(), Documents.bundled());
         Weather winters = Weather.of(all);
 
@@ -74,10 +71,7 @@ class WintersTest {
     @ValueSource(doubles = {0, 3, 6, 9, 12})
     void the_mean_winter_gives_the_mean_portions(double warmerC) throws IOException {
         List<WeatherDay> all = winters(warmerC);
-        Climate year = Climate.bundled("yakima", Documents.bundled());
-        Climate mean = new Climate("mean", Optional.of(LATITUDE),
-                months(year.meanMaxC(), all, WeatherDay::maxC, warmerC),
-                months(year.meanMinC(), all, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
+        Climate mean = mean(all, warmerC);
         double sum = 0;
         for (int winter = 1973; winter < 2023; winter++) {
             Days days = new Days(LocalDate.of(winter, 10, 1), LocalDate.of(winter + 1, 2, 28));
@@ -109,6 +103,12 @@ class WintersTest {
                         OptionalDouble.of(Double.parseDouble(cell[1]) + warmerC),
                         OptionalDouble.of(Double.parseDouble(cell[2]) + warmerC), OptionalDouble.empty()))
                 .toList();
+    }
+
+    private static Climate mean(List<WeatherDay> winters, double warmerC) {
+        Climate year = Climate.bundled("yakima", Documents.bundled());
+        return new Climate("mean", Optional.of(LATITUDE), months(year.meanMaxC(), winters, WeatherDay::maxC, warmerC),
+                months(year.meanMinC(), winters, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
     }
 
     private static Months months(Months year, List<WeatherDay> days, Function<WeatherDay, OptionalDouble> of,
