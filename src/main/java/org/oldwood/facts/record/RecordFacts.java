@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
@@ -27,6 +28,7 @@ public final class RecordFacts extends Advisor {
         knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
         knows("this-season", RecordFacts::thisSeason);
         knows("task-skipped", (of, s) -> skipped(of.orElse(""), s));
+        knows("seasons-since-noted", (of, s) -> sinceNoted(of.orElse(""), s));
         knows("crops-in-bed", s -> cropsInBed(s));
         knows("ph", s -> lastField(s, EntryKind.SOIL_TEST, "ph"));
         knows("moisture", s -> lastField(s, EntryKind.MOISTURE, "feel"));
@@ -100,6 +102,16 @@ public final class RecordFacts extends Advisor {
         return noted.stream().filter(entry -> whole).reduce((a, b) -> b)
                 .map(last -> Fact.yes(true, "%s was skipped on %s".formatted(rule, last.date())))
                 .orElseGet(() -> Fact.yes(false, "%s is not noted as skipped".formatted(rule)));
+    }
+
+    /** The seasons since the subject's task of a rule was last noted, done or skipped, in one before this. */
+    private static Fact sinceNoted(String rule, Situation s) {
+        int age = s.subject().plants().stream().mapToInt(plant -> plant.plant().seasonsOld(s.season())).max().orElse(0);
+        return IntStream.rangeClosed(1, age).boxed().filter(ago -> s.world().state().finished()
+                .containsKey(new Situation(s.world(), s.subject(), s.season().plus(-ago), s.day()).task(rule)))
+                .findFirst()
+                .map(ago -> Fact.number(ago, "%s was noted %s ago".formatted(rule, Words.count(ago, "season", "seasons"))))
+                .orElseGet(() -> Fact.unknown("%s is not noted for a season before".formatted(rule)));
     }
 
     /** What the last entry of a kind says that has a number or a word under the key. */
