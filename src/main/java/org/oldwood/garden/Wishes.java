@@ -15,7 +15,7 @@ import org.oldwood.words.Wording;
 /**
  * What the grower wants of the program; a beginner need not say anything.
  *
- * @param never kinds of rounds that are never wanted, by id
+ * @param never kinds of rounds, or rules, that are never wanted, by id
  * @param aheadDays how many days ahead work is told as due, today included
  * @param alarm when a calendar rings on a day with work; empty for never
  * @param morePlants whether to be told how to raise more plants

@@ -14,7 +14,8 @@ class ReplaceOrKeepTest {
     }
 
     @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({"north, skipped, 2027, 2027-01-10", "north, done, 2027, 2027-01-10", "south, skipped, 2026-27, 2026-07-10"})
+    @CsvSource({"north, skipped, 2027, 2027-01-10", "north, done, 2027, 2027-01-10",
+            "south, skipped, 2026-27, 2026-07-10"})
     void a_bush_that_is_kept_is_asked_about_again_after_five_seasons(String half, String noted, String season,
             String day) {
         SmallGarden garden = (half.equals("north") ? SmallGarden.north() : SmallGarden.south()).note("1995-12-10",

@@ -11,6 +11,7 @@ import org.oldwood.craft.water.Soils;
 import org.oldwood.craft.water.Surfaces;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.Rules;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.Climate;
@@ -32,12 +33,13 @@ record KnownNames(Documents documents, Problems problems) {
         return ids;
     }
 
-    /** Adds a problem for each entry that names a material which is not known. */
+    /** Adds a problem for each entry that names a material or a kind of round which is not known. */
     void check(List<Entry> entries) {
         Set<String> ids = materials();
         for (Entry entry : entries) {
             entry.kind().fields().stream().filter(field -> field.type() == EntryField.Holds.MATERIAL)
                     .forEach(field -> material(Stream.ofNullable(entry.values().get(field.key())), ids));
+            if (entry.kind() == EntryKind.NEVER) { never(Stream.ofNullable(entry.values().get("kind"))); }
         }
     }
 
@@ -49,13 +51,16 @@ record KnownNames(Documents documents, Problems problems) {
     void check(Json garden) {
         material(member(garden, "materials").flatMap(KnownNames::within), materials());
         member(garden, "climate").forEach(climate -> Climate.of(climate, documents, problems));
-        Stream<Json> never = member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
-        known(never, () -> Stream.concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream())
-                .toList(), NOT.formatted("kind of round"), "kind");
+        never(member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within));
         known(inBeds(garden, bed -> member(bed, "texture")), () -> Soils.read(documents).ids(),
                 NOT.formatted("soil texture"), "texture");
         known(inBeds(garden, bed -> member(bed, "roof").flatMap(it -> member(it, "surface"))),
                 () -> Surfaces.read(documents).ids(), NOT.formatted("roof covering"), "surface");
+    }
+
+    private void never(Stream<Json> names) {
+        known(names, () -> Stream.concat(Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream())
+                .toList(), NOT.formatted("kind of round"), "kind");
     }
 
     private static Stream<Json> inBeds(Json garden, Function<Json, Stream<Json>> named) {

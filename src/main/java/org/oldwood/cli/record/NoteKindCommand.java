@@ -149,14 +149,16 @@ final class NoteKindCommand extends GardenCommand {
         return new Json.Num(PLACE.at("days"), days, Long.toString(days));
     }
 
-    /** The kind of round that is never wanted, by its name or by the number of such a round. */
+    /** The kind of round, or the rule, that is never wanted, by its name or by the number of such a round. */
     private void takeKind(Map<String, Json> values) throws IOException {
         String named = values.get("kind") instanceof Json.Text text ? text.value() : "";
         Rounds rounds = Rounds.read(folder().documents());
         GardenPlan planned = GardenPlan.of(this, folder());
         String id = ShownList.find(this, rounds.of(planned.plan(), planned.state()), named)
                 .map(round -> round.kind().id()).orElse(named);
-        if (!rounds.kinds().contains(id)) { throw noSuch("kind of round", id, List.copyOf(rounds.kinds())); }
+        if (!rounds.kinds().contains(id) && planned.planner().rules().find(id).isEmpty()) {
+            throw noSuch("kind of round", id, List.copyOf(rounds.kinds()));
+        }
         values.put("kind", new Json.Text(PLACE.at("kind"), id));
     }
 

@@ -104,14 +104,16 @@ public final class RecordFacts extends Advisor {
                 .orElseGet(() -> Fact.yes(false, "%s is not noted as skipped".formatted(rule)));
     }
 
-    /** The seasons since the subject's task of a rule was last noted, done or skipped, in one before this. */
+    /** The seasons since the subject's task of a rule was last noted, done or skipped, in one before this; all its seasons where none was. */
     private static Fact sinceNoted(String rule, Situation s) {
         int age = s.subject().plants().stream().mapToInt(plant -> plant.plant().seasonsOld(s.season())).max().orElse(0);
-        return IntStream.rangeClosed(1, age).boxed().filter(ago -> s.world().state().finished()
-                .containsKey(new Situation(s.world(), s.subject(), s.season().plus(-ago), s.day()).task(rule)))
+        return IntStream.rangeClosed(1, age).boxed()
+                .filter(ago -> s.world().state().finished()
+                        .containsKey(new Situation(s.world(), s.subject(), s.season().plus(-ago), s.day()).task(rule)))
                 .findFirst()
-                .map(ago -> Fact.number(ago, "%s was noted %s ago".formatted(rule, Words.count(ago, "season", "seasons"))))
-                .orElseGet(() -> Fact.unknown("%s is not noted for a season before".formatted(rule)));
+                .map(ago -> Fact.number(ago,
+                        "%s was noted %s ago".formatted(rule, Words.count(ago, "season", "seasons"))))
+                .orElseGet(() -> Fact.number(age, "%s was noted in no season before".formatted(rule)));
     }
 
     /** What the last entry of a kind says that has a number or a word under the key. */

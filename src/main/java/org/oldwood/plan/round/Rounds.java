@@ -47,8 +47,15 @@ public final class Rounds {
         return byRule.values().stream().map(RoundKind::id).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** All rounds of a plan, those with nothing left to do too, by day, then by id. */
+    /**
+     * All rounds of a plan, those with nothing left to do too, by day, then by id. A rule that is never wanted, though
+     * its kind of round is, makes one for itself.
+     */
     public List<Round> of(Plan plan, GardenState state) {
+        Set<String> never = state.wishes().never();
+        plan.tasks().stream().map(Task::rule).filter(rule -> never.contains(rule.id()))
+                .filter(rule -> !never.contains(kind(rule).id()))
+                .forEach(rule -> byRule.put(rule.id(), RoundKind.alone(rule)));
         Map<String, List<Task>> together = plan.tasks().stream().collect(Collectors.groupingBy(
                 task -> kind(task.rule()).round(task, state.date()), LinkedHashMap::new, Collectors.toList()));
         List<Round> wanted = new ArrayList<>();

@@ -113,6 +113,20 @@ class NowCommandTest {
     }
 
     @Test
+    void a_rule_that_is_never_wanted_leaves_its_round() throws IOException {
+        start("52,-2", "--today=2026-11-26");
+        String day = "--today=2026-11-28";
+        assertThat(ok("tasks", "cut", day)).contains("Count, cut and clear blackcurrants");
+
+        ok("note", "never", "clear-prunings", day);
+
+        assertThat(ok("tasks", day)).contains("Count and cut blackcurrants", "not asked for: clear-prunings, strike");
+        Path file = folder.resolve("g/journal.jsonl");
+        Files.writeString(file, Files.readString(file).replace("clear-prunings", "clear-pruning"));
+        assertThat(run("check", day).err()).contains("is not a kind of round that is known: \"clear-pruning\"");
+    }
+
+    @Test
     void other_words_for_when_are_understood_or_told() {
         start("52,-2", "--today=2026-11-26");
         String day = "--today=2026-11-28";
