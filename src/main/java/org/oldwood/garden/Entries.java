@@ -9,13 +9,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** Looks things up in lists of entries, oldest first. */
 public final class Entries {
     /** Ends the cause of a taking back that goes with the entry after it, and is taken back together with that. */
     public static final String WITH_NEXT = "the entry after it";
 
+    private static final Pattern LATER_OF_MANY = Pattern.compile("(e-[0-9a-f]{12})-[0-9]+");
+
     private Entries() {}
+
+    /** The id of the first of those that an entry was noted at once with; of one noted alone, or long ago, its own. */
+    public static String act(String id) {
+        return LATER_OF_MANY.matcher(id).replaceFirst("$1");
+    }
+
+    /** The id of one of several noted at once: the {@code number}th, from 1. */
+    public static String inAct(String first, int number) {
+        return number == 1 ? first : first + "-" + number;
+    }
 
     /** The ids of entries that count no more: taken back, by the journal or now, or booked with one that was. */
     public static Set<String> withdrawn(List<Entry> journal, Set<String> now) {

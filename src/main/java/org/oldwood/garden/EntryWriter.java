@@ -14,7 +14,7 @@ import org.oldwood.store.Place;
 /**
  * Makes journal entries to be written. An entry's id is {@code e-} and the first 12 hexadecimal digits of SHA-256 over
  * the id before it and its own content, so that the same notes in the same order have the same ids, and the same note
- * twice has two.
+ * twice has two. Of those noted at once it goes over the content of all; the second has {@code -2} behind it, and so on.
  */
 public final class EntryWriter {
     private static final int ID_DIGITS = 12;
@@ -22,21 +22,20 @@ public final class EntryWriter {
     private EntryWriter() {}
 
     /**
-     * The JSON object of a new entry, with its id; not yet checked.
+     * The JSON object of an entry; not yet checked.
      *
-     * @param previousId the id of the entry before it; empty for the first
      * @param values what it says, by key, in any order; {@code note} may be among them
      */
-    public static Json.Obj entry(String previousId, LocalDate date, EntryKind kind, Map<String, Json> values,
-            Place place) {
-        Json.Obj content = content(date, kind, values, place);
-        return withId(id(previousId, JsonText.line(content)), content, place);
+    public static Json.Obj entry(String id, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        Map<String, Json> members = new LinkedHashMap<>();
+        members.put("id", new Json.Text(place.at("id"), id));
+        members.putAll(content(date, kind, values, place).members());
+        return new Json.Obj(place, members);
     }
 
-    /** The JSON object of an entry that has its id already. */
-    public static Json.Obj entryWithId(String id, LocalDate date, EntryKind kind, Map<String, Json> values,
-            Place place) {
-        return withId(id, content(date, kind, values, place), place);
+    /** What an entry without its id says, as the journal has it; ids are made from it. */
+    public static String line(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        return JsonText.line(content(date, kind, values, place));
     }
 
     /** Whether a text could be an entry's id. */
@@ -64,20 +63,19 @@ public final class EntryWriter {
         return new Json.Obj(place, content);
     }
 
-    private static Json.Obj withId(String id, Json.Obj content, Place place) {
-        Map<String, Json> members = new LinkedHashMap<>();
-        members.put("id", new Json.Text(place.at("id"), id));
-        members.putAll(content.members());
-        return new Json.Obj(place, members);
-    }
-
     /** The id of an entry's object made here. */
     public static String idOf(Json.Obj entry) {
         if (entry.members().get("id") instanceof Json.Text id) { return id.value(); }
         throw new IllegalArgumentException("an entry without an id: " + JsonText.line(entry));
     }
 
-    private static String id(String before, String content) {
+    /**
+     * The id of the first of some entries noted at once.
+     *
+     * @param before the id of the entry before it, empty for none
+     * @param content what they say, a {@link #line} each
+     */
+    public static String id(String before, String content) {
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             sha.update(before.getBytes(StandardCharsets.UTF_8));

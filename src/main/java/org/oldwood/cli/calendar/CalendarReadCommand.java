@@ -149,9 +149,9 @@ final class CalendarReadCommand extends GardenCommand {
             tell("Nothing was noted. Add --yes to note it all.");
             return;
         }
-        new Noting(this, new Problems()).note(() -> {
+        new Noting(this, new Problems()).noteActs(() -> {
             Ticking ticking = new Ticking(this);
-            return chosen.stream().flatMap(one -> drafts(one, calendar, ticking).stream()).toList();
+            return chosen.stream().map(one -> drafts(one, calendar, ticking)).toList();
         });
     }
 

@@ -104,9 +104,8 @@ final class NewGarden {
             values.put("bushes", number(Integer.toString(planting.number())));
         }
         if (planting.planted().isEmpty()) { values.put("about", text("year")); }
-        Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
-        previousId = EntryWriter.idOf(entry);
-        journal.add(JsonText.line(entry));
+        previousId = EntryWriter.id(previousId, EntryWriter.line(planted, EntryKind.PLANTED, values, PLACE));
+        journal.add(JsonText.line(EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE)));
     }
 
     private static Json text(String value) { return new Json.Text(PLACE, value); }

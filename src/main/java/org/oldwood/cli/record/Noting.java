@@ -68,8 +68,13 @@ public final class Noting {
         return this;
     }
 
-    /** The drafts are asked for once the garden has been read. */
+    /** The drafts are asked for once the garden has been read; they are one act, which one undo takes back. */
     public void note(Supplier<List<Draft>> drafts) throws IOException {
+        noteActs(() -> List.of(drafts.get()));
+    }
+
+    /** The same of several acts. */
+    public void noteActs(Supplier<List<List<Draft>>> acts) throws IOException {
         if (!Files.isRegularFile(command.gardenPath().resolve(GardenFolder.GARDEN_FILE))) { command.folder(); }
         Journal journal = new Journal(command.gardenPath().resolve(GardenFolder.JOURNAL_FILE));
         try (Journal.Writing writing = journal.begin()) {
@@ -79,7 +84,7 @@ public final class Noting {
                 command.tell("noted already, as " + first.get());
                 return;
             }
-            read(folder, drafts.get());
+            acts.get().forEach(drafts -> read(folder, drafts));
             check(folder);
             writing.append(objects.stream().map(JsonText::line).toList());
             report(folder);
@@ -89,22 +94,25 @@ public final class Noting {
     private void read(GardenFolder folder, List<Draft> drafts) {
         List<Entry> before = folder.journal();
         Map<String, Entry> known = before.stream().collect(Collectors.toMap(Entry::id, entry -> entry, (a, b) -> a));
-        String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
-        String tick = "";
+        String previous = !objects.isEmpty() ? EntryWriter.idOf(objects.get(objects.size() - 1))
+                : before.isEmpty() ? "" : before.get(before.size() - 1).id();
+        List<Draft> fresh = new ArrayList<>();
         for (Draft draft : drafts) {
-            Optional<Entry> same = draft.id().map(known::get);
-            if (same.isPresent()) {
-                mustAgree(draft, same.get());
-                continue;
-            }
-            String last = previous;
+            draft.id().map(known::get).ifPresentOrElse(same -> mustAgree(draft, same), () -> fresh.add(draft));
+        }
+        String content = fresh.stream()
+                .map(draft -> EntryWriter.line(draft.date(), draft.kind(), draft.values(), draft.place()))
+                .collect(Collectors.joining("\n"));
+        String act = key.map(sent -> EntryWriter.idOfKey(sent + "/0")).orElse(EntryWriter.id(previous, content));
+        String tick = "";
+        int number = 0;
+        for (Draft draft : fresh) {
             Map<String, Json> values = new LinkedHashMap<>(draft.values());
             if (draft.booked()) { values.put("tick", new Json.Text(draft.place().at("tick"), tick)); }
-            Json.Obj object = draft.id().or(() -> key.map(sent -> EntryWriter.idOfKey(sent + "/" + objects.size())))
-                    .map(id -> EntryWriter.entryWithId(id, draft.date(), draft.kind(), values, draft.place()))
-                    .orElseGet(() -> EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
-            previous = EntryWriter.idOf(object);
-            tick = draft.booked() ? tick : previous;
+            number += draft.id().isPresent() ? 0 : 1;
+            String id = draft.id().orElse(Entries.inAct(act, number));
+            tick = draft.booked() ? tick : id;
+            Json.Obj object = EntryWriter.entry(id, draft.date(), draft.kind(), values, draft.place());
             objects.add(object);
             sure |= draft.id().isPresent();
             EntryReader.read(object, problems).ifPresent(entries::add);
@@ -207,11 +215,12 @@ public final class Noting {
         String booked = ticks == entries.size() ? "" : ", and %s with %s,".formatted(entries.size() - ticks, them);
         String noted = entries.size() == 1 ? "noted in"
                 : "%s%s noted in".formatted(Words.count(ticks, "entry", "entries"), booked);
+        List<String> acts = entries.stream().map(entry -> Entries.act(entry.id())).distinct().toList();
         String back = isUndone
-                ? "; oldwood undo %s undoes that".formatted(
-                        entries.stream().filter(entry -> !entry.text("cause").orElse("").endsWith(Entries.WITH_NEXT))
-                                .map(Entry::id).collect(Collectors.joining(" ")))
-                : entries.size() == 1 ? "" : "; oldwood undo --last %s takes %s back".formatted(ticks, them);
+                ? "; oldwood undo %s%s undoes that".formatted(String.join(" ", acts),
+                        acts.size() == entries.size() ? "" : " --whole")
+                : entries.size() == 1 ? ""
+                        : "; oldwood undo%s takes %s back".formatted(acts.size() == 1 ? "" : " --last " + ticks, them);
         command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 

@@ -21,7 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Takes entries back: the last one noted, with all that was booked with it, or those that are named. */
+/** Takes entries back: all that was noted at once last, or those that are named; a tick with all that it booked. */
 @Command(name = "undo")
 public final class UndoCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
@@ -32,6 +32,9 @@ public final class UndoCommand extends GardenCommand {
     @Option(names = "--last", paramLabel = "N")
     Optional<Integer> last = Optional.empty();
 
+    @Option(names = "--whole")
+    boolean whole;
+
     private List<Entry> journal = List.of();
     private Map<String, Entry> together = Map.of();
     private final Set<String> back = new HashSet<>();
@@ -39,24 +42,43 @@ public final class UndoCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        refuseIf(last.isPresent() && (last.get() < 1 || !ids.isEmpty()),
-                "--last says how many, 1 or more, and goes with no ID");
+        refuseIf(last.isPresent() && (last.get() < 1 || whole || !ids.isEmpty()),
+                "--last says how many, 1 or more, and goes with no ID nor --whole");
         refuseIf(ids.size() == 1 && ids.get(0).matches("[0-9]+"),
                 "an entry's id is such as e-1a2b3c; --last %s takes back the last %1$s", String.join("", ids));
         journal = folder().journal();
         together = Entries.together(journal);
         List<Entry> known = counting();
         for (String id : ids) {
-            takeBack(withWhich(known(this, id, known)));
+            Entry entry = known(this, id, known);
+            (whole ? act(entry) : List.of(entry)).forEach(each -> takeBack(withWhich(each)));
         }
         for (int i = 0; ids.isEmpty() && i < last.orElse(1); i++) {
-            newest().ifPresent(this::takeBack);
+            newest().ifPresent(entry -> (last.isEmpty() ? act(entry) : List.of(entry)).forEach(this::takeBack));
         }
         refuseIf(drafts.isEmpty(), "nothing is noted that could be taken back");
         new Noting(this, new Problems()).note(() -> drafts);
-        newest().filter(next -> ids.isEmpty()).ifPresent(next -> tell("Undo again would take back: %s %s: %s"
-                .formatted(next.date(), next.kind().key(), EntryText.inWords(next))));
+        long taken = drafts.stream().filter(draft -> !draft.values().containsKey("cause")).count();
+        if (ids.isEmpty() && last.isEmpty() && taken > 1) {
+            tell("It was noted at once; for one entry alone undo that, then: oldwood undo ID");
+        }
+        newest().filter(next -> ids.isEmpty()).ifPresent(next -> tell("Undo again would take back: %s%s %s: %s"
+                .formatted(many(act(next).size()), next.date(), next.kind().key(), EntryText.inWords(next))));
         return 0;
+    }
+
+    private static String many(int entries) {
+        return entries == 1 ? "" : entries + " entries noted at once, the last ";
+    }
+
+    /** Of what an entry was noted at once with, what counts; what a tick booked, or goes with another, goes along. */
+    private List<Entry> act(Entry entry) {
+        String act = Entries.act(entry.id());
+        List<Entry> all = counting().stream().filter(each -> Entries.act(each.id()).equals(act)).toList();
+        return all.stream()
+                .filter(each -> each.equals(entry) || !together.containsKey(each.id())
+                        && all.stream().noneMatch(tick -> each.text("tick").filter(tick.id()::equals).isPresent()))
+                .toList();
     }
 
     /** What still counts after what is taken back now. */

@@ -19,7 +19,7 @@ class NoteQuestionsTest extends Slope {
                 "--today=2026-12-12");
 
         assertThat(two.err().replaceAll("\\s+", " "))
-                .containsPattern("\\b5 entries, and 2 with them, noted in .*; oldwood undo --last 5 takes them back");
+                .containsPattern("\\b5 entries, and 2 with them, noted in .*; oldwood undo takes them back");
         ok("undo", "--last=5", "--today=2026-12-12");
         assertThat(ok("stock", "--today=2026-12-12")).contains("blackcurrant-1");
         assertThat(journal("withdrawn")).hasSize(5);
