@@ -38,10 +38,10 @@ final class Ahead {
     private final LeafFalls falls;
     private final Map<String, List<Entry>> ofPlants = new HashMap<>();
     private final Map<String, List<Entry>> ofBeds = new HashMap<>();
-    private final Map<String, List<Entry>> inBeds = new HashMap<>();
 
     /** The last subject as it will be, by how much will have been done: what a craft finds of it serves again. */
-    private final Map<Long, Subject> then = new HashMap<>();
+    private final Map<Integer, Subject> then = new HashMap<>();
+    private List<Entry> lasts = List.of();
     private @Nullable Subject last;
 
     private Ahead(LeafFalls falls) { this.falls = falls; }
@@ -64,15 +64,14 @@ final class Ahead {
         for (Amount.Noted noted : Booking.of(task)) {
             if (LASTING.contains(noted.kind())) {
                 number++;
-                add(entry(task.id() + "/" + number, task.day(), noted), task);
+                add(entry(task.id() + "/" + number, task.day(), noted));
             }
         }
     }
 
-    private void add(Entry entry, Task task) {
+    private void add(Entry entry) {
         entry.text("plant").ifPresent(plant -> list(ofPlants, plant).add(entry));
         if (entry.text("plant").isEmpty()) { entry.text("bed").ifPresent(bed -> list(ofBeds, bed).add(entry)); }
-        task.subject().bed().ifPresent(bed -> list(inBeds, bed.bed().id()).add(entry));
     }
 
     private static List<Entry> list(Map<String, List<Entry>> all, String id) {
@@ -89,23 +88,32 @@ final class Ahead {
 
     /** Whether it holds anything of the subject, or of the bed that it stands in. */
     boolean touches(Subject subject) {
-        return subject.bed().filter(bed -> inBeds.containsKey(bed.bed().id())).isPresent();
+        return !of(subject).isEmpty();
+    }
+
+    /** What will be done to the subject, and to the bed that it stands in. */
+    @SuppressWarnings("ReferenceEquality") // asked of one subject, then of the next
+    private List<Entry> of(Subject subject) {
+        if (subject != last) {
+            then.clear();
+            last = subject;
+            lasts = new ArrayList<>();
+            subject.bed().ifPresent(bed -> lasts.addAll(ofBeds.getOrDefault(bed.bed().id(), List.of())));
+            if (!(subject instanceof Subject.WholeBed)) {
+                subject.plants()
+                        .forEach(plant -> lasts.addAll(ofPlants.getOrDefault(plant.plant().id(), List.of())));
+            }
+        }
+        return lasts;
     }
 
     /** The subject with what will have been done before a day; the very same one where nothing will. */
-    @SuppressWarnings("ReferenceEquality") // asked of one subject, then of the next
     Subject on(Subject subject, LocalDate day) {
-        if (!touches(subject)) { return subject; }
-        List<Entry> here = inBeds.getOrDefault(subject.bed().orElseThrow().bed().id(), List.of());
-        long done = here.stream().filter(entry -> entry.date().isBefore(day)).count();
-        if (subject != last) { then.clear(); }
-        last = subject;
-        return then.computeIfAbsent(done, any -> made(subject, day));
+        List<Entry> more = of(subject).stream().filter(entry -> entry.date().isBefore(day)).toList();
+        return more.isEmpty() ? subject : then.computeIfAbsent(more.size(), any -> made(subject, day, more));
     }
 
-    private Subject made(Subject subject, LocalDate day) {
-        List<Entry> more = new ArrayList<>(before(ofBeds, subject.bed().orElseThrow().bed().id(), day));
-        subject.plants().forEach(plant -> more.addAll(before(ofPlants, plant.plant().id(), day)));
+    private Subject made(Subject subject, LocalDate day, List<Entry> more) {
         return SubjectHistory.made(subject, plant -> plant(plant, day), bed -> bed(bed, day),
                 noted -> joined(noted, more));
     }
@@ -136,12 +144,8 @@ final class Ahead {
     }
 
     /** Whether another plan comes to the same. */
-    boolean isSame(Ahead other) { return inBeds.equals(other.inBeds); }
+    boolean isSame(Ahead other) { return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds); }
 
     /** Whether another plan comes to the same for the subject. */
-    boolean isSame(Ahead other, Subject subject) {
-        return subject.bed().map(bed -> bed.bed().id())
-                .filter(bed -> !inBeds.getOrDefault(bed, List.of()).equals(other.inBeds.getOrDefault(bed, List.of())))
-                .isEmpty();
-    }
+    boolean isSame(Ahead other, Subject subject) { return of(subject).equals(other.of(subject)); }
 }
