@@ -100,8 +100,7 @@ final class Ahead {
             lasts = new ArrayList<>();
             subject.bed().ifPresent(bed -> lasts.addAll(ofBeds.getOrDefault(bed.bed().id(), List.of())));
             if (!(subject instanceof Subject.WholeBed)) {
-                subject.plants()
-                        .forEach(plant -> lasts.addAll(ofPlants.getOrDefault(plant.plant().id(), List.of())));
+                subject.plants().forEach(plant -> lasts.addAll(ofPlants.getOrDefault(plant.plant().id(), List.of())));
             }
         }
         return lasts;
@@ -109,7 +108,7 @@ final class Ahead {
 
     /** The subject with what will have been done before a day; the very same one where nothing will. */
     Subject on(Subject subject, LocalDate day) {
-        List<Entry> more = of(subject).stream().filter(entry -> entry.date().isBefore(day)).toList();
+        List<Entry> more = before(of(subject), day);
         return more.isEmpty() ? subject : then.computeIfAbsent(more.size(), any -> made(subject, day, more));
     }
 
@@ -134,7 +133,11 @@ final class Ahead {
     }
 
     private static List<Entry> before(Map<String, List<Entry>> all, String id, LocalDate day) {
-        return all.getOrDefault(id, List.of()).stream().filter(entry -> entry.date().isBefore(day)).toList();
+        return before(all.getOrDefault(id, List.of()), day);
+    }
+
+    private static List<Entry> before(List<Entry> all, LocalDate day) {
+        return all.stream().filter(entry -> entry.date().isBefore(day)).toList();
     }
 
     private static List<Entry> joined(List<Entry> noted, List<Entry> more) {
@@ -144,8 +147,17 @@ final class Ahead {
     }
 
     /** Whether another plan comes to the same. */
-    boolean isSame(Ahead other) { return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds); }
+    boolean isSame(Ahead other) {
+        return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds);
+    }
 
     /** Whether another plan comes to the same for the subject. */
-    boolean isSame(Ahead other, Subject subject) { return of(subject).equals(other.of(subject)); }
+    boolean isSame(Ahead other, Subject subject) {
+        return isSame(other, subject, LocalDate.MAX);
+    }
+
+    /** Whether another plan comes to the same for the subject until a day. */
+    boolean isSame(Ahead other, Subject subject, LocalDate day) {
+        return before(of(subject), day).equals(before(other.of(subject), day));
+    }
 }

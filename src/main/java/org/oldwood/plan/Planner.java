@@ -44,13 +44,15 @@ public final class Planner {
      * What was found so far of a subject.
      *
      * @param ahead what will have been done
+     * @param before what the last pass thought would have been done
      * @param plain the tasks on the subject as it is; empty while they are being found
+     * @param last the tasks that the last pass found
      */
-    private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Optional<List<Task>> plain) {
-        /** Takes a rule's tasks of a season as they were found on the subject as it is. */
+    private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Ahead before, Optional<List<Task>> plain,
+            List<Task> last) {
+        /** Takes a rule's tasks of a season as the last pass found them. */
         void again(Rule rule, Season season) {
-            plain.orElseThrow().stream()
-                    .filter(task -> task.rule().id().equals(rule.id()) && task.season().equals(season))
+            last.stream().filter(task -> task.rule().id().equals(rule.id()) && task.season().equals(season))
                     .forEach(tasks::add);
         }
     }
@@ -110,7 +112,8 @@ public final class Planner {
             if (plain.isEmpty() || !ahead.isSame(before, subject)) {
                 List<Task> found = new ArrayList<>();
                 for (Rule rule : rules.concerning(subject)) {
-                    tasks(rule, subject, new Gathered(until, found, ahead, plain));
+                    tasks(rule, subject, new Gathered(until, found, ahead, before, plain,
+                            known.last.getOrDefault(subject, List.of())));
                 }
                 known.plain.putIfAbsent(subject, found);
                 known.last.put(subject, found);
@@ -128,17 +131,16 @@ public final class Planner {
     }
 
     /** This season's task, or where it is past or done the next one's, as far as the plan reaches. */
-    @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
         if (gathered.plain.isEmpty()) { forgotten.lastSeason(rule, subject); }
         boolean settled = false;
         for (Season season : bySeason(rule) && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
-            Subject then = ahead(rule, subject, season, gathered.ahead);
-            if (then == subject && gathered.plain.isPresent() && bySeason(rule)) {
+            LocalDate day = day(rule, subject, season, gathered);
+            if (gathered.plain.isPresent() && bySeason(rule) && gathered.ahead.isSame(gathered.before, subject, day)) {
                 gathered.again(rule, season);
             } else {
-                Verdict verdict = verdict(rule, subject, then, season);
+                Verdict verdict = verdict(rule, subject, gathered.ahead.on(subject, day), season);
                 if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
                     repeats(rule, subject, verdict, gathered);
                 }
@@ -174,12 +176,11 @@ public final class Planner {
                 .orElse(now);
     }
 
-    /** The subject as it will be when the rule's time comes. */
-    private Subject ahead(Rule rule, Subject subject, Season season, Ahead ahead) {
-        if (!ahead.touches(subject)) { return subject; }
-        LocalDate day = rule.opens().by().equals("entry") ? LocalDate.MAX
+    /** The rule's time, up to which the subject will have been worked on. */
+    private LocalDate day(Rule rule, Subject subject, Season season, Gathered gathered) {
+        if (!gathered.ahead.touches(subject) && !gathered.before.touches(subject)) { return LocalDate.MIN; }
+        return rule.opens().by().equals("entry") ? LocalDate.MAX
                 : judge.time(rule, subject, season).map(Window::first).orElse(LocalDate.MIN);
-        return ahead.on(subject, day);
     }
 
     private Situation with(Subject subject, Situation of) {
