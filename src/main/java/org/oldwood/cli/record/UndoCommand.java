@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entries;
@@ -75,10 +76,10 @@ public final class UndoCommand extends GardenCommand {
     private List<Entry> act(Entry entry) {
         String act = Entries.act(entry.id());
         List<Entry> all = counting().stream().filter(each -> Entries.act(each.id()).equals(act)).toList();
-        return all.stream()
-                .filter(each -> each.equals(entry) || !together.containsKey(each.id())
-                        && all.stream().noneMatch(tick -> each.text("tick").filter(tick.id()::equals).isPresent()))
-                .toList();
+        Set<String> ids = all.stream().map(Entry::id).collect(Collectors.toSet());
+        Predicate<Entry> goesAlong = each -> together.containsKey(each.id())
+                || each.text("tick").filter(ids::contains).isPresent();
+        return all.stream().filter(each -> each.equals(entry) || !goesAlong.test(each)).toList();
     }
 
     /** What still counts after what is taken back now. */
