@@ -2,6 +2,9 @@ package org.oldwood.facts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
@@ -89,6 +92,14 @@ public sealed interface Subject {
         public String crops(boolean formKnown) {
             String which = beside.form() && !formKnown ? " (" + form + ")" : "";
             return of.plural() + which + (beside.bed() ? " in " + in.bed().name() : "");
+        }
+
+        /** The stand with some of its plants alone, and what was noted of them or of the bed. */
+        public Stand only(Predicate<PlantState> wanted) {
+            List<PlantState> some = plants.stream().filter(wanted).toList();
+            Set<String> ids = some.stream().map(plant -> plant.plant().id()).collect(Collectors.toSet());
+            return new Stand(in, of, form, beside, some,
+                    entries.stream().filter(entry -> entry.text("plant").map(ids::contains).orElse(true)).toList());
         }
 
         @Override

@@ -239,7 +239,7 @@ public final class Planner {
 
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
     private void one(Rule rule, Subject subject, Verdict verdict, Window time, int ordinal, Gathered gathered) {
-        Situation situation = with(subject, verdict.situation());
+        Situation situation = rule.onThoseOldEnough(with(subject, verdict.situation()));
         Window window = time;
         Optional<Reason> late = Optional.empty();
         Settled settled = settler.of(rule, situation, window, ordinal);
@@ -258,7 +258,8 @@ public final class Planner {
         }
         if (!settled.open() && isWorkOfAnother(rule, situation, window, settled)) { return; }
         Optional<Amount> amount = settled.open()
-                ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(verdict.situation(), settled)))
+                ? rule.amount().flatMap(
+                        name -> advisors.amount(name, Left.of(rule.onThoseOldEnough(verdict.situation()), settled)))
                 : Optional.empty();
         if (!settled.open() || amount.isPresent() || rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
             Verdict noted = new Verdict(rule, situation, verdict.window(), verdict.reasons(), verdict.because());

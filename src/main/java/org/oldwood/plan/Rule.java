@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.settle.DoneBy;
@@ -87,6 +89,24 @@ public record Rule(String id, String craft, String title, String subject, List<S
 
     private boolean formFits(Subject of) {
         return forms.isEmpty() || of.plants().stream().anyMatch(plant -> forms.contains(plant.plant().form()));
+    }
+
+    /**
+     * The situation with those plants of a stand alone that are old enough, where each is done and noted for itself: a
+     * bush of the first year is not cut with its elders. The very same where that is all of them, or none.
+     */
+    Situation onThoseOldEnough(Situation all) {
+        boolean eachNoted = doneBy.kinds().stream().anyMatch(kind -> kind.field("bed").isEmpty());
+        if (!eachNoted || !(all.subject() instanceof Subject.Stand stand)) { return all; }
+        Subject.Stand some = stand.only(plant -> isOldEnough(plant.plant().seasonsOld(all.season())));
+        return some.plants().isEmpty() || some.plants().size() == stand.plants().size() ? all
+                : new Situation(all.world(), some, all.season(), all.day());
+    }
+
+    private boolean isOldEnough(int seasons) {
+        Fact age = Fact.number(seasons, "");
+        return when.stream().filter(condition -> condition.fact().equals("age"))
+                .allMatch(condition -> condition.holds(age));
     }
 
     /**

@@ -41,14 +41,17 @@ final class Settler {
     }
 
     /** How far the task of a part of the rule's window has come. */
-    Settled of(Rule rule, Situation situation, Window window, int ordinal) {
-        Map<String, List<Entry>> all = world.state().finished();
-        List<Entry> named = all.isEmpty() ? List.of() : all.getOrDefault(Task.id(rule, situation, ordinal), List.of());
+    Settled of(Rule rule, Situation all, Window window, int ordinal) {
+        Situation situation = rule.onThoseOldEnough(all);
+        Map<String, List<Entry>> finished = world.state().finished();
+        List<Entry> named = finished.isEmpty() ? List.of()
+                : finished.getOrDefault(Task.id(rule, situation, ordinal), List.of());
         return settling.of(situation.subject(), job(rule, situation, window, named));
     }
 
     /** The first entry that may have done some of it, by what it says; not one that names the task. */
-    Optional<Entry> first(Rule rule, Situation situation, Window window) {
+    Optional<Entry> first(Rule rule, Situation all, Window window) {
+        Situation situation = rule.onThoseOldEnough(all);
         return settling.first(situation.subject(), job(rule, situation, window, List.of()));
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import org.oldwood.facts.Amount;
+import org.oldwood.facts.Subject;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
 
@@ -11,8 +12,13 @@ import org.oldwood.words.Dates;
 public final class TaskWords {
     private TaskWords() {}
 
-    public static String headline(Task task) {
-        return task.title() + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
+    public static String headline(Task task) { return task.title() + amount(task); }
+
+    /** {@code : 3 stems}, to follow a title; empty where there is none, or where one bush is that one bush. */
+    public static String amount(Task task) {
+        boolean named = task.subject() instanceof Subject.OnePlant;
+        return task.amount().filter(amount -> !(named && amount.words().equals("1 plant")))
+                .map(amount -> ": " + inWords(amount)).orElse("");
     }
 
     /** The title of several tasks of one rule, with their crops in place of their names. */

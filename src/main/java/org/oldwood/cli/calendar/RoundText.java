@@ -125,7 +125,7 @@ final class RoundText {
         Map<String, List<Task>> byTitle = new LinkedHashMap<>();
         tasks.forEach(task -> byTitle.computeIfAbsent(title(task), title -> new ArrayList<>()).add(task));
         List<String> apart = new ArrayList<>();
-        byTitle.forEach((title, its) -> apart.add("%s%s%s".formatted(title, amount(its.get(0)), days(its))));
+        byTitle.forEach((title, its) -> apart.add("%s%s%s".formatted(title, TaskWords.amount(its.get(0)), days(its))));
         List<String> titles = List.copyOf(byTitle.keySet());
         if (titles.size() == 1) { return apart; }
         String before = common(titles);
@@ -137,7 +137,7 @@ final class RoundText {
         together.add("%s%s%s".formatted(before, Words.names(names), after));
         List<List<Task>> each = List.copyOf(byTitle.values());
         for (int i = 0; i < names.size(); i++) {
-            String more = amount(each.get(i).get(0)) + days(each.get(i));
+            String more = TaskWords.amount(each.get(i).get(0)) + days(each.get(i));
             if (!more.isEmpty()) { together.add("  %s%s".formatted(names.get(i), more)); }
         }
         return String.join("", together).length() < String.join("", apart).length() ? together : apart;
@@ -163,10 +163,6 @@ final class RoundText {
     }
 
     private static String reversed(String text) { return new StringBuilder(text).reverse().toString(); }
-
-    private static String amount(Task task) {
-        return task.amount().map(amount -> ": " + TaskWords.inWords(amount)).orElse("");
-    }
 
     /** What comes again within the week. */
     private static String days(List<Task> tasks) {

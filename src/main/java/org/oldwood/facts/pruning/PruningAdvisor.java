@@ -14,6 +14,7 @@ import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
 import org.oldwood.words.Words;
 
@@ -35,6 +36,9 @@ public final class PruningAdvisor extends Advisor {
         TIMES.forEach((name, time) -> measures(name,
                 s -> first(s).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, s))));
         measures("grub", s -> Optional.of(grub(s)));
+        // one that must go is gone once that is done; an old one may have been kept
+        measures("grub-sick",
+                s -> Optional.of(grub(s).withNoted(List.of(new Amount.Noted(EntryKind.GRUBBED, Map.of())))));
     }
 
     private Fact fact(Situation situation, Function<PruningCase, Fact> fact) {

@@ -291,4 +291,17 @@ class TickingTest extends Slope {
                 .contains("done already on 22 Mar 2027");
         assertThat(journal("fed")).hasSize(fed);
     }
+
+    @Test
+    void a_reverted_bush_that_was_taken_out_is_gone_and_an_old_one_may_have_been_kept() throws IOException {
+        ok("note", "inspected", "blackcurrant-1", "--finding=reversion", "--date=2026-12-01", "--today=2026-12-01");
+        String out = "grub-reverted@blackcurrant-1@2027";
+        assertThat(ok("tasks", "--each", "--today=2026-12-02")).contains(out).doesNotContain("reverted: 1 plant");
+
+        ok("note", "done", out, "--today=2026-12-03");
+
+        assertThat(journal("grubbed")).singleElement().asString().contains("blackcurrant-1", "\"tick\"");
+        assertThat(ok("stock", "--today=2026-12-04")).doesNotContain("blackcurrant-1 ");
+        assertThat(ok("tasks", "--each", "--today=2027-11-20")).doesNotContain("blackcurrant-1@");
+    }
 }
