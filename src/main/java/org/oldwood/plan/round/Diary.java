@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,7 +20,7 @@ import org.oldwood.plan.Task;
 /**
  * Gives rounds their days among those on which one works: three a day and four a week where their time allows, no more
  * minutes than a day has, none before what it comes after, and materials as far apart as they must be. The one whose
- * time ends first chooses first.
+ * time ends first chooses first, but after those that it waits for.
  */
 final class Diary {
     private static final int MOST_A_DAY = 3;
@@ -48,6 +49,12 @@ final class Diary {
     /** The days given so far to work that comes after some other. */
     private final Map<Place, LocalDate> waiting = new HashMap<>();
 
+    /** The rounds of work that other work comes after. */
+    private final Map<Place, Map<String, Round>> byWork = new HashMap<>();
+
+    private final Map<String, LocalDate> days = new HashMap<>();
+    private final Set<String> asked = new HashSet<>();
+
     private record Place(String rule, int season, String where) {}
 
     Diary(GardenState state, KeepApart apart) {
@@ -59,12 +66,27 @@ final class Diary {
     /** The rounds in their order, those with something to do on the day that they are given. */
     List<Round> spread(List<Round> rounds) {
         rounds.forEach(round -> round.tasks().forEach(task -> firsts.addAll(task.rule().after())));
-        Map<String, LocalDate> days = new HashMap<>();
-        rounds.stream().filter(Round::open).sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
-                .forEach(round -> days.put(round.id(), dayFor(round)));
+        List<Round> open = rounds.stream().filter(Round::open)
+                .sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id)).toList();
+        open.forEach(
+                round -> round.due().stream().filter(task -> firsts.contains(task.rule().id()))
+                        .forEach(task -> task.places().forEach(where -> byWork
+                                .computeIfAbsent(place(task.rule().id(), task, where), any -> new LinkedHashMap<>())
+                                .put(round.id(), round))));
+        open.forEach(this::place);
         List<Round> spread = new ArrayList<>();
         rounds.forEach(round -> spread.add(round.on(days.getOrDefault(round.id(), round.day()))));
         return spread;
+    }
+
+    /** After those of another kind that it waits for: what is fed is not mulched before, whosever time ends first. */
+    private void place(Round round) {
+        if (!asked.add(round.id())) { return; }
+        round.due()
+                .forEach(task -> task.rule().after().forEach(rule -> task.places().stream()
+                        .flatMap(where -> byWork.getOrDefault(place(rule, task, where), Map.of()).values().stream())
+                        .filter(other -> !other.kind().id().equals(round.kind().id())).forEach(this::place)));
+        days.put(round.id(), dayFor(round));
     }
 
     private LocalDate dayFor(Round round) {
