@@ -39,8 +39,15 @@ public final class LotWords {
      */
     public static String next(Forecast forecast, LocalDate day) {
         return Milestone.of(forecast.line(), forecast.course()).stream()
-                .filter(it -> it.step() != Milestone.Step.STRIKE && !it.to().date().isBefore(day)).findFirst()
+                .filter(it -> !it.to().date().isBefore(day) && !isNoted(it, forecast)).findFirst()
                 .map(it -> next(it, day)).orElse("nothing more: it bears its full crop");
+    }
+
+    /** Whether it was done, by the journal: what was lifted today is not to be lifted today. */
+    private static boolean isNoted(Milestone it, Forecast forecast) {
+        boolean oneDay = it.from().equals(it.to());
+        return it.step() == Milestone.Step.STRIKE
+                || forecast.line().lifted() && oneDay && it.step().compareTo(Milestone.Step.CUT_BACK) < 0;
     }
 
     private static String next(Milestone step, LocalDate day) {

@@ -262,6 +262,6 @@ public final class Ticking {
             all.add(new Draft(tick.day(), noted.kind(), values, place, true, Optional.empty()));
         }
         Booking.toNote(task).filter(told::add)
-                .ifPresent(kind -> command.tell("What was found only you can tell: oldwood %s.".formatted(kind)));
+                .ifPresent(kind -> command.tell("What came of it only you can tell: oldwood %s.".formatted(kind)));
     }
 }

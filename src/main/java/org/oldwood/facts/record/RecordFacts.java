@@ -77,8 +77,10 @@ public final class RecordFacts extends Advisor {
                     "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning()));
         }
         long days = ChronoUnit.DAYS.between(last.get().date(), s.day());
-        return Fact.number((double) days, "\"%s\" was last noted %s days %s %s (%s)".formatted(kind.key(),
-                Math.abs(days), days < 0 ? "after" : "before", s.day(), last.get().date()));
+        return Fact.number((double) days,
+                "by %s it is %s %s \"%s\" was last noted (%s)".formatted(s.day(),
+                        Words.count(Math.abs(days), "day", "days"), days < 0 ? "before" : "since", kind.key(),
+                        last.get().date()));
     }
 
     private static Fact happened(Optional<Entry> last, String kind, String when) {
@@ -128,7 +130,7 @@ public final class RecordFacts extends Advisor {
     }
 
     private static String told(String key, String value, Entry entry) {
-        return key + " " + value + " noted on " + entry.date();
+        return (key.equals("ph") ? "pH" : key) + " " + value + " noted on " + entry.date();
     }
 
     private static Fact cropsInBed(Situation s) {

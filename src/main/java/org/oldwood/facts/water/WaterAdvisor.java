@@ -20,10 +20,10 @@ public final class WaterAdvisor extends Advisor {
                 s -> water(s.world()).lacking().map(words -> Fact.yes(false, "no account of the water: " + words))
                         .orElseGet(() -> Fact.yes(true, "an account of the water is kept")));
         bed("would-run-short", bed -> -bed.daysShort(), ShortSpells::runsShort);
-        bed("short-from-date", WaterAdvisor::first, bed -> bed.day(bed.first(), " runs short about "));
+        bed("short-from-date", WaterAdvisor::first, bed -> bed.day(bed.first(), "the day %s runs short, about "));
         bed("short-until-date", bed -> bed.last().map(day -> -day.toEpochDay()).orElse(Long.MAX_VALUE),
-                bed -> bed.day(bed.last(), " is short until about "));
-        bed("next-short-date", WaterAdvisor::first, bed -> bed.day(bed.next(), " runs short next about "));
+                bed -> bed.day(bed.last(), "the last day %s is short, about "));
+        bed("next-short-date", WaterAdvisor::first, bed -> bed.day(bed.next(), "the day %s runs short next, about "));
         bed("next-short-in", WaterAdvisor::first, bed -> bed.ahead(bed.next(), " runs short next about "));
         bed("short-begins-in", WaterAdvisor::first, bed -> bed.ahead(bed.first(), " runs short first about "));
         measures("water", s -> dose(s, false));

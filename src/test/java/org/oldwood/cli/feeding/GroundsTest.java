@@ -119,7 +119,7 @@ class GroundsTest {
                 "'date':'2026-10-25','entry':'limed','bed':'open','material':'ground-limestone','grams':3000");
 
         assertThat(run("2026-11-25", "lime", "open"))
-                .contains("Next nothing is planned: \"limed\" was last noted 189 days before 2027-05-02")
+                .contains("Next nothing is planned: by 2027-05-02 it is 189 days since \"limed\" was last noted")
                 .doesNotContain("2026-08-15");
     }
 

@@ -103,4 +103,12 @@ class LimeNotShownTest {
         assertThat(run("feed", TODAY)).contains(
                 "soil test of 2026-11-01, 1 month old; it reads wrong so soon after the bed was fed on 2026-10-01: test again");
     }
+
+    /** What was given counts against every table: of the South African one's 430 g/m2 for clay loam nothing is left. */
+    @Test
+    void a_table_that_asks_for_less_than_was_given_asks_for_nothing_more() {
+        note("limed", "--material=ground-limestone", "--grams=8000", "--date=2026-12-01");
+
+        assertThat(run("lime", "blackcurrant-bed", TODAY)).contains("Nothing to give").doesNotContain("disagrees");
+    }
 }

@@ -49,8 +49,11 @@ class PlantedOutTest {
     void what_was_lifted_is_to_be_planted_and_then_nothing_more_of_that() {
         assertThat(run("2027-12-03", "cuttings").out()).contains("now: plant out").doesNotContain("now: lift");
 
+        assertThat(run("2027-12-02", "cuttings").out()).contains("now: plant out").doesNotContain("now: lift");
+
         run("2027-12-04", "note planted-out lot-1 --bed=blackcurrant-bed --plants=bn-1,bn-2");
 
+        assertThat(run("2027-12-04", "cuttings").out()).contains("now: cut back");
         assertThat(run("2027-12-05", "cuttings").out()).contains("next: take the flowers off");
     }
 }

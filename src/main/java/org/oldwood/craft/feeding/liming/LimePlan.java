@@ -168,7 +168,9 @@ public final class LimePlan {
     }
 
     private void disagrees(String who, double gPerM2) {
-        notes.add("Print disagrees: " + who + " asks " + Words.amount(gPerM2) + " g/m² here, for a shallower layer.");
+        double left = gPerM2 - asked.notShown();
+        if (left <= 0) { return; }
+        notes.add("Print disagrees: " + who + " asks " + Words.amount(left) + " g/m² here, for a shallower layer.");
     }
 
     private double ofMaterial(double limestone) {

@@ -89,8 +89,10 @@ public final class SulphurPlan {
         if (asked.notShown() > 0) {
             lines.add("less " + Words.amount(asked.notShown()) + " g/m² given and not shown by the test");
         }
-        double other = table.perUnit(soilClass) * (ph - asked.targetPh());
-        notes.add("Print disagrees: US Extension asks " + Words.amount(other) + " g/m² here, by pH unit.");
+        double other = table.perUnit(soilClass) * (ph - asked.targetPh()) - asked.notShown();
+        if (other > 0) {
+            notes.add("Print disagrees: US Extension asks " + Words.amount(other) + " g/m² here, by pH unit.");
+        }
         if (ph > table.figure("hardAbove").is()) {
             notes.add("Above pH %s it is hard: much peat or bark is needed as well, and patience."
                     .formatted(Words.amount(table.figure("hardAbove").is())));
