@@ -109,8 +109,10 @@ public final class Rounds {
         return inTime.isAfter(end) ? end : inTime;
     }
 
-    /** What is done to a whole bed, but for a first look, is done after what is done to its plants: clearing up. */
+    /** After what is done to its plants comes what is done to a whole bed, but for a first look, and clearing up. */
     private static boolean aroundThePlants(RoundKind kind, Task task) {
-        return task.subject().kind().equals("bed") && kind.order(task.rule()) > 0;
+        String done = task.subject().kind();
+        return kind.order(task.rule()) > 0
+                && (done.equals("bed") || done.equals("stand") && task.rule().work().contains("dispose"));
     }
 }

@@ -255,4 +255,21 @@ class RoundsTest {
         rules.all().stream().filter(rule -> rule.repeatDays() > 0)
                 .forEach(rule -> assertThat(ROUNDS.kind(rule).by()).as(rule.id()).isEqualTo(RoundKind.By.WEEK));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
+    void nothing_is_cut_in_a_bed_after_its_prunings_were_carried_away(String garden) throws IOException {
+        int cleared = 0;
+        for (Round round : rounds(garden, LocalDate.of(2026, 11, 25))) {
+            Map<String, Boolean> clear = new HashMap<>();
+            for (Task task : round.tasks()) {
+                String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
+                boolean clears = task.rule().id().startsWith("clear-");
+                assertThat(clears || !clear.getOrDefault(bed, false)).as(round.id() + ": " + task.id()).isTrue();
+                clear.merge(bed, clears, Boolean::logicalOr);
+                cleared += clears ? 1 : 0;
+            }
+        }
+        assertThat(cleared).isPositive();
+    }
 }
