@@ -29,6 +29,9 @@ final class Placement {
     /** The days of tasks that others wait for: by rule, subject or bed, and season. */
     private final Map<Placed, LocalDate> placed = new HashMap<>();
 
+    /** Those of them that are not skipped. */
+    private final Set<Placed> wanted = new HashSet<>();
+
     private record Placed(String rule, String where, int season) {}
 
     /** The rules that some other rule comes after. */
@@ -69,6 +72,7 @@ final class Placement {
         ordered.sort(Comparator.comparing((Task task) -> last.contains(task.id()))
                 .thenComparing(task -> depth.getOrDefault(task.rule().id(), 0)).thenComparing(BY_WINDOW));
         for (Task task : ordered) {
+            if (isNothingToClear(task)) { continue; }
             if (task.state() == Task.State.OPEN) {
                 one(task).ifPresent(done::add);
             } else {
@@ -151,10 +155,21 @@ final class Placement {
         return earliest;
     }
 
+    /** Whether all work there that it clears up after was skipped. */
+    private boolean isNothingToClear(Task task) {
+        if (!task.rule().clears() || task.state() != Task.State.OPEN) { return false; }
+        List<Placed> before = task.rule().after().stream()
+                .flatMap(rule -> task.places().stream().map(where -> new Placed(rule, where, task.season().year())))
+                .filter(placed::containsKey).toList();
+        return !before.isEmpty() && before.stream().noneMatch(wanted::contains);
+    }
+
     private void remember(Task task, LocalDate day) {
         if (first.contains(task.rule().id())) {
             for (String where : task.places()) {
-                placed.merge(new Placed(task.rule().id(), where, task.season().year()), day, Placement::latest);
+                Placed key = new Placed(task.rule().id(), where, task.season().year());
+                placed.merge(key, day, Placement::latest);
+                if (task.state() != Task.State.SKIPPED) { wanted.add(key); }
             }
         }
         if (garden.minutesPerDay() != 0) { minutes.merge(day, task.minutes().orElse(0.0), Double::sum); }

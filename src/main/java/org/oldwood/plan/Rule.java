@@ -25,9 +25,9 @@ import org.oldwood.store.Nearest;
 public record Rule(String id, String craft, String title, String subject, List<String> crops, List<String> groups,
         List<String> forms, WindowEnd opens, WindowEnd closes, Optional<WindowEnd> noLaterThan, double best,
         List<Condition> when, Optional<String> amount, DoneBy doneBy, IfMissed ifMissed, List<String> after,
-        int repeatDays, boolean notInFrost, boolean openGround, OptionalDouble minutes, List<String> tags,
-        String reason, String text, List<String> work, List<String> tools, List<String> cautions, List<String> sources,
-        Seen seen) {
+        boolean clears, int repeatDays, boolean notInFrost, boolean openGround, OptionalDouble minutes,
+        List<String> tags, String reason, String text, List<String> work, List<String> tools, List<String> cautions,
+        List<String> sources, Seen seen) {
 
     private static final List<String> SUBJECTS = List.of("plant", "stand", "bed", "lot", "garden");
 
@@ -38,7 +38,7 @@ public record Rule(String id, String craft, String title, String subject, List<S
                 fields.has("noLaterThan") ? Optional.of(WindowEnd.read(fields, "noLaterThan")) : Optional.empty(),
                 fields.number("best", 0, 1, 0), fields.objects("when").stream().map(Condition::read).toList(),
                 fields.optionalText("amount"), doneBy(fields), IfMissed.read(fields), fields.texts("after"),
-                fields.count("repeatDays", 0, 366, 0), fields.flag("notInFrost", false),
+                fields.flag("clears", false), fields.count("repeatDays", 0, 366, 0), fields.flag("notInFrost", false),
                 fields.flag("openGround", false), fields.optionalNumber("minutes", 0, 10_000), fields.texts("tags"),
                 fields.text("reason"), fields.text("text", ""), fields.texts("work"), fields.texts("tools"),
                 fields.texts("cautions"), fields.texts("source"), Seen.parse(fields.oneOf("seen", Seen.keys())));
