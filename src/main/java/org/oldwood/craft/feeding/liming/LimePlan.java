@@ -27,6 +27,9 @@ public final class LimePlan {
     /** A tonne on a hectare. */
     private static final double G_PER_M2 = 100;
 
+    /** What two pH written with one decimal differ by is not quite a tenth in binary. */
+    private static final double ROUNDING = 1e-9;
+
     private static final String NOT_FOR_GARDENS = "not-for-gardens";
 
     private final Liming tables;
@@ -77,7 +80,8 @@ public final class LimePlan {
             lines.add("less %s g/m² given and not shown by the test = %s g/m²".formatted(Words.amount(asked.notShown()),
                     Words.amount(limestone)));
         }
-        if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {
+        boolean slight = target() - asked.measuredPh().getAsDouble() < tables.figure("leastGap").is() - ROUNDING;
+        if (limestone > 0 && (slight || limestone < tables.figure("leastUseful").is())) {
             notes.add("That little is within the error of a test: leave it, and test again.");
             limestone = 0;
         }

@@ -27,7 +27,7 @@ public record Liming(Map<String, Double> factors, List<String> factorSources, Li
     private static final List<String> FIGURES = List.of("peatTimes", "peatTarget", "subsoilFactor", "tableDepth",
             "deepest", "referenceNeutralising", "largestDoseSurface", "largestDoseAcidSoil", "largestDoseDugIn",
             "deepHalfAbove", "monthsBetweenDoses", "worksOver", "neverLimeFrom", "harmfulBelow", "overLimedAbove",
-            "leastUseful");
+            "leastUseful", "leastGap");
 
     /**
      * Lime for one pH unit, by where the unit starts and by texture.

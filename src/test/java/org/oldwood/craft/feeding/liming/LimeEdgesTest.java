@@ -65,6 +65,16 @@ class LimeEdgesTest {
         assertThat(says(none, "error of a test")).isFalse();
     }
 
+    /** The rule that limes asks for as much: what the plan leaves, the calculator leaves too. */
+    @Test
+    void a_gap_of_two_tenths_is_limed_and_a_smaller_one_is_left() {
+        assertThat(lime(asked("clay", 6.3, 6.5, 0)).gPerM2()).isCloseTo(160, within(1e-6));
+        PhPlan slight = lime(asked("clay", 6.4, 6.5, 0));
+        assertThat(slight.nothingToDo()).isTrue();
+        assertThat(says(slight, "error of a test")).isTrue();
+        assertThat(says(lime(asked("clay", 6.5, 6.5, 0)), "error of a test")).isFalse();
+    }
+
     @Test
     void one_dose_up_to_the_limit_and_two_above_it() {
         PhPlan at = lime(asked("sandy-loam", 5.5, 6.5, 200, true));
