@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -95,23 +96,23 @@ public final class KeepApart {
 
     /** What stands in the way of giving something with these tags on that day. */
     public Optional<Clash> clash(String bed, LocalDate day, Set<String> tags) {
-        Optional<Clash> found = first(bed, day, tags);
+        Optional<Clash> found = longest(bed, day, tags);
         Optional<Clash> next = found;
         LocalDate free = day;
         // behind one pair another may begin: past a feed that lime must precede, the days after it
         while (next.isPresent()) {
             free = next.get().from;
-            next = first(bed, free, tags);
+            next = longest(bed, free, tags);
         }
         LocalDate from = free;
         return found.map(clash -> new Clash(clash.pair, clash.other, from));
     }
 
-    /** The first pair that is broken; its day is the next on which that pair is not. */
-    private Optional<Clash> first(String bed, LocalDate day, Set<String> tags) {
+    /** The pair that is broken for the longest time; its day is the next on which that pair is not. */
+    private Optional<Clash> longest(String bed, LocalDate day, Set<String> tags) {
         return byBed.getOrDefault(bed, List.of()).stream()
                 .flatMap(given -> known.pairs.stream().flatMap(pair -> clash(pair, given, day, tags).stream()))
-                .findFirst();
+                .max(Comparator.comparing(Clash::from));
     }
 
     private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {

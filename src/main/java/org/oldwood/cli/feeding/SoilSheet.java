@@ -28,7 +28,8 @@ record SoilSheet(String title, Optional<String> bed, List<String> facts, SoilStu
         out.hanging("  ", 4, headline());
         doses().forEach(line -> out.hanging("  ", 4, line));
         plan.notes().forEach(line -> out.hanging("  ", 4, line));
-        next.ifPresent(words -> out.hanging("  Next ", 7, words));
+        next.filter(words -> plan.refused().filter(words::contains).isEmpty())
+                .ifPresent(words -> out.hanging("  Next ", 7, words));
         out.section("  How it was reckoned", plan.lines());
         out.line();
     }

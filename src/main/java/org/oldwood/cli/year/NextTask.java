@@ -41,6 +41,7 @@ public record NextTask(Planner planner, Plan plan, Subject subject, List<String>
 
     private static Optional<String> because(Verdict verdict) {
         return verdict.reasons().stream().filter(reason -> !reason.holds()).map(Reason::words).findFirst()
-                .or(() -> Optional.of(verdict.because()).filter(words -> !words.isEmpty())).map(words -> words + ".");
+                .or(() -> Optional.of(verdict.because()).filter(words -> !words.isEmpty()))
+                .map(words -> words.endsWith(".") ? words : words + ".");
     }
 }

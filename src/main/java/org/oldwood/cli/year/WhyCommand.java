@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
@@ -118,12 +119,12 @@ public final class WhyCommand extends GardenCommand {
         Plan plan = planner.plan();
         stopOnProblems(folder);
         if (json) {
-            out().json(new Answer(verdicts.stream().map(each -> Answered.of(each, task(plan, each))).toList()));
+            out().json(new Answer(verdicts.stream().map(each -> Answered.of(each, plan)).toList()));
         } else if (found.stream().noneMatch(rule::concerns)) {
             say(0, "The rule %s does not concern %s: it is for %s.", rule.id(), found.get(0).words(), forWhat(rule));
         } else {
             verdicts.stream().filter(each -> rule.concerns(each.situation().subject()))
-                    .forEach(each -> tell(each, task(plan, each), found.size() > 1));
+                    .forEach(each -> tell(each, plan, found.size() > 1));
         }
         return 0;
     }
@@ -141,11 +142,16 @@ public final class WhyCommand extends GardenCommand {
 
     /** What the plan has of it, an open repeat before one that is done. */
     private static Optional<Task> task(Plan plan, Verdict verdict) {
-        return plan.tasks().stream()
-                .filter(task -> task.rule().id().equals(verdict.rule().id())
-                        && task.subject().id().equals(verdict.situation().subject().id())
-                        && task.season().equals(verdict.situation().season()))
-                .min(Comparator.comparing(Task::state));
+        return plan.tasks().stream().filter(task -> isOf(task, verdict)).min(Comparator.comparing(Task::state));
+    }
+
+    private static boolean isOf(Task task, Verdict verdict) {
+        return isOfSubject(task, verdict) && task.season().equals(verdict.situation().season());
+    }
+
+    private static boolean isOfSubject(Task task, Verdict verdict) {
+        return task.rule().id().equals(verdict.rule().id())
+                && task.subject().id().equals(verdict.situation().subject().id());
     }
 
     private static String forWhat(Rule rule) {
@@ -155,23 +161,50 @@ public final class WhyCommand extends GardenCommand {
         return rule.forms().isEmpty() ? crops : crops + " grown as " + String.join(" or ", rule.forms());
     }
 
-    private void tell(Verdict verdict, Optional<Task> task, boolean named) {
+    private void tell(Verdict verdict, Plan plan, boolean named) {
         String when = verdict.window()
                 .map(it -> ", from %s to %s".formatted(Dates.shortDay(it.first()), Dates.shortDay(it.last())))
                 .orElse("");
         String season = verdict.situation().season().label();
         String what = named ? verdict.situation().subject().words() + ", season" : "Season";
-        say(0, "%s %s%s: it is %s.", what, season, when, standing(verdict, task));
-        if (!verdict.because().isEmpty()) { out().hanging("  - ", 4, verdict.because()); }
+        say(0, "%s %s%s: it is %s.", what, season, when, standing(verdict, plan));
+        reason(verdict, plan).ifPresent(words -> out().hanging("  - ", 4, words));
         verdict.reasons().forEach(reason -> out().hanging(reason.holds() ? "  yes: " : "  no:  ", 7, reason.words()));
     }
 
-    private static String standing(Verdict verdict, Optional<Task> task) {
-        return task.map(it -> switch (it.state()) {
+    private static String standing(Verdict verdict, Plan plan) {
+        return task(plan, verdict).map(it -> switch (it.state()) {
             case OPEN -> "due on " + Dates.shortDay(it.day());
             case DONE -> "noted as done";
             case SKIPPED -> "noted as skipped";
-        }).orElse(verdict.due() ? "due, but not in this year's plan" : "not due");
+        }).orElseGet(() -> verdict.due() ? "due, but " + whyNot(verdict, plan) : "not due");
+    }
+
+    /** Why there is no task though every condition holds. */
+    private static String whyNot(Verdict verdict, Plan plan) {
+        Window window = verdict.window().orElseThrow();
+        return window.last().isBefore(plan.from()) ? "its time is past"
+                : window.first().isAfter(plan.until()) ? "this plan ends on %s".formatted(Dates.shortDay(plan.until()))
+                        : pushedOut(verdict, plan).isPresent() ? "no day is left for it"
+                                : earlier(verdict, plan).map("that of season %s comes first"::formatted)
+                                        .orElse(verdict.rule().clears() ? "what it clears up after was skipped"
+                                                : "nothing of it is to be done");
+    }
+
+    private static Optional<String> earlier(Verdict verdict, Plan plan) {
+        return Stream.concat(plan.tasks().stream(), plan.unplaced().stream())
+                .filter(task -> task.state() == Task.State.OPEN && isOfSubject(task, verdict))
+                .map(task -> task.season().label()).findFirst();
+    }
+
+    private static Optional<String> reason(Verdict verdict, Plan plan) {
+        return Optional.of(verdict.because()).filter(words -> !words.isEmpty()).or(() -> pushedOut(verdict, plan));
+    }
+
+    /** What a task gives way to. */
+    private static Optional<String> pushedOut(Verdict verdict, Plan plan) {
+        return plan.unplaced().stream().filter(task -> isOf(task, verdict))
+                .flatMap(task -> plan.notices().stream().filter(notice -> notice.startsWith(task.title()))).findFirst();
     }
 
     /** The answer to {@code --not --json}. */
@@ -179,10 +212,11 @@ public final class WhyCommand extends GardenCommand {
 
     private record Answered(String rule, String subject, String season, boolean due, String stands, String because,
             Optional<LocalDate> first, Optional<LocalDate> last, List<Reason> reasons) {
-        static Answered of(Verdict verdict, Optional<Task> task) {
+        static Answered of(Verdict verdict, Plan plan) {
             return new Answered(verdict.rule().id(), verdict.situation().subject().id(),
-                    verdict.situation().season().label(), verdict.due(), standing(verdict, task), verdict.because(),
-                    verdict.window().map(Window::first), verdict.window().map(Window::last), verdict.reasons());
+                    verdict.situation().season().label(), verdict.due(), standing(verdict, plan),
+                    reason(verdict, plan).orElse(""), verdict.window().map(Window::first),
+                    verdict.window().map(Window::last), verdict.reasons());
         }
     }
 }

@@ -30,6 +30,8 @@ public final class SoilAdvisor extends Advisor {
         knows("soil-test-age", SoilAdvisor::testAge);
         knows("lime-needs-test", s -> needsTest(s, BedAcidity::lime));
         knows("sulphur-needs-test", s -> needsTest(s, BedAcidity::sulphur));
+        knows("lime-due", s -> due(s, BedAcidity::lime));
+        knows("sulphur-due", s -> due(s, BedAcidity::sulphur));
         measures("lime", s -> way(s, BedAcidity::lime).flatMap(way -> amount(s, way)));
         measures("acidify", s -> way(s, BedAcidity::sulphur).flatMap(way -> amount(s, way)));
     }
@@ -81,6 +83,17 @@ public final class SoilAdvisor extends Advisor {
         boolean needs = plan.retest() || plan.nothingToDo();
         return Fact.yes(needs,
                 needs ? "what was given is not yet tested" : "what is left to give goes by the same test");
+    }
+
+    /** Whether some is to be given; why not. */
+    private static Fact due(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
+        Optional<BedAcidity.Way> way = way(s, which);
+        if (way.isEmpty()) { return Fact.unknown("this is no bed"); }
+        PhPlan plan = way.get().plan();
+        String why = plan.refused().orElseGet(() -> String.join(" ", plan.notes()));
+        return plan.nothingToDo() ? Fact.yes(false, why.isEmpty() ? "nothing is to be given" : why)
+                : Fact.yes(true,
+                        "%s of %s in all".formatted(Words.weight(plan.totalGrams()), way.get().stuff().name()));
     }
 
     private Optional<Amount> amount(Situation s, BedAcidity.Way way) {

@@ -55,6 +55,33 @@ class WhyCommandTest {
                 .contains("there is no plant or bed \"nowhere\"");
     }
 
+    /** Refused lime, lime that gives way, a later season's work and skipped cuts: each in its own words. */
+    @ParameterizedTest
+    @CsvSource({"52.1, 2026-11-25, 2026-11-20, 2027, 24 Nov 2027",
+            "-41.3, 2026-05-25, 2026-05-20, 2026-27, 24 May 2027"})
+    void why_not_says_what_keeps_it_out_of_the_plan(String latitude, String today, String before, String season,
+            String ends) throws IOException {
+        run("start . --name=Ours --zone=UTC --planted=2018 --plants=blackcurrant=2 --today=2026-05-01 --at=" + latitude
+                + ",-2.3");
+        String at = " --today=" + today;
+        run("note soil-test blackcurrant-bed --ph=5.2 --date=2020-03-10" + at);
+        assertThat(run("why --not lime blackcurrant-bed" + at))
+                .contains("it is not due", "  no:  The test of 2020-03-10").doesNotContain("it is due");
+        assertThat(run("lime blackcurrant-bed" + at)).containsOnlyOnce("test again").doesNotContain("Next");
+
+        run("note soil-test blackcurrant-bed --ph=5.2 --date=" + before + at);
+        run("note fed blackcurrant-bed --material=cattle-manure --grams=9000 --date=" + before + at);
+        assertThat(run("why --not lime blackcurrant-bed" + at).replaceAll("\\s+", " "))
+                .contains("it is due, but no day is left for it. - Lime blackcurrant-bed gives way to", "keep 90 days")
+                .contains("it is due, but that of season %s comes first".formatted(season));
+        assertThat(run("why --json --not lime blackcurrant-bed" + at)).contains("\"because\": \"Lime black");
+        assertThat(run("why --not feed-second blackcurrant-1" + at).replaceAll("\\s+", " "))
+                .contains("it is due, but this plan ends on " + ends);
+        run("note skipped winter-cut@blackcurrant-1@" + season + at);
+        run("note skipped winter-cut@blackcurrant-2@" + season + at);
+        assertThat(run("why --not clear-prunings blackcurrant-bed" + at)).contains("it is due, but what it clears");
+    }
+
     private String run(String line) {
         Cli.Result result = Cli.in(garden).run(line.split(" "));
         assertThat(result.exit()).as(result.err()).isZero();
