@@ -55,7 +55,8 @@ public record Condition(String fact, Optional<String> of, OptionalDouble atLeast
         if (!found.known()) {
             return found.words() + " (not known" + (whenUnknown ? ", so it does not stop the job)" : ")");
         }
-        return holds || words.equals(List.of("yes")) ? found.words() : found.words() + "; asked for: " + wanted();
+        return holds || words.equals(List.of("yes")) || words.equals(List.of("no")) ? found.words()
+                : found.words() + "; asked for: " + wanted();
     }
 
     private boolean inRange(double value) {

@@ -111,4 +111,22 @@ class LimeNotShownTest {
 
         assertThat(run("lime", "blackcurrant-bed", TODAY)).contains("Nothing to give").doesNotContain("disagrees");
     }
+
+    /** Left for more than 420 days after the sulphur, the test is asked for each winter until it is noted. */
+    @Test
+    void a_second_portion_that_waits_for_a_test_is_not_forgotten_with_it() {
+        run("note", "soil-test", "blueberry-bed", "--ph=6", "--date=2025-11-10", "--today=2027-06-20");
+        run("note", "acidified", "blueberry-bed", "--material=sulphur", "--grams=300", "--date=2026-03-20",
+                "--today=2027-06-20");
+        String late = "retest-sulphur-late@blueberry-bed";
+
+        assertThat(run("tasks", "year", "--each", "--today=2026-12-20")).contains("retest-after-sulphur@blueberry-bed");
+        assertThat(run("tasks", "--each", "--today=2026-12-20")).doesNotContain(late + "@2027 ");
+        assertThat(run("tasks", "year", "--each", "--today=2027-06-20")).contains(late + "@2028")
+                .doesNotContain("retest-after-sulphur@blueberry-bed");
+        assertThat(run("acidify", "blueberry-bed", "--today=2027-06-20"))
+                .contains("Next nothing is planned: what was given is not yet tested.");
+        run("note", "soil-test", "blueberry-bed", "--ph=5.6", "--today=2027-11-02");
+        assertThat(run("tasks", "year", "--each", "--today=2027-11-03")).doesNotContain(late);
+    }
 }
