@@ -28,7 +28,9 @@ public final class CutWords {
      *
      * @param what stems, canes or branches
      */
-    public static String taken(Cut cut, String what) {
+    public static String taken(Cut cut, String all) {
+        // where an age was not counted the bush has more than these
+        String what = cut.before().isComplete() ? all : "counted " + all;
         if (cut.taken().isEmpty()) { return TEXTS.get("taken.none", cut.before().total(), what); }
         String parts = cut.taken().stream()
                 .map(one -> TEXTS.get("taken.part", one.number(), cut.before().label(one.age()), why(one.why())))

@@ -32,6 +32,14 @@ class CutWordsTest {
                 .isEqualTo("1=5,2=3,3=3,4+=2 before, 1=5,2=3,3=3,4+=0 after");
     }
 
+    /** A bush whose last count is two winters old has more stems than are known of it. */
+    @Test
+    void where_an_age_was_not_counted_the_number_is_not_that_of_the_bush() {
+        assertThat(CutWords.taken(cut("3=5,4=3"), "stems"))
+                .isEqualTo("take out 3 of 8 counted stems: 3 of age 4 (spent)");
+        assertThat(CutWords.taken(cut("3=5"), "stems")).isEqualTo("take none of the 5 counted stems out");
+    }
+
     @Test
     void bars_show_what_stays_and_what_goes_and_what_was_not_counted() {
         assertThat(CutWords.bars(cut("2=3,3=4,4+=2"))).containsExactly("   1  not counted ", "   2  3 -> 3      |||",
