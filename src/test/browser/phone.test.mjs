@@ -69,10 +69,28 @@ describe('six bushes', () => {
     assert.match(jobs.at(-1), /^Clear the prunings/);
     assert.equal((await phone.page.evaluate(() => document.getElementById('main').innerText)).match(/leave no stub/g).length, 1);
     const plain = jobs.filter((it) => !it.startsWith('Count')).length;
+    // all of it is noted without scrolling: only the bush that is next is told in full
+    const all = await phone.find(`All ${plain} done as planned`);
+    assert.ok(await all.evaluate((it) => it.getBoundingClientRect().bottom < 844));
+    const open = () => phone.page.evaluate(() => [...document.querySelectorAll('main details[open]')].map((it) => it.parentElement.getAttribute('aria-label')));
+    assert.deepEqual(await open(), jobs.filter((it) => it.includes('blackcurrant-1')));
+    const last = jobs.findLast((it) => it.includes('blackcurrant-6'));
+    await phone.page.focus(`section[aria-label="${last}"] summary`);
+    for (const expected of [1, 0]) {
+      await phone.page.keyboard.press('Enter');
+      await phone.page.waitForFunction((it, many) => document.querySelectorAll(`section[aria-label="${it}"] details[open]`).length === many, {}, last, expected);
+      assert.equal(await phone.page.evaluate(() => document.activeElement.parentElement.parentElement.getAttribute('aria-label')), last, 'the keyboard stays');
+    }
     await phone.tap(`All ${plain} done as planned`);
     await phone.tap(`Yes, all ${plain}`);
     await phone.hears('Noted: all done as planned');
     assert.equal(journal(other).filter((it) => it.entry === 'done').length, plain);
+    await phone.tap('Noted', 'nav');
+    await phone.tap(`Take back all ${plain}`);
+    await phone.hears('Taken back');
+    assert.equal(journal(other).filter((it) => it.entry === 'withdrawn').length, plain);
+    await phone.tap(`Bring back all ${plain}`);
+    await phone.hears('It counts again');
     await phone.close(alone.address);
     await alone.stop();
   });
@@ -144,13 +162,13 @@ describe('six bushes', () => {
     await Promise.all([one.tap('Picked'), two.tap('Picked')]);
     await Promise.all([one.tap('+ 1'), two.tap('+ 0.5')]);
     await Promise.all([one.tap('Note it'), two.tap('Note it'),
-      promisify(execFile)(program, ['note', 'picked', 'blackcurrant-5', '--kg', '2', '--garden', folder, '--today', today, '--quiet'])]);
+      promisify(execFile)(program, ['note', 'picked', 'blackcurrant-5', '--kg', '2', '--garden', folder, '--today', '2026-12-06', '--quiet'])]);
     await Promise.all([one.hears('Noted'), two.hears('Noted')]);
     const noted = journal(folder).slice(before).map((it) => [it.plant, it.kg]).sort();
     assert.deepEqual(noted, [['blackcurrant-3', 1], ['blackcurrant-4', 0.5], ['blackcurrant-5', 2]]);
     await one.tap('Noted');
     await Promise.all(['blackcurrant-3', 'blackcurrant-4', 'blackcurrant-5'].map((id) => one.shows(id)));
-    oldwood('note', 'picked', 'blackcurrant-6', '--kg', '3', '--garden', folder, '--quiet');
+    oldwood('note', 'picked', 'blackcurrant-6', '--kg', '3', '--garden', folder, '--today', '2026-12-06', '--quiet');
     await one.shows('blackcurrant-6');
     await one.close(server.address);
     await two.close(server.address);
@@ -171,7 +189,7 @@ describe('six bushes', () => {
       for (const size of ['100%', '200%']) {
         await page.evaluate((it) => { document.documentElement.style.fontSize = it; }, size);
         assert.deepEqual((await page.evaluate(textFaults)).faults, [], `${part} at ${size}`);
-        const small = await page.evaluate(() => [...document.querySelectorAll('button, a, input')]
+        const small = await page.evaluate(() => [...document.querySelectorAll('button, a, input, summary')]
           .filter((it) => it.checkVisibility() && it.getBoundingClientRect().height < 60).map((it) => it.textContent));
         assert.deepEqual(small, [], `${part} at ${size}: under 60 px high`);
       }

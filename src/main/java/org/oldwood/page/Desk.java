@@ -22,7 +22,8 @@ public interface Desk {
      */
     Reply note(String key, List<Map<String, String>> rows) throws IOException;
 
-    Reply takeBack(String key, String entry) throws IOException;
+    /** Takes back an entry; {@code whole} with all that was noted at once with it. */
+    Reply takeBack(String entry, boolean whole) throws IOException;
 
     /**
      * What came of it; of a note that was accepted, what is asked or warned of.

@@ -182,10 +182,10 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void back(HttpExchange exchange) throws IOException {
-        reply(exchange, "To take an entry back, say its id and a key.", body -> {
-            String key = body.text("key");
+        reply(exchange, "To take an entry back, say its id, and whether all noted at once with it.", body -> {
             String entry = body.text("entry");
-            return () -> desk.takeBack(key, entry);
+            boolean whole = body.flag("whole", false);
+            return () -> desk.takeBack(entry, whole);
         });
     }
 

@@ -10,6 +10,9 @@ let sending = false;
 let editing = false; // numbers are being chosen: nothing is drawn over them
 let stamp = ''; // what the program calls the garden as it is shown here
 let barred = false;
+const unfolded = new Map(); // by task, where somebody tapped: whether its job is open
+const seen = new Set(); // the bushes, or other jobs, that something was noted of in this round, the last one last
+const whose = (line) => line.plant ?? line.task;
 let silent = false;
 
 /* ---- making elements: text is always text ---- */
@@ -30,11 +33,12 @@ const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString(garden?.mont
 /** Shows a part. Drawn anew it stays where it was read, and the keyboard where it was; another part begins at its head. */
 function page(title, ...inside) {
   const again = main.dataset.title === title;
-  const at = [...main.querySelectorAll('button, input')].indexOf(document.activeElement);
+  const stops = () => [...main.querySelectorAll('button, input, summary')];
+  const at = stops().indexOf(document.activeElement);
   main.replaceChildren(make('h2', {}, title), ...inside.filter((it) => it !== null));
   main.dataset.title = title;
   editing = false;
-  if (!again) { main.focus({ preventScroll: true }); scrollTo(0, 0); } else if (at >= 0) main.querySelectorAll('button, input')[at]?.focus({ preventScroll: true });
+  if (!again) { main.focus({ preventScroll: true }); scrollTo(0, 0); } else if (at >= 0) stops()[at]?.focus({ preventScroll: true });
 }
 function edit(title, ...inside) { page(title, ...inside); editing = true; }
 
@@ -60,7 +64,12 @@ async function ask(path, body) {
   return { status: answer.status, tag: answer.headers.get('ETag'), body: answer.status === 304 ? {} : await answer.json() };
 }
 
-function say(words) { state.textContent = words; }
+/** The program's words tell what to type; here there are buttons. */
+const here = (words) => words.replaceAll(/\s+/g, ' ').replaceAll(/oldwood undo( e-[0-9a-f-]+)?/g, '"Take back" under Noted')
+  .replaceAll('an earlier --until keeps it in time', 'if that is too late, "Take back" under Noted')
+  .replaceAll(/oldwood note (\S+) (\([^)]*\))/g, (all, kind) => (ways({})[kind] ? `under Bushes, "${ways({})[kind][0]}"` : `on the computer, ${all}`))
+  .replaceAll(/([A-Z][^.]*\.)(?: \1)+/g, '$1').replaceAll(/(under Bushes, "[^"]*")\. [^."]*: under Bushes/g, '$1');
+function say(words) { state.textContent = here(words); }
 function tellKept(more = '') {
   const number = unsent().length;
   const refused = kept().length - number;
@@ -70,6 +79,10 @@ function tellKept(more = '') {
 /** Notes at once, or keeps the note: what was tapped is never lost. `job` is the task that it is about, if any. */
 async function note(rows, words, job) {
   keep([...kept(), { key: key(), words, job, rows: rows.map((row) => ({ date: garden.today, ...row })) }]);
+  for (const line of garden.rounds.flatMap((it) => it.lines).filter((it) => [job].flat().includes(it.task))) {
+    seen.delete(whose(line));
+    seen.add(whose(line));
+  }
   editing = false;
   show();
   await send();
@@ -122,22 +135,28 @@ function turn(to, part) {
 
 function rounds() {
   page('To do now', garden.rounds.length === 0 ? make('p', {}, 'Nothing is due in the next days.') : null,
-    make('div', { class: 'list' }, ...garden.rounds.map((round, at) => button(
+    make('div', { class: 'list' }, ...garden.rounds.map((round) => button(
       `${round.title} (${round.lines.length === 1 ? '1 job' : `${round.lines.length} jobs`}${round.minutes ? `, ${round.minutes} min` : ''}), until ${day(round.until)}`,
-      () => open(at)))));
+      () => { seen.clear(); open(round.id); }))));
 }
 
-function open(at) {
-  show = () => (garden.rounds[at] ? open(at) : turn('to-rounds', rounds));
-  const round = garden.rounds[at];
+function open(id) {
+  show = () => open(id);
+  const round = garden.rounds.find((it) => it.id === id);
+  if (!round) { turn('to-rounds', rounds); return; }
   const said = new Set();
+  // of many jobs those of the bush at hand and of the next are open, and what somebody opened
+  const next = round.lines.find((line) => !seen.has(whose(line)));
+  const at = [[...seen].at(-1), next && whose(next)];
+  const isOpen = (line) => unfolded.get(line.task) ?? (round.lines.length < 3 || at.includes(whose(line)));
   const plain = round.lines.filter((line) => !ownNumbers(line) && !waiting(line));
+  const twice = (line) => round.lines.some((it) => it !== line && it.title === line.title);
   page(round.title,
     make('p', {}, `Until ${day(round.until)}.`),
     round.caution ? make('p', { class: 'warn' }, round.caution) : null,
-    ...round.lines.map((line) => job(line, said)),
-    make('div', { class: 'row' }, plain.length > 2 ? button(`All ${plain.length} done as planned`, () => all(round, plain)) : null,
-      button('Back', () => turn('to-rounds', rounds))));
+    plain.length > 2 ? make('div', { class: 'row' }, button(`All ${plain.length} done as planned`, () => all(round, plain))) : null,
+    ...round.lines.map((line) => job(twice(line) ? { ...line, title: `${line.title}, until ${day(line.until)}` } : line, said, isOpen(line))),
+    make('div', { class: 'row' }, button('Back', () => turn('to-rounds', rounds))));
 }
 
 function all(round, lines) {
@@ -150,23 +169,26 @@ const waiting = (line) => kept().find((it) => [it.job].flat().includes(line.task
 /** What is done with numbers of one's own alone. */
 const ownNumbers = (line) => ['counted', 'canes', 'moisture'].includes(line.kind) && line.plant && !isCut(line);
 
-/** `said` is what the jobs before it told of how it is done: the same of each bush stands once. */
-function job(line, said) {
+/** `said` is what the open jobs before it told of how it is done: the same of each bush stands once. */
+function job(line, said, isOpen) {
   const bush = garden.bushes.find((it) => it.id === line.plant);
   const tick = (words, entry, values = {}) => button(words, () => note([{ entry, task: line.task, ...values }], `${words.toLowerCase()}: ${line.title}`, line.task), entry === 'done' && !own ? { class: 'main' } : {});
   const way = bush ? ways(bush, line.task) : {};
   const cut = isCut(line);
   const own = !cut && way[line.kind];
   const waits = waiting(line);
-  return make('section', { class: 'card', 'aria-label': line.title },
-    make('h2', {}, line.title), line.amount ? make('p', {}, line.amount) : null,
-    bush && bush.wood.length > 0 && (cut || line.kind === 'pruned') ? drawing(bush) : null, ...line.how.filter((words) => !said.has(words) && said.add(words)).map((words) => make('p', { class: 'soft' }, words)),
+  const begun = line.begun === null || line.begun === undefined ? '' : line.begun > 0 ? `${line.begun} % is done` : 'begun';
+  const folded = waits ? 'kept on this phone' : begun || (line.amount ?? '').replaceAll(/ \([^)]*\)/g, '').split(/[:;]/)[0];
+  const summary = make('summary', { tap: (event) => { event.preventDefault(); unfolded.set(line.task, !isOpen); show(); } }, make('h3', {}, line.title), folded ? make('p', { class: 'soft' }, folded) : null);
+  return make('section', { class: 'card', 'aria-label': line.title }, make('details', isOpen ? { open: '' } : {}, summary,
+    begun ? make('p', {}, `${begun}: note it done once all of it is.`) : null, line.amount ? make('p', {}, line.amount) : null,
+    bush && bush.wood.length > 0 && (cut || line.kind === 'pruned') ? drawing(bush) : null, ...line.how.filter((words) => !isOpen || (!said.has(words) && said.add(words))).map((words) => make('p', { class: 'soft' }, words)),
     waits ? make('p', {}, `Kept on this phone: ${waits.words}. ${waits.refused ?? ''}`) : make('div', { class: 'row' },
       own ? button(own[0], () => own[1](), { class: 'main' }) : null,
       ownNumbers(line) ? null : tick('Done as planned', 'done'),
       cut && bush ? button('Done, other numbers', () => way.pruned[1](line.planned)) : null,
       cut && bush ? button('Count first', () => way.counted[1]()) : null,
-      tick('Half', 'begun', { percent: '50' }), tick('Later', 'later'), tick('Not this year', 'skipped')));
+      tick('Half', 'begun', { percent: '50' }), tick('Later', 'later'), tick('Not this year', 'skipped'))));
 }
 
 function drawing(bush) {
@@ -270,13 +292,27 @@ function noted() {
     ...kept().map((it) => make('div', { class: 'card' }, make('p', {}, it.refused ? `Not accepted: ${it.words}. ${it.refused}` : `Kept on this phone: ${it.words}`),
       it.refused ? button('Forget it', () => { keep(kept().filter((one) => one.key !== it.key)); tellKept(); noted(); }) : null)),
     garden.noted.length === 0 ? make('p', {}, 'Nothing yet.') : null,
-    ...garden.noted.map((it) => make('div', { class: 'card' }, make('p', {}, `${it.kind}: ${it.words}`), button('Take back', async () => {
-      try {
-        const answer = await ask('back', { key: key(), entry: it.id });
-        say(answer.status === 200 ? 'Taken back.' : answer.body.said.join(' '));
-        await look();
-      } catch { say('The program does not answer; try again at home.'); }
-    }))));
+    ...[...new Set(garden.noted.map((it) => it.act))].map((act) => together(garden.noted.filter((it) => it.act === act))));
+}
+
+/** What was noted at once, with one button for all of it; one by one it is unfolded. */
+function together(them) {
+  const [first] = them;
+  const gone = first.kind === 'withdrawn';
+  const what = (it) => (gone ? `taken back: ${it.words}` : `${it.kind}: ${it.words}`);
+  const back = (words, whole, it) => button(words, async () => {
+    try {
+      const answer = await ask('back', { entry: it.id, whole });
+      say(answer.status === 200 ? (gone ? 'It counts again.' : 'Taken back.') : answer.body.said.join(' '));
+      await look();
+    } catch { say('The program does not answer; try again at home.'); }
+  });
+  const words = gone ? 'Bring back' : 'Take back';
+  if (them.length === 1) return make('div', { class: 'card' }, make('p', {}, what(first)), back(words, false, first));
+  return make('div', { class: 'card' },
+    make('details', {}, make('summary', {}, `${them.length} noted at once, the last ${what(first).split('; ')[0]}`),
+      ...them.map((it) => make('div', {}, make('p', {}, what(it)), back(words, false, it)))),
+    back(`${words} all ${them.length}`, true, first));
 }
 
 /* ---- start ---- */

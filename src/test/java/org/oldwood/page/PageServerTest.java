@@ -42,7 +42,7 @@ class PageServerTest {
             }
 
             @Override
-            public Reply takeBack(String key, String entry) { return new Reply(true, List.of()); }
+            public Reply takeBack(String entry, boolean whole) { return new Reply(true, List.of()); }
         });
     }
 

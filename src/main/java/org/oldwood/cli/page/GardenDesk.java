@@ -86,8 +86,8 @@ final class GardenDesk implements Desk {
     }
 
     @Override
-    public Reply takeBack(String key, String entry) throws IOException {
-        Ran ran = run("", List.of("undo", entry));
+    public Reply takeBack(String entry, boolean whole) throws IOException {
+        Ran ran = run("", whole ? List.of("undo", entry, "--whole") : List.of("undo", entry));
         return new Reply(ran.code == 0, ran.said);
     }
 

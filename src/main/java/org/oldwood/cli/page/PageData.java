@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.craft.feeding.Materials;
@@ -21,12 +23,15 @@ import org.oldwood.facts.Amount;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.facts.water.BedGround;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.garden.StateBuilder;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
@@ -77,20 +82,21 @@ final class PageData {
                 .filter(round -> round.open() && !round.kind().optional()
                         && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
-                .map(round -> new PageView.Round(round.title(), round.lastGoodDay(),
+                .map(round -> new PageView.Round(round.id(), round.title(), round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
                         round.cautions().stream().findFirst().map(Cautions.Caution::line),
                         round.tasks().stream().map(task -> line(task, cuts)).toList()))
                 .toList();
     }
 
-    private static PageView.Line line(Task task, Map<String, Cut> cuts) {
+    private PageView.Line line(Task task, Map<String, Cut> cuts) {
         Optional<String> plant = task.subject().kind().equals("plant") ? Optional.of(task.subject().id())
                 : Optional.empty();
         boolean cutting = task.amount().filter(amount -> amount.unit().equals("stems")).isPresent();
         Map<String, Integer> planned = cutting ? plant.map(cuts::get).map(PageData::planned).orElse(Map.of())
                 : Map.of();
-        return new PageView.Line(task.id(), task.title(), plant,
+        return new PageView.Line(task.id(), task.title(), task.window().last(),
+                Optional.ofNullable(state.begun().get(task.id())).map(entry -> entry.count("percent").orElse(0)), plant,
                 task.rule().doneBy().kinds().stream().findFirst().map(EntryKind::key),
                 task.amount().map(Amount::words).filter(words -> !words.isEmpty()),
                 task.amount().map(Amount::lines).orElse(List.of()), planned);
@@ -158,10 +164,40 @@ final class PageData {
                 .map(stage -> new PageView.Choice(stage.key(), stage.words() + ": " + stage.look())).toList();
     }
 
+    /** What a tick booked is told with it; a taking back stands for what it took back. */
     private List<PageView.Noted> noted() {
+        List<Entry> counting = StateBuilder.counting(folder.journal(), Set.of());
+        Set<String> along = Entries.together(folder.journal()).keySet();
         List<PageView.Noted> today = new ArrayList<>();
-        folder.journal().stream().filter(entry -> entry.date().equals(state.date())).forEach(
-                entry -> today.add(0, new PageView.Noted(entry.id(), entry.kind().key(), EntryText.inWords(entry))));
+        counting.stream().filter(entry -> entry.date().equals(state.date()) && entry.text("tick").isEmpty()
+                && !along.contains(entry.id())).forEach(entry -> {
+                    Entry told = entry.kind() == EntryKind.WITHDRAWN ? wrong(entry) : entry;
+                    if (told.kind() != EntryKind.WITHDRAWN) {
+                        String words = told.equals(entry) ? words(told, counting)
+                                : told.kind().key() + ": " + words(told, List.of());
+                        today.add(0,
+                                new PageView.Noted(entry.id(), Entries.act(entry.id()), entry.kind().key(), words));
+                    }
+                });
         return today;
+    }
+
+    private Entry wrong(Entry taking) {
+        return folder.journal().stream().filter(entry -> entry.id().equals(taking.needed("wrong"))).findFirst()
+                .orElse(taking);
+    }
+
+    private String words(Entry entry, List<Entry> counting) {
+        String booked = counting.stream().filter(each -> each.text("tick").filter(entry.id()::equals).isPresent())
+                .map(each -> "; " + each.kind().key() + ": " + says(each)).collect(Collectors.joining());
+        return Stream.of(entry.text("task").map(id -> plan.plan().find(id).map(Task::title).orElse(id)).orElse(""),
+                says(entry)).filter(words -> !words.isEmpty()).collect(Collectors.joining(", ")) + booked;
+    }
+
+    private static String says(Entry entry) {
+        Map<String, String> cells = new LinkedHashMap<>(EntryText.cells(entry));
+        cells.keySet().removeAll(List.of("task", "tick", "planned"));
+        return cells.entrySet().stream().map(cell -> cell.getKey() + " " + cell.getValue())
+                .collect(Collectors.joining(", "));
     }
 }

@@ -16,7 +16,7 @@ import org.oldwood.sheet.round.Wood;
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
  * @param feels the classes of soil moisture by the hand, by bed
  * @param findings what can be found on an ill bush
- * @param noted today's entries, the newest first
+ * @param noted today's entries that count, the newest first
  */
 record PageView(String garden, String units, boolean monthFirst, LocalDate today, List<Round> rounds, List<Bush> bushes,
         Map<String, List<Choice>> materials, Map<String, List<Choice>> feels, List<Choice> stages,
@@ -28,19 +28,21 @@ record PageView(String garden, String units, boolean monthFirst, LocalDate today
      * @param until the last good day
      * @param caution the one that matters most
      */
-    record Round(String title, LocalDate until, Optional<Integer> minutes, Optional<String> caution,
+    record Round(String id, String title, LocalDate until, Optional<Integer> minutes, Optional<String> caution,
             List<Line> lines) {}
 
     /**
      * One task of a round.
      *
+     * @param until the last day of its own time
      * @param plant the bush, where it is about one
      * @param kind the kind of entry that usually tells it
      * @param how what to do, line by line
      * @param planned stems to take out, by age class, where that is the work
+     * @param begun percent of it that is done already, 0 where it was begun and nobody said how much
      */
-    record Line(String task, String title, Optional<String> plant, Optional<String> kind, Optional<String> amount,
-            List<String> how, Map<String, Integer> planned) {}
+    record Line(String task, String title, LocalDate until, Optional<Integer> begun, Optional<String> plant,
+            Optional<String> kind, Optional<String> amount, List<String> how, Map<String, Integer> planned) {}
 
     /**
      * One plant, or one row.
@@ -56,5 +58,11 @@ record PageView(String garden, String units, boolean monthFirst, LocalDate today
     /** A word of the record and what it means. */
     record Choice(String key, String words) {}
 
-    record Noted(String id, String kind, String words) {}
+    /**
+     * An entry of today that counts.
+     *
+     * @param act the first of those that it was noted at once with
+     * @param kind of a taking back {@code withdrawn}, its words being those of what it takes back
+     */
+    record Noted(String id, String act, String kind, String words) {}
 }

@@ -116,10 +116,54 @@ class GardenDeskTest {
                 List.of(Map.of("date", "2026-12-05", "entry", "counted", "plant", "blackcurrant-1", "stems", "1=5")));
         String entry = view().at("/noted/0/id").asText();
 
-        Desk.Reply back = desk.takeBack("k2", entry);
+        Desk.Reply back = desk.takeBack(entry, false);
 
         assertThat(back.accepted()).as(back.said().toString()).isTrue();
         assertThat(view().at("/bushes/0/wood")).isEmpty();
+    }
+
+    /** All of a round in one go: one button takes it back, another brings it back; what a tick booked goes along. */
+    @Test
+    void a_round_noted_at_once_is_taken_back_and_brought_back_whole() throws IOException {
+        JsonNode before = view().get("rounds");
+        List<String> tasks = before.get(0).get("lines").findValuesAsText("task");
+        assertThat(tasks).hasSizeGreaterThan(1);
+        desk.note("k1",
+                tasks.stream().map(task -> Map.of("date", "2026-12-05", "entry", "done", "task", task)).toList());
+        JsonNode done = view();
+        assertThat(done.get("noted").findValuesAsText("act")).hasSize(tasks.size())
+                .containsOnly(done.at("/noted/0/act").asText());
+
+        assertThat(desk.takeBack(done.at("/noted/0/id").asText(), true).accepted()).isTrue();
+
+        JsonNode back = view().get("noted");
+        assertThat(view().get("rounds")).isEqualTo(before);
+        assertThat(back.findValuesAsText("kind")).hasSize(tasks.size()).containsOnly("withdrawn");
+        assertThat(back.get(0).get("words").asText()).startsWith("done: ").doesNotContain("@", "wrong");
+        assertThat(desk.takeBack(back.get(0).get("id").asText(), true).accepted()).isTrue();
+        assertThat(view().get("rounds")).isEqualTo(done.get("rounds"));
+        assertThat(view().get("noted")).isEqualTo(done.get("noted"));
+    }
+
+    @Test
+    void what_is_noted_is_told_in_words_with_what_was_booked() throws IOException {
+        desk.note("k1",
+                List.of(Map.of("date", "2026-12-01", "entry", "soil-test", "bed", "blackcurrant-bed", "ph", "5.2")));
+        desk.note("k2", List.of(Map.of("date", "2026-12-05", "entry", "done", "task", "lime@blackcurrant-bed@2027")));
+
+        assertThat(view().get("noted").findValuesAsText("words")).singleElement().asString()
+                .startsWith("Lime blackcurrant-bed; limed: bed blackcurrant-bed, material ")
+                .doesNotContain("tick", "planned", "@");
+    }
+
+    @Test
+    void what_is_half_done_says_so() throws IOException {
+        String task = view().at("/rounds/0/lines/0/task").asText();
+        assertThat(view().at("/rounds/0/lines/0/begun").isMissingNode()).isTrue();
+
+        desk.note("k1", List.of(Map.of("date", "2026-12-05", "entry", "begun", "task", task, "percent", "50")));
+
+        assertThat(view().at("/rounds/0/lines/0/begun").asInt()).isEqualTo(50);
     }
 
     @Test
