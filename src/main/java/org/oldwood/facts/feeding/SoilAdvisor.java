@@ -27,7 +27,7 @@ public final class SoilAdvisor extends Advisor {
     public SoilAdvisor() {
         knows("tub-litres", SoilAdvisor::tub);
         knows("ph-gap", SoilAdvisor::gap);
-        knows("soil-test-age", SoilAdvisor::testAge);
+        knows("soil-test-age", s -> RecordFacts.since(EntryKind.SOIL_TEST, s));
         knows("lime-needs-test", s -> needsTest(s, BedAcidity::lime));
         knows("sulphur-needs-test", s -> needsTest(s, BedAcidity::sulphur));
         knows("lime-due", s -> due(s, BedAcidity::lime));
@@ -39,14 +39,6 @@ public final class SoilAdvisor extends Advisor {
     private static Fact tub(Situation s) {
         double litres = s.subject().bed().map(bed -> bed.bed().tubLitres().orElse(0)).orElse(0.0);
         return Fact.number(litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
-    }
-
-    /** Of a test that came too soon after lime or sulphur nothing is known, as of none. */
-    private static Fact testAge(Situation s) {
-        return s.subject().bed()
-                .flatMap(bed -> Stream.of(EntryKind.LIMED, EntryKind.ACIDIFIED)
-                        .flatMap(kind -> BedAcidity.notShown(books(s), bed, kind).tooSoon().stream()).findFirst())
-                .map(Fact::unknown).orElseGet(() -> RecordFacts.since(EntryKind.SOIL_TEST, s));
     }
 
     private static Fact gap(Situation s) {

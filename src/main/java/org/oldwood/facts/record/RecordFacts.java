@@ -25,6 +25,8 @@ public final class RecordFacts extends Advisor {
         knows("age", s -> age(s));
         knows("bushes", s -> Fact.number(s.subject().bushes(), Words.count(s.subject().bushes(), "plant", "plants")));
         knows("days-since", (of, s) -> ofKind(of, kind -> since(kind, s)));
+        knows("days-by-today", (of, s) -> ofKind(of,
+                kind -> since(kind, new Situation(s.world(), s.subject(), s.season(), s.world().today()))));
         knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
         knows("this-season", RecordFacts::thisSeason);
         knows("task-skipped", (of, s) -> skipped(of.orElse(""), s));

@@ -73,12 +73,15 @@ class LimeNotShownTest {
         assertThat(run("lime", TODAY)).doesNotContain("48 days");
     }
 
-    /** Long after the round that asks again for it, a test that misled is asked for like one that never was. */
+    /** Long after the round that asks again for it, a test that misled is asked for again, and once. */
     @Test
     void of_an_old_test_too_soon_after_lime_another_is_asked_for() {
         note("soil-test", "--ph=5.6", "--date=2026-03-01");
 
-        assertThat(run("tasks", "--each", "--today=2027-11-25")).contains("soil-test@blackcurrant-bed@2028");
+        assertThat(run("tasks", "--each", "--today=2027-11-25")).contains("retest-lime-late@blackcurrant-bed@2028")
+                .doesNotContain("soil-test@blackcurrant-bed");
+        assertThat(run("tasks", "year", "--each", "--today=2026-11-25"))
+                .containsOnlyOnce("Test the soil of blackcurrant-bed");
     }
 
     /** Sulphur works over half a year: 91 days after it half of 100 g on 10.8 m2 is still to come. */
