@@ -84,6 +84,9 @@ describe('six bushes', () => {
     await phone.tap(`All ${plain} done as planned`);
     await phone.tap(`Yes, all ${plain}`);
     await phone.hears('Noted: all done as planned');
+    // what the program says of its commands is said of the page's buttons
+    await phone.hears('under Bushes, "Looks ill"');
+    assert.doesNotMatch(await phone.page.$eval('#state', (it) => it.textContent), /oldwood/);
     assert.equal(journal(other).filter((it) => it.entry === 'done').length, plain);
     await phone.tap('Noted', 'nav');
     await phone.tap(`Take back all ${plain}`);

@@ -68,7 +68,8 @@ async function ask(path, body) {
 const here = (words) => words.replaceAll(/\s+/g, ' ').replaceAll(/oldwood undo( e-[0-9a-f-]+)?/g, '"Take back" under Noted')
   .replaceAll('an earlier --until keeps it in time', 'if that is too late, "Take back" under Noted')
   .replaceAll(/oldwood note (\S+) (\([^)]*\))/g, (all, kind) => (ways({})[kind] ? `under Bushes, "${ways({})[kind][0]}"` : `on the computer, ${all}`))
-  .replaceAll(/([A-Z][^.]*\.)(?: \1)+/g, '$1').replaceAll(/(under Bushes, "[^"]*")\. [^."]*: under Bushes/g, '$1');
+  .replaceAll(/([A-Z][^.]*\.)(?: \1)+/g, '$1')
+  .replaceAll(/(under Bushes, "[^"]*")((?:\. [^."]*: under Bushes, "[^"]*")+)/g, (all, first, more) => first + more.replaceAll(/\. [^."]*: under Bushes/g, ''));
 function say(words) { state.textContent = here(words); }
 function tellKept(more = '') {
   const number = unsent().length;
