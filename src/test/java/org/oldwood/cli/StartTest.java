@@ -38,6 +38,9 @@ class StartTest {
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(Files.readString(folder.resolve("south/journal.jsonl"))).contains("\"date\":\"2021-09-01\"");
+        assertThat(result.err().replaceAll("\\s+", " "))
+                .contains("A year alone is taken as the end of its planting season, 1 Sep 2021;");
+        assertThat(Cli.in(folder).run("stock", "--garden=south").out()).contains("stool  2021").doesNotContain("2021-");
     }
 
     @Test

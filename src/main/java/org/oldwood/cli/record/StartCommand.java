@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.AnyPlace;
@@ -33,6 +34,7 @@ import org.oldwood.store.Csv;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Dates;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -85,11 +87,16 @@ public final class StartCommand extends GardenCommand {
             tell("What the column planted says wins; --planted %s is for the lines without.".formatted(planted.get()));
         }
         NewGarden garden = new NewGarden(crops);
-        garden.plant(plantings,
-                each -> plantedIn(
-                        each.year().or(() -> planted).orElseThrow(
-                                () -> usage("say with --planted in which year it was planted; a guess will do")),
-                        site));
+        Set<LocalDate> taken = new TreeSet<>();
+        garden.plant(plantings, each -> {
+            LocalDate day = plantedIn(each.year().or(() -> planted).orElseThrow(
+                    () -> usage("say with --planted in which year it was planted; a guess will do")), site);
+            taken.add(day);
+            return day;
+        });
+        taken.stream().findFirst().map(Dates::shortDay).ifPresent(
+                day -> tell("A year alone is taken as the end of its planting season, %s; oldwood correct sets it right."
+                        .formatted(day)));
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());

@@ -48,7 +48,8 @@ public final class StockCommand extends GardenCommand {
 
     private static List<String> row(Plant plant) {
         String many = plant.bushes() > 1 ? plant.bushes() + " bushes" : "";
-        return List.of(plant.id(), plant.bed(), plant.form(), plant.planted().toString(),
+        String day = plant.planted().toString();
+        return List.of(plant.id(), plant.bed(), plant.form(), plant.about().equals("year") ? day.substring(0, 4) : day,
                 length(plant).map(metres -> metres + " m").orElse(many), plant.cultivar().orElse(""));
     }
 
