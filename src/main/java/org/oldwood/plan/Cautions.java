@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
@@ -122,6 +124,11 @@ public final class Cautions {
     /** Every caution, in the order of the file. */
     public Collection<Caution> all() {
         return Collections.unmodifiableCollection(byId.values());
+    }
+
+    /** The codes of all countries and parts of one that are known. */
+    Set<String> countries() {
+        return countries.values().stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
     }
 
     public Optional<Caution> find(String id) { return Optional.ofNullable(byId.get(id)); }

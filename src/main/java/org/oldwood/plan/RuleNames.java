@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisor;
+import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
@@ -23,13 +24,13 @@ public final class RuleNames {
     private final Set<String> groups = new TreeSet<>();
     private final Set<String> forms = new TreeSet<>();
     private final Advisor advisors;
-    private final List<String> cautions;
+    private final Cautions cautions;
 
     public RuleNames(Rules rules, Crops crops, Cautions cautions, Advisor advisors) {
         this.rules = rules;
         this.advisors = advisors;
         this.crops = crops.ids();
-        this.cautions = cautions.all().stream().map(Cautions.Caution::id).toList();
+        this.cautions = cautions;
         for (String id : crops.ids()) {
             Crop crop = crops.get(id);
             groups.add(crop.group());
@@ -50,7 +51,25 @@ public final class RuleNames {
             rule.optionalText("title").stream().flatMap(title -> Titles.PLACEHOLDER.matcher(title).results())
                     .forEach(found -> known(rule, "title", "placeholder", found.group(1), Titles.NAMES));
             after(rule);
-            rule.texts("cautions").forEach(caution -> known(rule, "cautions", "caution", caution, cautions));
+            rule.texts("cautions").forEach(caution -> known(rule, "cautions", "caution", caution,
+                    cautions.all().stream().map(Cautions.Caution::id).toList()));
+        }
+    }
+
+    /** Checks a file of warnings: crops, groups, countries and the kinds of work, a rule's or a bundled warning's. */
+    public void checkCautions(Fields file) {
+        Set<String> work = new TreeSet<>();
+        rules.all().forEach(rule -> work.addAll(rule.work()));
+        Cautions.read(Documents.bundled()).all().forEach(caution -> work.addAll(caution.tasks()));
+        for (Fields caution : file.objects("cautions")) {
+            caution.texts("crops").forEach(crop -> known(caution, "crops", "crop", crop, crops));
+            caution.texts("groups").forEach(group -> known(caution, "groups", "group", group, groups));
+            caution.texts("tasks").forEach(task -> known(caution, "tasks", "work", task, work));
+            caution.texts("countries").stream().map(code -> code.replaceFirst("^-", ""))
+                    .filter(code -> !cautions.countries().contains(code))
+                    .forEach(code -> caution.wrong("countries", "unknown-country",
+                            "names no country that is known: \"%s\"".formatted(code),
+                            "Write its ISO 3166 code, GB for example; a minus before each means all but these."));
         }
     }
 

@@ -187,6 +187,7 @@ final class OwnData {
         RuleNames names = new RuleNames(all, crops, cautions, AllCrafts.advisors());
         files.stream().filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
+        names.checkCautions(documents.fields("cautions.json"));
         Rounds.read(documents);
         names.checkRounds(documents.fields("rounds.json"));
     }

@@ -94,9 +94,10 @@ public final class StartCommand extends GardenCommand {
             taken.add(day);
             return day;
         });
-        taken.stream().findFirst().map(Dates::shortDay).ifPresent(
-                day -> tell("A year alone is taken as the end of its planting season, %s; oldwood correct sets it right."
-                        .formatted(day)));
+        taken.stream().findFirst().map(Dates::shortDay)
+                .ifPresent(day -> tell(
+                        "A year alone is taken as the end of its planting season, %s; oldwood correct sets it right."
+                                .formatted(day)));
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());

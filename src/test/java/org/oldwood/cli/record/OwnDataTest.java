@@ -83,6 +83,8 @@ class OwnDataTest {
             "countries.json|[\"Europe/Andorra\"]|7|must be a list|[",
             "cautions.json|\"tasks\"|\"task\"|task is not a key|Did you mean \"tasks\"?",
             "cautions.json|\"gravity\": 3|\"gravity\": 4|gravity must be a number from 1 to 3|Write for example",
+            "cautions.json|[\"GB\"]|[\"-GBR\"]|names no country that is known: \"GBR\"|ISO 3166",
+            "cautions.json|\"tasks\": [\"prune\"|\"tasks\": [\"prun\"|names no work that is known: \"prun\"|Did you mean \"prune\"?",
             "unlikely.json|\"figures\"|\"figure\"|figures is missing|it must be an object",
             "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
                     + " it to a file in sources/"})
