@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
+import org.oldwood.words.Texts;
 
 /**
  * A crop's profile. What a craft needs to know of it stands in a section of its own, a file beside {@code crop.json}:
@@ -105,6 +106,21 @@ public record Crop(String id, String name, String plural, List<String> called, S
 
     private static String bare(String word) {
         return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "").replaceAll("ies$", "y").replaceAll("s$", "");
+    }
+
+    /** What the trade says of a fruit or form of which nothing is known here. */
+    static Optional<String> other(String word) {
+        return Texts.sections("others.txt").entrySet().stream()
+                .filter(each -> Stream.of(each.getKey().split(", ")).anyMatch(it -> bare(it).equals(bare(word))))
+                .map(Map.Entry::getValue).findFirst();
+    }
+
+    /** What to say of a form in which it is not grown here: which comes nearest, and which there are. */
+    public String formHint(String form) {
+        return other("form " + form).map(text -> text.split(": ")).filter(near -> forms.contains(near[0]))
+                .map(near -> "Nearest is \"%s\": %s (common practice). Known here: %s".formatted(near[0], near[1],
+                        String.join(", ", forms)))
+                .orElseGet(() -> Nearest.hint(form, forms));
     }
 
     /** The default form. */

@@ -28,7 +28,8 @@ public final class Crops {
     public String hint(String word) {
         List<String> meant = called(word);
         return meant.size() > 1 ? "Which one: %s?".formatted(String.join(" or ", meant))
-                : Nearest.hint(meant.isEmpty() ? word : meant.get(0), ids);
+                : Crop.other(word).map(text -> text.formatted(word))
+                        .orElseGet(() -> Nearest.hint(meant.isEmpty() ? word : meant.get(0), ids));
     }
 
     /** The crops that people may mean by a word. */

@@ -134,7 +134,7 @@ public final class StateBuilder {
 
     private boolean isGrownAs(String form, Crop crop, Entry entry) {
         boolean known = crop.forms().contains(form);
-        if (!known) { references.problem(entry, "unknown-form", crop.name(), form, Nearest.hint(form, crop.forms())); }
+        if (!known) { references.problem(entry, "unknown-form", crop.name(), form, crop.formHint(form)); }
         return known;
     }
 

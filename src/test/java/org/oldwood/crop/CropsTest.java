@@ -13,17 +13,30 @@ import org.oldwood.store.Documents;
 /** What people call crops, in any spelling: the trade's names, and no more than a hint. */
 class CropsTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|',
-            value = {"honeyberry|Did you mean \"haskap\"?", "Blue Honeysuckle|Did you mean \"haskap\"?",
-                    "black currants|Did you mean \"blackcurrant\"?", "cassis|Did you mean \"blackcurrant\"?",
-                    "Gooseberries|Did you mean \"gooseberry\"?",
-                    "raspberry|Which one: summer-raspberry or autumn-raspberry?",
-                    "blackberries|Which one: trailing-blackberry or semi-erect-blackberry or erect-blackberry?",
-                    "boysenberry|Did you mean \"trailing-blackberry\"?",
-                    "currant|Which one: blackcurrant or redcurrant or whitecurrant?",
-                    "blackcurant|Did you mean \"blackcurrant\"?"})
+    @CsvSource(delimiter = '|', value = {"honeyberry|Did you mean \"haskap\"?",
+            "Blue Honeysuckle|Did you mean \"haskap\"?", "black currants|Did you mean \"blackcurrant\"?",
+            "cassis|Did you mean \"blackcurrant\"?", "Gooseberries|Did you mean \"gooseberry\"?",
+            "raspberry|Which one: summer-raspberry or autumn-raspberry?",
+            "blackberries|Which one: trailing-blackberry or semi-erect-blackberry or erect-blackberry?",
+            "boysenberry|Did you mean \"trailing-blackberry\"?",
+            "currant|Which one: blackcurrant or redcurrant or whitecurrant?",
+            "blackcurant|Did you mean \"blackcurrant\"?",
+            "Worcesterberries|\"Worcesterberries\" is kept like a gooseberry (common practice): write \"gooseberry\".",
+            "rabbiteye|Nothing is known here of \"rabbiteye\": what is told of \"blueberry\" is for northern highbush.",
+            "bilberry|Nothing is known here of \"bilberry\": what is told of \"blueberry\" is for northern highbush.",
+            "pink currants|\"pink currants\" is kept like a white currant (common practice): write \"whitecurrant\"."})
     void what_people_call_a_crop_is_understood(String word, String hint) {
         assertThat(new Crops(Documents.bundled()).hint(word)).isEqualTo(hint);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"gooseberry|fan|Nearest is \"cordon\"", "redcurrant|bush|Nearest is \"leg\"",
+            "blackcurrant|fan|Known here: stool", "gooseberry|cordan|Did you mean \"cordon\"?"})
+    void a_form_that_is_not_known_is_answered_with_those_that_are(String crop, String form, String hint) {
+        String said = new Crops(Documents.bundled()).get(crop).formHint(form);
+
+        assertThat(said).startsWith(hint);
+        assertThat(said.startsWith("Did") || said.contains("Known here: ")).isTrue();
     }
 
     @Test

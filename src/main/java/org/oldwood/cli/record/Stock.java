@@ -136,7 +136,7 @@ final class Stock {
     }
 
     private void checkForm(Csv.Row row, Crop crop) {
-        row.cell("form").filter(form -> !crop.forms().contains(form)).ifPresent(form -> problems.tell("unknown-form",
-                row.place().at("form"), crop.name(), form, Nearest.hint(form, crop.forms())));
+        row.cell("form").filter(form -> !crop.forms().contains(form)).ifPresent(
+                form -> problems.tell("unknown-form", row.place().at("form"), crop.name(), form, crop.formHint(form)));
     }
 }
