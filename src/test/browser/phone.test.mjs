@@ -139,6 +139,7 @@ describe('six bushes', () => {
       ['moisture', 'Soil felt', /^moist: /],
       ['seen', 'Seen', /^full flower: half of the flowers/],
       ['inspected', 'Looks ill', 'mildew'],
+      ['vigour', 'Growth', /^strong/],
       ['fed', 'Fed', /./, '+ 100', 'Note it'],
       ['watered', 'Watered', '+ 10', 'Note it'],
       ['mulched', 'Bed mulched', /./, '+ 5', 'Note it'],

@@ -28,6 +28,11 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
         return values.get(key) instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty();
     }
 
+    /** Whether it has this text under a key. */
+    public boolean names(String key, String what) {
+        return text(key).filter(what::equals).isPresent();
+    }
+
     /** The text under a key that this kind of entry must have. */
     public String needed(String key) {
         return text(key).orElseThrow(() -> new IllegalStateException(kind + " " + id + " has no " + key));

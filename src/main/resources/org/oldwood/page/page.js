@@ -273,6 +273,7 @@ function ways(bush, job) {
     watered: ['Watered', () => amount('Watered', metric ? ['litres', 1, 5, 10] : ['gal', 0.5, 1, 5], (litres) => tell('watered', { plant, litres }, `watered ${plant}`))],
     seen: ['Seen', () => choose('Which stage?', garden.stages, (it) => tell('seen', { plant, stage: it.key }, `${it.key} on ${plant}`))],
     inspected: ['Looks ill', () => choose('What was found?', garden.findings, (it) => tell('inspected', { plant, finding: it.key }, `${plant}: ${it.words}`))],
+    vigour: ['Growth', () => choose('How strongly do the plants of the bed grow?', garden.growth, (it) => tell('vigour', { bed: bush.bed, growth: it.key }, `growth of ${bush.bedName}, ${it.words}`))],
     fed: ['Fed', () => choose('What was given?', garden.materials.fed, (it) => amount(it.words, metric ? ['g', 10, 50, 100] : ['oz', 0.5, 2, 8], (grams) => tell('fed', { plant, material: it.key, grams }, `fed ${plant}`)))],
     mulched: ['Bed mulched', () => choose('With what?', garden.materials.mulched, (it) => amount(it.words, metric ? ['cm', 1, 5] : ['in', 0.5, 2], (depthCm) => tell('mulched', { bed: bush.bed, material: it.key, depthCm }, `mulched ${bush.bedName}`)))],
   };

@@ -68,7 +68,8 @@ final class PageData {
         List<PageView.Bush> bushes = new ArrayList<>();
         walked.forEach(plant -> bushes.add(bush(plant, cuts)));
         return new PageView(state.garden().name(), wording.units().key(), wording.monthFirst(), state.date(),
-                rounds(cuts), bushes, materials(), feels(), stages(), words(EntryKind.INSPECTED, "finding"), noted());
+                rounds(cuts), bushes, materials(), feels(), stages(), words(EntryKind.INSPECTED, "finding"),
+                words(EntryKind.VIGOUR, "growth"), noted());
     }
 
     static String name(Crop crop, PlantState plant) {
@@ -171,33 +172,24 @@ final class PageData {
         List<PageView.Noted> today = new ArrayList<>();
         counting.stream().filter(entry -> entry.date().equals(state.date()) && entry.text("tick").isEmpty()
                 && !along.contains(entry.id())).forEach(entry -> {
-                    Entry told = entry.kind() == EntryKind.WITHDRAWN ? wrong(entry) : entry;
+                    Entry told = folder.journal().stream().filter(each -> entry.names("wrong", each.id())).findFirst()
+                            .orElse(entry);
+                    String of = told.equals(entry) ? "" : told.kind().key() + ": ";
                     if (told.kind() != EntryKind.WITHDRAWN) {
-                        String words = told.equals(entry) ? words(told, counting)
-                                : told.kind().key() + ": " + words(told, List.of());
-                        today.add(0,
-                                new PageView.Noted(entry.id(), Entries.act(entry.id()), entry.kind().key(), words));
+                        today.add(0, new PageView.Noted(entry.id(), Entries.act(entry.id()), entry.kind().key(),
+                                of + words(told, counting)));
                     }
                 });
         return today;
     }
 
-    private Entry wrong(Entry taking) {
-        return folder.journal().stream().filter(entry -> entry.id().equals(taking.needed("wrong"))).findFirst()
-                .orElse(taking);
-    }
-
     private String words(Entry entry, List<Entry> counting) {
-        String booked = counting.stream().filter(each -> each.text("tick").filter(entry.id()::equals).isPresent())
-                .map(each -> "; " + each.kind().key() + ": " + says(each)).collect(Collectors.joining());
-        return Stream.of(entry.text("task").map(id -> plan.plan().find(id).map(Task::title).orElse(id)).orElse(""),
-                says(entry)).filter(words -> !words.isEmpty()).collect(Collectors.joining(", ")) + booked;
-    }
-
-    private static String says(Entry entry) {
-        Map<String, String> cells = new LinkedHashMap<>(EntryText.cells(entry));
-        cells.keySet().removeAll(List.of("task", "tick", "planned"));
-        return cells.entrySet().stream().map(cell -> cell.getKey() + " " + cell.getValue())
-                .collect(Collectors.joining(", "));
+        Map<String, String> cells = EntryText.cells(entry);
+        Stream<String> says = cells.keySet().stream().filter(key -> !List.of("tick", "planned").contains(key))
+                .map(key -> key.equals("task")
+                        ? plan.plan().find(cells.get(key)).map(Task::title).orElse(cells.get(key))
+                        : key + " " + cells.get(key));
+        return says.collect(Collectors.joining(", ")) + counting.stream().filter(each -> each.names("tick", entry.id()))
+                .map(each -> "; " + each.kind().key() + ": " + words(each, List.of())).collect(Collectors.joining());
     }
 }

@@ -16,11 +16,12 @@ import org.oldwood.sheet.round.Wood;
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
  * @param feels the classes of soil moisture by the hand, by bed
  * @param findings what can be found on an ill bush
+ * @param growth how strongly a bed's plants may grow
  * @param noted today's entries that count, the newest first
  */
 record PageView(String garden, String units, boolean monthFirst, LocalDate today, List<Round> rounds, List<Bush> bushes,
         Map<String, List<Choice>> materials, Map<String, List<Choice>> feels, List<Choice> stages,
-        List<Choice> findings, List<Noted> noted) {
+        List<Choice> findings, List<Choice> growth, List<Noted> noted) {
 
     /**
      * One outing.

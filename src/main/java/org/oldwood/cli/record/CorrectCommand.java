@@ -59,7 +59,7 @@ public final class CorrectCommand extends GardenCommand {
                 return drafts;
             }
             drafts.add(corrected);
-            counting.stream().filter(entry -> entry.text("tick").filter(id::equals).isPresent()).forEach(
+            counting.stream().filter(entry -> entry.names("tick", id)).forEach(
                     entry -> drafts.add(new Draft(entry.date().equals(wrong.date()) ? corrected.date() : entry.date(),
                             entry.kind(), values(entry), PLACE, true, Optional.empty())));
             return drafts;

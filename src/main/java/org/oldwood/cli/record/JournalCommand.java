@@ -74,17 +74,13 @@ public final class JournalCommand extends GardenCommand {
         boolean inTime = from.map(day -> !entry.date().isBefore(day)).orElse(true)
                 && to.map(day -> !entry.date().isAfter(day)).orElse(true);
         return inTime && kind.map(entry.kind().key()::equals).orElse(true)
-                && lot.map(id -> names(entry, "lot", id)).orElse(true)
+                && lot.map(id -> entry.names("lot", id)).orElse(true)
                 && plant.map(id -> namesPlant(entry, id)).orElse(true)
-                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state)).orElse(true);
-    }
-
-    private static boolean names(Entry entry, String key, String id) {
-        return entry.text(key).filter(id::equals).isPresent();
+                && bed.map(id -> entry.names("bed", id) || namesPlantIn(entry, id, state)).orElse(true);
     }
 
     private static boolean namesPlant(Entry entry, String id) {
-        return names(entry, "plant", id) || names(entry, "parent", id) || entry.ids("plants").contains(id)
+        return entry.names("plant", id) || entry.names("parent", id) || entry.ids("plants").contains(id)
                 || entry.ids("only").contains(id);
     }
 

@@ -229,8 +229,8 @@ public final class Noting {
         String says = "%s %s: %s".formatted(entry.date(), entry.kind().key(), EntryText.inWords(entry));
         if (entry.kind() != EntryKind.WITHDRAWN) { return says; }
         String wrong = entry.needed("wrong");
-        long with = StateBuilder.counting(folder.journal(), Set.of()).stream()
-                .filter(each -> each.text("tick").filter(wrong::equals).isPresent()).count();
+        long with = StateBuilder.counting(folder.journal(), Set.of()).stream().filter(each -> each.names("tick", wrong))
+                .count();
         return folder
                 .journal().stream().filter(each -> each.id().equals(wrong)).findFirst().map(each -> "%s (%s%s)"
                         .formatted(says, said(each, folder), with == 0 ? "" : ", and %s with it".formatted(with)))

@@ -126,7 +126,7 @@ public final class UndoCommand extends GardenCommand {
     private Optional<Entry> newest() {
         List<Entry> counting = counting();
         return counting.stream().filter(entry -> entry.kind() != EntryKind.WITHDRAWN).reduce((a, b) -> b)
-                .map(entry -> counting.stream().filter(each -> entry.text("tick").filter(each.id()::equals).isPresent())
+                .map(entry -> counting.stream().filter(each -> entry.names("tick", each.id()))
                         .filter(tick -> goingWith(entry).isEmpty()).findFirst().orElse(entry));
     }
 }

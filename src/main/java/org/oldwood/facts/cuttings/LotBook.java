@@ -177,8 +177,7 @@ public final class LotBook {
         if (inspections.isEmpty()) { return ParentHealth.of(signs, List.of(), age, age); }
         Entry last = inspections.get(inspections.size() - 1);
         List<String> found = inspections.stream().map(entry -> entry.text("finding").orElse(""))
-                .filter(finding -> bars(signs, finding) || last.text("finding").filter(finding::equals).isPresent())
-                .distinct().toList();
+                .filter(finding -> bars(signs, finding) || last.names("finding", finding)).distinct().toList();
         return ParentHealth.of(signs, found, years(last.date(), day), age);
     }
 

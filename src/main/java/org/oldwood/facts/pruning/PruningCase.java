@@ -127,11 +127,9 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
         SortedMap<Integer, Integer> taken = cut.stems().byAge();
         taken.forEach((age, number) -> counts.computeIfPresent(age, (any, left) -> Math.max(0, left - number)));
         boolean all = taken.isEmpty() && cut.number("metres").isEmpty();
-        if (all && cut.text("cut").filter("down"::equals).isPresent()) {
+        if (all && cut.names("cut", "down")) {
             counts.replaceAll((age, left) -> 0);
-        } else if (all && cut.text("cut").filter("canes"::equals).isPresent()) {
-            counts.computeIfPresent(2, (age, left) -> 0);
-        }
+        } else if (all && cut.names("cut", "canes")) { counts.computeIfPresent(2, (age, left) -> 0); }
     }
 
     /** Days before a season's start in which a count of canes still tells of that season. */
@@ -166,8 +164,7 @@ public record PruningCase(Crop crop, Pruning pruning, FormPruning form, School s
     /** The first cut of a renovation in a season. */
     private static Optional<Entry> renovation(PlantState state, Season season) {
         return state.entries().stream().filter(entry -> entry.kind() == EntryKind.PRUNED
-                && season.contains(entry.date()) && entry.text("cut").filter("renovation"::equals).isPresent())
-                .findFirst();
+                && season.contains(entry.date()) && entry.names("cut", "renovation")).findFirst();
     }
 
     public Optional<Figure> life() { return crop.life(form.form()); }
