@@ -184,11 +184,11 @@ final class PageData {
     }
 
     private String words(Entry entry, List<Entry> counting) {
-        Map<String, String> cells = EntryText.cells(entry);
-        Stream<String> says = cells.keySet().stream().filter(key -> !List.of("tick", "planned").contains(key))
-                .map(key -> key.equals("task")
-                        ? plan.plan().find(cells.get(key)).map(Task::title).orElse(cells.get(key))
-                        : key + " " + cells.get(key));
+        Stream<String> says = EntryText.cells(entry).entrySet().stream()
+                .filter(cell -> !List.of("tick", "planned").contains(cell.getKey()))
+                .map(cell -> cell.getKey().equals("task")
+                        ? plan.plan().find(cell.getValue()).map(Task::title).orElse(cell.getValue())
+                        : cell.getKey() + " " + cell.getValue());
         return says.collect(Collectors.joining(", ")) + counting.stream().filter(each -> each.names("tick", entry.id()))
                 .map(each -> "; " + each.kind().key() + ": " + words(each, List.of())).collect(Collectors.joining());
     }
