@@ -86,7 +86,7 @@ final class PageData {
                 .map(round -> new PageView.Round(round.id(), round.title(), round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
                         round.cautions().stream().findFirst().map(Cautions.Caution::line),
-                        round.tasks().stream().map(task -> line(task, cuts)).toList()))
+                        round.toDo().stream().map(task -> line(task, cuts)).toList()))
                 .toList();
     }
 

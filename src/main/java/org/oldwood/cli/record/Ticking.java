@@ -140,7 +140,7 @@ public final class Ticking {
     /** The tasks of a round that an entry speaks of: of all its plants, of some, or of all but some. */
     private List<Task> part(Round round, Draft draft, List<String> only, List<String> except) {
         command.tell("%s: %s".formatted(round.id(), round.title()));
-        List<Task> due = round.due().isEmpty() ? round.tasks() : round.due();
+        List<Task> due = round.toDo();
         command.refuseIf(due.size() > 1 && draft.values().containsKey("amount"),
                 "of a round of %s tasks say --amount task by task; oldwood tasks %s shows them", due.size(),
                 round.id());

@@ -52,6 +52,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return tasks.stream().filter(task -> !task.window().first().isAfter(day)).toList();
     }
 
+    /** What is done on its day: what is due, or all that is left where nothing is yet. */
+    public List<Task> toDo() {
+        return due().isEmpty() ? tasks : due();
+    }
+
     /** What waits for its counts, looks and tests, by what it is. */
     public Set<String> waiting() {
         return kind.jobs().stream().filter(job -> !job.opens().isEmpty())

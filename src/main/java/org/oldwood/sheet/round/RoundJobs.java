@@ -1,10 +1,10 @@
 package org.oldwood.sheet.round;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -17,6 +17,7 @@ import org.oldwood.plan.settle.Share;
 import org.oldwood.report.TaskWords;
 import org.oldwood.sheet.round.RoundPage.Box;
 import org.oldwood.sheet.round.RoundPage.Job;
+import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /**
@@ -31,12 +32,26 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     private static final int MOST_BOXES = 16;
     private static final int MOST_HOWS = 5;
 
+    /** What is done on the round's day, then what is not due yet, with the day from which it is. */
     List<Job> of(Round round, boolean brief) {
-        Map<String, List<Task>> byRule = round.tasks().stream()
-                .sorted(Comparator.comparingInt(task -> round.kind().order(task.rule())))
-                .collect(Collectors.groupingBy(task -> task.rule().id(), LinkedHashMap::new, Collectors.toList()));
-        return byRule.values().stream().map(alike -> brief ? brief(round, alike) : full(alike)).toList();
+        List<Task> now = round.toDo();
+        List<Job> jobs = new ArrayList<>(byRule(round, now).stream().map(alike -> job(round, alike, brief)).toList());
+        for (List<Task> alike : byRule(round, round.tasks().stream().filter(task -> !now.contains(task)).toList())) {
+            Job job = job(round, alike, brief);
+            LocalDate from = alike.stream().map(task -> task.window().first()).min(LocalDate::compareTo).orElseThrow();
+            jobs.add(new Job("%s, from %s".formatted(job.words(), Dates.dayMonth(from)), job.how(), job.boxes(),
+                    job.amount()));
+        }
+        return jobs;
     }
+
+    private static List<List<Task>> byRule(Round round, List<Task> tasks) {
+        return List.copyOf(tasks.stream().sorted(Comparator.comparingInt(task -> round.kind().order(task.rule())))
+                .collect(Collectors.groupingBy(task -> task.rule().id(), LinkedHashMap::new, Collectors.toList()))
+                .values());
+    }
+
+    private Job job(Round round, List<Task> alike, boolean brief) { return brief ? brief(round, alike) : full(alike); }
 
     private Job full(List<Task> alike) {
         Rule rule = alike.get(0).rule();

@@ -28,16 +28,34 @@ class GardenDeskTest {
     private GardenDesk desk;
 
     @BeforeEach
-    void start() {
+    void start() { desk = started(folder, "blackcurrant=2", LocalDate.of(2026, 12, 5)); }
+
+    private static GardenDesk started(Path folder, String plants, LocalDate today) {
         Surroundings around = new Surroundings(folder, Map.of(), new ByteArrayInputStream(new byte[0]),
                 new ByteArrayOutputStream(), new ByteArrayOutputStream(), Surroundings.Hidden.NOBODY);
-        int code = Main.run(List.of("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=blackcurrant=2",
-                "--planted=2021", "--today=2026-12-05"), around);
+        int code = Main.run(List.of("start", ".", "--name=Slope", "--at=52.1,-2.3", "--plants=" + plants,
+                "--planted=2021", "--today=" + today), around);
         assertThat(code).isZero();
         WalkCommand command = new WalkCommand();
         command.attach(around, new Out(around.out()), new Out(around.err()));
-        command.givenToday = Optional.of(LocalDate.of(2026, 12, 5));
-        desk = new GardenDesk(command);
+        command.givenToday = Optional.of(today);
+        return new GardenDesk(command);
+    }
+
+    /** In the middle of September canes are tied in; they are cut out from the 17th on, and carried away after that. */
+    @Test
+    void what_is_not_due_on_the_day_of_its_round_is_not_to_be_ticked_with_it(@TempDir Path canes) throws IOException {
+        GardenDesk blackberries = started(canes, "semi-erect-blackberry=2", LocalDate.of(2027, 9, 10));
+
+        assertThat(((JsonNode) blackberries.view()).get("rounds").findValuesAsText("task"))
+                .anyMatch(task -> task.startsWith("tie-in-blackberry@"))
+                .noneMatch(task -> task.startsWith("canes-out-blackberry@"))
+                .noneMatch(task -> task.startsWith("clear-canes-blackberry@"));
+        String sheet = canes.resolve("sheet.html").toString();
+        assertThat(Cli.in(canes).run("sheet", "--out=" + sheet, "--today=2027-09-10").exit()).isZero();
+        assertThat(Files.readString(Path.of(sheet)))
+                .contains("Carry the cut canes of semi-erect blackberries away, from 30 Sep")
+                .doesNotContain("Tie in the new canes of semi-erect blackberries, from");
     }
 
     private JsonNode view() throws IOException { return (JsonNode) desk.view(); }
