@@ -28,14 +28,14 @@ public final class CutWords {
      *
      * @param what stems, canes or branches
      */
-    public static String taken(Cut cut, String all) {
+    public static String taken(Cut cut, String what) {
         // where an age was not counted the bush has more than these
-        String what = cut.before().isComplete() ? all : "counted " + all;
-        if (cut.taken().isEmpty()) { return TEXTS.get("taken.none", cut.before().total(), what); }
+        String known = cut.before().isComplete() ? what : "counted " + what;
+        if (cut.taken().isEmpty()) { return TEXTS.get("taken.none", cut.before().total(), known); }
         String parts = cut.taken().stream()
                 .map(one -> TEXTS.get("taken.part", one.number(), cut.before().label(one.age()), why(one.why())))
                 .collect(Collectors.joining(", "));
-        return TEXTS.get("taken", cut.number(), cut.before().total(), what, parts);
+        return TEXTS.get("taken", cut.number(), cut.before().total(), known, parts);
     }
 
     /** Why a stem comes out. */
