@@ -32,7 +32,7 @@ record ShortSpells(BedAccount account, GardenWater.Growing growing, Situation si
 
     private static LocalDate latest(LocalDate a, LocalDate b) { return a.isAfter(b) ? a : b; }
 
-    /** @param which day that is, with a gap for the bed */
+    /** One of its days, told as {@code which}, with a gap for the bed. */
     public Fact day(Optional<LocalDate> day, String which) {
         return day.map(date -> Fact.day(date, which.formatted(bed()) + date + " in mean weather, if nobody waters")
                 .from(sources())).orElseGet(() -> never());
