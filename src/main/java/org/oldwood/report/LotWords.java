@@ -47,7 +47,7 @@ public final class LotWords {
     private static boolean isNoted(Milestone it, Forecast forecast) {
         boolean oneDay = it.from().equals(it.to());
         return it.step() == Milestone.Step.STRIKE
-                || forecast.line().lifted() && oneDay && it.step().compareTo(Milestone.Step.CUT_BACK) < 0;
+                || (forecast.line().lifted() && oneDay && it.step().compareTo(Milestone.Step.CUT_BACK) < 0);
     }
 
     private static String next(Milestone step, LocalDate day) {

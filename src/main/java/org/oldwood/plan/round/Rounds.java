@@ -113,6 +113,6 @@ public final class Rounds {
     private static boolean aroundThePlants(RoundKind kind, Task task) {
         String done = task.subject().kind();
         return kind.order(task.rule()) > 0
-                && (done.equals("bed") || done.equals("stand") && task.rule().work().contains("dispose"));
+                && (done.equals("bed") || (done.equals("stand") && task.rule().work().contains("dispose")));
     }
 }
