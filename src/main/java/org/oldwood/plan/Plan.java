@@ -29,6 +29,11 @@ public record Plan(LocalDate from, LocalDate until, List<Task> tasks, List<Strin
         return new Plan(from, until, some, notices, missedOfThem, unplaced);
     }
 
+    /** What an unplaced task gives way to, in words. */
+    public Optional<String> whyUnplaced(Task task) {
+        return notices.stream().filter(notice -> notice.startsWith(task.title())).findFirst();
+    }
+
     /** A task, though it has no day: it may be done all the same. */
     public Optional<Task> find(String id) {
         return Stream.concat(tasks.stream(), unplaced.stream()).filter(task -> task.id().equals(id)).findFirst();

@@ -12,7 +12,6 @@ import org.oldwood.facts.water.GardenWater;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
-import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Stages;
@@ -73,11 +72,6 @@ public final class Planning {
     public static Crop crop(String id, Crops crops, GardenCommand command) {
         return crops.find(id)
                 .orElseThrow(() -> command.usage("there is no crop \"%s\". %s".formatted(id, crops.hint(id))));
-    }
-
-    /** The plan's notices on standard error of one kind of work, as its titles begin. */
-    public static void tellNotices(GardenCommand command, Plan plan, String work) {
-        tellNotices(command, plan.notices().stream().filter(notice -> notice.startsWith(work)).toList());
     }
 
     /** Notices on standard error, one paragraph each; a long list is cut, and says so. */

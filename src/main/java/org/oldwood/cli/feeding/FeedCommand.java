@@ -54,7 +54,8 @@ public final class FeedCommand extends GardenCommand {
             }
         }
         if (sheets.isEmpty()) { tell("Nothing stands there that is fed."); }
-        Planning.tellNotices(this, garden.plan(), "Feed ");
+        Planning.tellNotices(this,
+                garden.plan().notices().stream().filter(notice -> notice.startsWith("Feed ")).toList());
         return sheets;
     }
 

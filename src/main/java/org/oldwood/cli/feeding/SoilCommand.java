@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
-import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.year.NextTask;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.PhPlan;
@@ -115,7 +114,6 @@ abstract class SoilCommand extends GardenCommand {
                 sheets.add(ofBed(books, subject.bed().orElseThrow().bed(), found, next));
             }
         }
-        Planning.tellNotices(this, garden.plan(), Words.capital(amount()) + " ");
         if (sheets.isEmpty()) { tell("No bed of this garden has crops that ask for it; name a bed to see it anyway."); }
         return sheets;
     }

@@ -15,8 +15,10 @@ import org.oldwood.words.Dates;
 public record NextTask(Planner planner, Plan plan, Subject subject, List<String> amounts) {
 
     /** The open task that gives one of the amounts. */
-    public Optional<Task> task() {
-        return plan.tasks().stream().filter(task -> task.state() == Task.State.OPEN)
+    public Optional<Task> task() { return first(plan.tasks()); }
+
+    private Optional<Task> first(List<Task> tasks) {
+        return tasks.stream().filter(task -> task.state() == Task.State.OPEN)
                 .filter(task -> task.subject().id().equals(subject.id()))
                 .filter(task -> task.rule().amount().filter(amounts::contains).isPresent()).findFirst();
     }
@@ -24,7 +26,8 @@ public record NextTask(Planner planner, Plan plan, Subject subject, List<String>
     /** {@code on 27 Mar 2027, from 10 Mar 2027 …}, or why nothing is planned. */
     public String words() {
         return task().map(task -> "on " + Dates.shortDay(task.day()) + ", " + TaskWords.window(task))
-                .orElseGet(() -> "nothing is planned" + why().map(it -> ": " + it).orElse("."));
+                .orElseGet(() -> "nothing is planned" + first(plan.unplaced()).flatMap(plan::whyUnplaced).or(this::why)
+                        .map(it -> ": " + it).orElse("."));
     }
 
     private Optional<String> why() {

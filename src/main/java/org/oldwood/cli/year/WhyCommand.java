@@ -204,7 +204,7 @@ public final class WhyCommand extends GardenCommand {
     /** What a task gives way to. */
     private static Optional<String> pushedOut(Verdict verdict, Plan plan) {
         return plan.unplaced().stream().filter(task -> isOf(task, verdict))
-                .flatMap(task -> plan.notices().stream().filter(notice -> notice.startsWith(task.title()))).findFirst();
+                .flatMap(task -> plan.whyUnplaced(task).stream()).findFirst();
     }
 
     /** The answer to {@code --not --json}. */

@@ -107,6 +107,16 @@ class FeedCommandTest {
         }
     }
 
+    /** In February it is too late for the lime that April's feed would lose its nitrogen to. */
+    @Test
+    void lime_says_what_its_bed_waits_for() throws IOException {
+        for (String name : List.of("garden.json", "journal.jsonl")) {
+            Files.copy(Path.of("demo-data/terrace-school", name), folder.resolve(name));
+        }
+        assertThat(Cli.in(folder).run("lime", "cane-terrace", "--today", "2027-02-06").out().replaceAll("\\s+", " "))
+                .contains("Next nothing is planned: Lime cane terrace gives way to \"Feed ", "keep 90 days between");
+    }
+
     @ParameterizedTest(name = "{0} on {1}: {2}")
     @CsvSource({"blackcurrant, clay, N 12", "blackcurrant, sand, N 16", "gooseberry, silt-loam, N 7",
             "summer-raspberry, loam, N 10"})

@@ -82,7 +82,7 @@ public final class LimePlan {
         }
         boolean slight = target() - asked.measuredPh().getAsDouble() < tables.figure("leastGap").is() - ROUNDING;
         if (limestone > 0 && (slight || limestone < tables.figure("leastUseful").is())) {
-            notes.add("That little is within the error of a test: leave it, and test again.");
+            notes.add(0, "That little is within the error of a test: leave it, and test again.");
             limestone = 0;
         }
         return doses(ofMaterial(limestone));
