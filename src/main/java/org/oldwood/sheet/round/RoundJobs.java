@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,38 +36,33 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     /** What is done on the round's day, then what is not due yet, with the day from which it is. */
     List<Job> of(Round round, boolean brief) {
         List<Task> now = round.toDo();
-        List<Job> jobs = new ArrayList<>(byRule(round, now).stream().map(alike -> job(round, alike, brief)).toList());
-        for (List<Task> alike : byRule(round, round.tasks().stream().filter(task -> !now.contains(task)).toList())) {
-            Job job = job(round, alike, brief);
-            LocalDate from = alike.stream().map(task -> task.window().first()).min(LocalDate::compareTo).orElseThrow();
-            jobs.add(new Job("%s, from %s".formatted(job.words(), Dates.dayMonth(from)), job.how(), job.boxes(),
-                    job.amount()));
-        }
-        return jobs;
+        Map<String, List<Task>> byRule = round.tasks().stream()
+                .sorted(Comparator.comparing((Task task) -> !now.contains(task))
+                        .thenComparingInt(task -> round.kind().order(task.rule())))
+                .collect(Collectors.groupingBy(task -> task.rule().id() + now.contains(task), LinkedHashMap::new,
+                        Collectors.toList()));
+        return byRule.values().stream().map(alike -> {
+            String from = now.contains(alike.get(0)) ? ""
+                    : ", from " + Dates.dayMonth(
+                            alike.stream().map(task -> task.window().first()).min(LocalDate::compareTo).orElseThrow());
+            return brief ? brief(round, alike, from) : full(alike, from);
+        }).toList();
     }
 
-    private static List<List<Task>> byRule(Round round, List<Task> tasks) {
-        return List.copyOf(tasks.stream().sorted(Comparator.comparingInt(task -> round.kind().order(task.rule())))
-                .collect(Collectors.groupingBy(task -> task.rule().id(), LinkedHashMap::new, Collectors.toList()))
-                .values());
-    }
-
-    private Job job(Round round, List<Task> alike, boolean brief) { return brief ? brief(round, alike) : full(alike); }
-
-    private Job full(List<Task> alike) {
+    private Job full(List<Task> alike, String from) {
         Rule rule = alike.get(0).rule();
         String how = sentence(rule);
         String each = each(alike);
         boolean again = rule.repeatDays() > 0 && !said.add(words(alike) + each);
         boolean told = hows.size() >= MOST_HOWS || !hows.add(how);
-        return new Job(words(alike), told ? "" : how, boxes(alike), again ? "" : each);
+        return new Job(words(alike) + from, told ? "" : how, boxes(alike), again ? "" : each);
     }
 
     /** A job in one line: how much each gets where that is the same, else how much all take. */
-    private Job brief(Round round, List<Task> alike) {
+    private Job brief(Round round, List<Task> alike, String from) {
         String each = each(alike);
         Box all = new Box(alike.stream().map(Task::id).toList(), "", "");
-        return new Job(words(alike), "", List.of(all), each.isEmpty() ? inAll(round, alike) : each);
+        return new Job(words(alike) + from, "", List.of(all), each.isEmpty() ? inAll(round, alike) : each);
     }
 
     private static String inAll(Round round, List<Task> alike) {
