@@ -43,10 +43,17 @@ final class Settler {
     /** How far the task of a part of the rule's window has come. */
     Settled of(Rule rule, Situation all, Window window, int ordinal) {
         Situation situation = rule.onThoseOldEnough(all);
-        Map<String, List<Entry>> finished = world.state().finished();
-        List<Entry> named = finished.isEmpty() ? List.of()
-                : finished.getOrDefault(Task.id(rule, situation, ordinal), List.of());
-        return settling.of(situation.subject(), job(rule, situation, window, named));
+        return settling.of(situation.subject(), job(rule, situation, window, named(rule, situation, ordinal)));
+    }
+
+    /** Those that name the task; of a planting, those of an old journal too that name its bed instead. */
+    private List<Entry> named(Rule rule, Situation situation, int ordinal) {
+        Map<String, List<Entry>> all = world.state().finished();
+        if (all.isEmpty()) { return List.of(); }
+        String id = Task.id(rule, situation, ordinal);
+        List<Entry> own = all.getOrDefault(id, List.of());
+        return !own.isEmpty() || !(situation.subject() instanceof Subject.Stand stand) ? own
+                : all.getOrDefault(id.replace(stand.id(), stand.in().bed().id()), own);
     }
 
     /** The first entry that may have done some of it, by what it says; not one that names the task. */

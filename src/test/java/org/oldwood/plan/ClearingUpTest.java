@@ -42,4 +42,17 @@ class ClearingUpTest {
         garden.note(day, "'skipped','task':'canes-out@ra@%s'".formatted(season));
         assertThat(clearing(garden, day, season)).doesNotContain("clear-canes@a.summer-raspberry.cane-row@" + season);
     }
+
+    /** Once the canes of a bed were carried away in one job. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-02-20, 2027", "-42, 2026-08-20, 2026-27"})
+    void an_old_journal_that_names_the_bed_settles_its_plantings(double latitude, String day, String season) {
+        SmallGarden garden = new SmallGarden(latitude, "{'id':'a','areaM2':9}", "")
+                .note("2019-06-15", "'planted','plant':'ra','crop':'autumn-raspberry','bed':'a','lengthM':3")
+                .note(day, "'done','task':'clear-canes-winter@a@%s'".formatted(season));
+
+        assertThat(
+                garden.plan(day).find("clear-canes-winter@a.autumn-raspberry.cane-row@" + season).orElseThrow().state())
+                .isEqualTo(Task.State.DONE);
+    }
 }
