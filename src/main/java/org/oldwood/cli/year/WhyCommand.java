@@ -146,12 +146,7 @@ public final class WhyCommand extends GardenCommand {
     }
 
     private static boolean isOf(Task task, Verdict verdict) {
-        return isOfSubject(task, verdict) && task.season().equals(verdict.situation().season());
-    }
-
-    private static boolean isOfSubject(Task task, Verdict verdict) {
-        return task.rule().id().equals(verdict.rule().id())
-                && task.subject().id().equals(verdict.situation().subject().id());
+        return task.id().split("#", 2)[0].equals(verdict.situation().task(verdict.rule().id()));
     }
 
     private static String forWhat(Rule rule) {
@@ -191,9 +186,11 @@ public final class WhyCommand extends GardenCommand {
                                                 : "nothing of it is to be done");
     }
 
+    /** The season whose task is still to be done. */
     private static Optional<String> earlier(Verdict verdict, Plan plan) {
+        String any = "%s@%s@".formatted(verdict.rule().id(), verdict.situation().subject().id());
         return Stream.concat(plan.tasks().stream(), plan.unplaced().stream())
-                .filter(task -> task.state() == Task.State.OPEN && isOfSubject(task, verdict))
+                .filter(task -> task.state() == Task.State.OPEN && task.id().startsWith(any))
                 .map(task -> task.season().label()).findFirst();
     }
 
