@@ -10,6 +10,7 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.Season;
 import org.oldwood.season.Stages;
 
@@ -21,7 +22,8 @@ public record GardenPlan(GardenState state, Situation.World world, Planner plann
         GardenState state = command.state();
         Stages stages = Planning.stages(folder, state);
         Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), AllCrafts.advisors());
-        Plan plan = planner.plan();
+        Plan whole = planner.plan();
+        Plan plan = whole.part(whole.tasks(), Rounds.read(folder.documents()).wanted(whole.missed(), state.wishes()));
         command.stopOnProblems(folder);
         return new GardenPlan(state, new Situation.World(state, stages, folder.crops(), folder.documents()), planner,
                 plan);

@@ -145,7 +145,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** Whether the grower wants to be told of it. */
     public boolean wanted(Wishes wishes) {
-        return !wishes.never().contains(kind.id()) && (!kind.optional() || wishes.morePlants());
+        return kind.wanted(wishes);
     }
 
     /** {@code 7 bushes}, {@code 2 rows}, {@code 9 plants} for both; empty where it is not about plants. */

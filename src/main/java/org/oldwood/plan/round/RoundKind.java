@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Key;
+import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 
@@ -87,6 +88,11 @@ public record RoundKind(String id, String title, @Key("by") Optional<By> saidBy,
     /** Whether once in two weeks is enough for it. */
     boolean isEveryOtherWeek(Task task) {
         return jobs.stream().anyMatch(job -> job.everyOtherWeek && job.rules.contains(task.rule().id()));
+    }
+
+    /** Whether the grower wants to be told of such rounds. */
+    boolean wanted(Wishes wishes) {
+        return !wishes.never().contains(id) && (!optional || wishes.morePlants());
     }
 
     private String part(String season, String part) { return "%s@%s.%s".formatted(id, season, part); }

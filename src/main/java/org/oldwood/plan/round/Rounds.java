@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Wishes;
+import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
@@ -41,6 +43,12 @@ public final class Rounds {
     }
 
     public RoundKind kind(Rule rule) { return byRule.computeIfAbsent(rule.id(), id -> RoundKind.alone(rule)); }
+
+    /** What was not done in its time, without what the grower does not want to be told of. */
+    public List<Missed> wanted(List<Missed> missed, Wishes wishes) {
+        return missed.stream()
+                .filter(one -> !wishes.never().contains(one.rule().id()) && kind(one.rule()).wanted(wishes)).toList();
+    }
 
     /** The ids of all kinds that the data names. */
     public Set<String> kinds() {

@@ -58,6 +58,21 @@ class MissedWorkTest {
         assertThat(all).contains("Missed so far: ").doesNotContain("Missed so far: %d jobs".formatted(listed));
     }
 
+    /** Neither by the kind of round nor by the rule. */
+    @Test
+    void what_is_never_wanted_is_not_missed() {
+        Cli.in(scratch).with("HOME", scratch.toString()).run(("start garden --name=Ours --zone=UTC --planted=2021 "
+                + "--plants=blackcurrant=2,summer-raspberry=9 --at=52.1,-2.3 --today=2026-10-01").split(" "));
+        Path garden = scratch.resolve("garden");
+        String later = "2027-06-20";
+        assertThat(run(garden, later, "tasks", "missed", "--each")).contains("mulch@", "feed-first@", "feed-canes@");
+        run(garden, later, "note", "never", "mulch");
+        run(garden, later, "note", "never", "feed-first");
+
+        assertThat(run(garden, later, "tasks", "missed", "--each")).contains("feed-canes@").doesNotContain("mulch@",
+                "feed-first@");
+    }
+
     private static String run(Path garden, String today, String... command) {
         String[] dated = java.util.Arrays.copyOf(command, command.length + 1);
         dated[command.length] = "--today=" + today;
