@@ -310,10 +310,11 @@ function together(them) {
     } catch { say('The program does not answer; try again at home.'); }
   });
   const words = gone ? 'Bring back' : 'Take back';
-  if (them.length === 1) return make('div', { class: 'card' }, make('p', {}, what(first)), back(words, false, first));
+  const told = (it) => [make('p', {}, what(it)), it.booked.length === 0 ? null : make('details', {}, make('summary', {}, `${it.booked.length} booked with it`), ...it.booked.map((one) => make('p', { class: 'soft' }, one))), back(words, false, it)];
+  if (them.length === 1) return make('div', { class: 'card' }, ...told(first));
   return make('div', { class: 'card' },
-    make('details', {}, make('summary', {}, `${them.length} noted at once, the last ${what(first).split('; ')[0]}`),
-      ...them.map((it) => make('div', {}, make('p', {}, what(it)), back(words, false, it)))),
+    make('details', {}, make('summary', {}, `${them.length} noted at once, the last ${what(first)}`),
+      ...them.map((it) => make('div', {}, ...told(it)))),
     back(`${words} all ${them.length}`, true, first));
 }
 

@@ -174,22 +174,23 @@ final class PageData {
                 && !along.contains(entry.id())).forEach(entry -> {
                     Entry told = folder.journal().stream().filter(each -> entry.names("wrong", each.id())).findFirst()
                             .orElse(entry);
-                    String of = told.equals(entry) ? "" : told.kind().key() + ": ";
                     if (told.kind() != EntryKind.WITHDRAWN) {
-                        today.add(0, new PageView.Noted(entry.id(), Entries.act(entry.id()), entry.kind().key(),
-                                of + words(told, counting)));
+                        today.add(0,
+                                new PageView.Noted(entry.id(), Entries.act(entry.id()), entry.kind().key(),
+                                        told.equals(entry) ? words(told) : told.kind().key() + ": " + words(told),
+                                        counting.stream().filter(each -> each.names("tick", entry.id()))
+                                                .map(each -> each.kind().key() + ": " + words(each)).toList()));
                     }
                 });
         return today;
     }
 
-    private String words(Entry entry, List<Entry> counting) {
-        Stream<String> says = EntryText.cells(entry).entrySet().stream()
+    private String words(Entry entry) {
+        return EntryText.cells(entry).entrySet().stream()
                 .filter(cell -> !List.of("tick", "planned").contains(cell.getKey()))
                 .map(cell -> cell.getKey().equals("task")
                         ? plan.plan().find(cell.getValue()).map(Task::title).orElse(cell.getValue())
-                        : cell.getKey() + " " + cell.getValue());
-        return says.collect(Collectors.joining(", ")) + counting.stream().filter(each -> each.names("tick", entry.id()))
-                .map(each -> "; " + each.kind().key() + ": " + words(each, List.of())).collect(Collectors.joining());
+                        : cell.getKey() + " " + cell.getValue())
+                .collect(Collectors.joining(", "));
     }
 }

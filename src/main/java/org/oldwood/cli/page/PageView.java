@@ -64,6 +64,7 @@ record PageView(String garden, String units, boolean monthFirst, LocalDate today
      *
      * @param act the first of those that it was noted at once with
      * @param kind of a taking back {@code withdrawn}, its words being those of what it takes back
+     * @param booked what a tick booked with it, each in words
      */
-    record Noted(String id, String act, String kind, String words) {}
+    record Noted(String id, String act, String kind, String words, List<String> booked) {}
 }
