@@ -26,7 +26,7 @@ public final class CutWords {
     /**
      * {@code take out 5 of 17 stems: 3 of age 4+ (spent), 2 of age 1 (more than its age needs)}.
      *
-     * @param all what is counted: stems, canes or branches
+     * @param what what is counted: stems, canes or branches
      */
     public static String taken(Cut cut, String what) {
         // where an age was not counted the bush has more than these
