@@ -8,7 +8,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.oldwood.calendar.format.Colours;
@@ -30,9 +29,10 @@ public record Export(Garden garden, Layout layout, LocalDate today, boolean repl
      * @param id the garden's random id; two gardens of one name never share a UID
      * @param zone where its days begin
      * @param folder where {@code calendar-state.jsonl} is kept
-     * @param done the ids of all tasks that the journal has as done, also of those that no plan has any more
+     * @param came what came of all tasks that the journal has as done or skipped, also of those that no plan has any
+     *     more, by id
      */
-    public record Garden(UUID id, String name, ZoneId zone, Path folder, Set<String> done) {}
+    public record Garden(UUID id, String name, ZoneId zone, Path folder, Map<String, Item.Progress> came) {}
 
     /** Which items go together into one pair of files. */
     public enum Split {

@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -43,7 +42,7 @@ public final class Memory {
         planned(plan, state.items(), revision);
         Map<String, Remembered> vanished = new LinkedHashMap<>(state.items());
         plan.forEach(item -> vanished.remove(item.identity()));
-        vanished.values().forEach(old -> vanished(old, garden.done(), revision));
+        vanished.values().forEach(old -> vanished(old, revision));
         new EventDays(layout, today).over(written);
         written.sort(Comparator.comparing((Outgoing out) -> out.item.days().best()).thenComparing(Outgoing::identity));
         for (Outgoing out : written) {
@@ -63,12 +62,21 @@ public final class Memory {
         }
     }
 
-    private void vanished(Remembered old, Set<String> done, Revision revision) {
+    private void vanished(Remembered old, Revision revision) {
         Item item = old.item();
+        Map<String, Item.Progress> came = garden.came();
+        List<String> tasks = item.tasks().isEmpty() ? List.of(item.identity()) : item.tasks();
+        boolean isWithdrawn = item.progress().state() == Item.State.WITHDRAWN;
+        if (!isWithdrawn && revision.isJustOver(item.days()) && came.keySet().containsAll(tasks)) {
+            // noted after the last export that had it: whoever imported that still has it open
+            Item.Progress last = tasks.stream().map(came::get)
+                    .max(Comparator.comparing(each -> each.day().orElse(LocalDate.MIN))).orElseThrow();
+            written.add(new Outgoing(item.with(last), Optional.of(old)));
+            return;
+        }
         // a plant may be grubbed after its task was done and before that was written
-        boolean isDone = done.contains(item.identity()) || item.tasks().stream().anyMatch(done::contains);
-        switch (isDone && item.progress().state() != Item.State.WITHDRAWN ? Revision.Fate.HISTORY
-                : revision.fate(old)) {
+        boolean isDone = came.containsKey(item.identity()) || tasks.stream().anyMatch(came::containsKey);
+        switch (isDone && !isWithdrawn ? Revision.Fate.HISTORY : revision.fate(old)) {
             case WITHDRAWN -> written.add(new Outgoing(item.with(Item.Progress.WITHDRAWN), Optional.of(old)));
             case HISTORY -> history.put(item.identity(), old);
             case FORGOTTEN -> {

@@ -41,6 +41,11 @@ final class Revision {
         return isSmall && then.hold(is.days().best()) ? is.on(then.at(is.days().best())) : is;
     }
 
+    /** Whether its days are over, and not for so long that nobody looks at it. */
+    boolean isJustOver(Item.Days days) {
+        return days.last().isBefore(today) && !days.last().plusDays(SEEN_FOR_DAYS).isBefore(today);
+    }
+
     private static long apart(LocalDate one, LocalDate other) {
         return Math.abs(one.toEpochDay() - other.toEpochDay());
     }

@@ -149,6 +149,37 @@ class ExportTest {
         assertThat(Files.readString(file("todos"))).doesNotContain("CANCELLED", "Cut cut");
     }
 
+    /** It was open in the last file that somebody imported; two months later nobody looks at it. */
+    @Test
+    void a_task_noted_after_its_days_is_told_as_done_for_two_months() throws IOException {
+        written(Plans.TODAY, CUT, FEED);
+        LocalDate last = CUT.days().last();
+        Map<String, Item.Progress> came = Map.of(CUT.identity(), Item.Progress.done(last));
+
+        for (int days : new int[]{1, 2, 62}) {
+            after(last.plusDays(days), came, FEED);
+            assertThat(Files.readString(file("todos"))).as("%d days", days).contains("SUMMARY:Cut cut",
+                    "STATUS:COMPLETED", "SEQUENCE:1");
+        }
+        after(last.plusDays(63), came, FEED);
+        assertThat(Files.readString(file("todos"))).doesNotContain("Cut cut");
+    }
+
+    @Test
+    void a_round_noted_in_part_after_its_days_is_left_as_it_was() throws IOException {
+        Item round = new Item("walk", "", List.of("pick", "net"), CUT.words(), CUT.bed(), CUT.days(), 0,
+                Item.Progress.OPEN);
+        written(Plans.TODAY, round, FEED);
+        LocalDate after = CUT.days().last().plusDays(3);
+        Map<String, Item.Progress> came = new TreeMap<>(Map.of("pick", Item.Progress.done(after)));
+
+        after(after, came, FEED);
+        assertThat(Files.readString(file("todos"))).doesNotContain("Cut cut");
+        came.put("net", Item.Progress.SKIPPED);
+        after(after, came, FEED);
+        assertThat(Files.readString(file("todos"))).contains("SUMMARY:Cut cut", "STATUS:COMPLETED");
+    }
+
     @Test
     void an_empty_plan_leaves_the_files_alone_and_says_so() throws IOException {
         Map<String, String> good = written(Plans.TODAY, CUT);
@@ -241,6 +272,12 @@ class ExportTest {
     private Map<String, String> written(LocalDate today, Item... plan) throws IOException {
         Plans.export(folder, today).pairs(List.of(plan), folder, Export.Split.ALL);
         return files();
+    }
+
+    private void after(LocalDate today, Map<String, Item.Progress> came, Item... plan) throws IOException {
+        Export.Garden garden = Plans.garden(folder);
+        new Export(new Export.Garden(garden.id(), garden.name(), garden.zone(), folder, came), Layout.usual(), today,
+                false).pairs(List.of(plan), folder, Export.Split.ALL);
     }
 
     private Map<String, String> files() throws IOException {

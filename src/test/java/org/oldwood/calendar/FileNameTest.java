@@ -36,7 +36,7 @@ class FileNameTest {
             "line\nend", "\u202Ecod.exe", "~", "-rf", "%2e%2e%2f", "$(touch x)", "\uD83E\uDED0"})
     void a_hostile_name_writes_inside_the_folder_alone(String name) throws IOException {
         Path inside = Files.createDirectories(folder.resolve("a/b"));
-        Export.Garden garden = new Export.Garden(new UUID(1, 2), name, ZoneId.of("UTC"), inside, Set.of());
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), name, ZoneId.of("UTC"), inside, Map.of());
 
         Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY, false)
                 .pairs(List.of(Plans.item("cut", "2027-01-10", "2027-02-05")), inside, Export.Split.ALL);
@@ -50,7 +50,7 @@ class FileNameTest {
 
     @Test
     void a_very_long_name_is_cut() throws IOException {
-        Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), ZoneId.of("UTC"), folder, Set.of());
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), ZoneId.of("UTC"), folder, Map.of());
         Item item = inBed("b".repeat(64));
 
         Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY, false).pairs(List.of(item), folder,

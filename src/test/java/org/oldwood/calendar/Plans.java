@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 
 /** Items and gardens for the tests of this package. */
@@ -17,7 +17,7 @@ public final class Plans {
     public static Export.Garden garden(Path folder) { return garden(folder, GARDEN); }
 
     public static Export.Garden garden(Path folder, UUID id) {
-        return new Export.Garden(id, "School terrace", ZoneId.of("Europe/Berlin"), folder, Set.of());
+        return new Export.Garden(id, "School terrace", ZoneId.of("Europe/Berlin"), folder, Map.of());
     }
 
     public static Export export(Path folder) { return export(folder, TODAY); }

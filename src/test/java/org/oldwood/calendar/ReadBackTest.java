@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -145,7 +144,7 @@ class ReadBackTest {
     @ParameterizedTest
     @CsvSource({"Pacific/Kiritimati", "Pacific/Pago_Pago", "Europe/Berlin", "Australia/Hobart"})
     void a_day_of_completion_survives_writing_and_reading(String zone) throws IOException {
-        Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", ZoneId.of(zone), folder.resolve("state"), Set.of());
+        Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", ZoneId.of(zone), folder.resolve("state"), Map.of());
         LocalDate day = LocalDate.of(2027, 1, 12);
         Files.createDirectories(garden.folder());
         new Export(garden, Layout.usual(), TODAY, false).pairs(List.of(CUT), folder, Export.Split.ALL);

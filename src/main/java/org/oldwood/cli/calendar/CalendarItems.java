@@ -3,14 +3,17 @@ package org.oldwood.cli.calendar;
 import java.io.IOException;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -48,7 +51,15 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
             } else if (round.open() && round.kind().optional()) { leftOut.add(round.title().split("[:,]", 2)[0]); }
         }
         return new CalendarItems(new Export.Garden(garden.id(), garden.name(), ZoneId.of(garden.site().zoneName()),
-                folder.path(), state.finished().keySet()), state, plan, items, known, leftOut, garden,
-                folder.journal());
+                folder.path(), came(state)), state, plan, items, known, leftOut, garden, folder.journal());
+    }
+
+    private static Map<String, Item.Progress> came(GardenState state) {
+        Map<String, Item.Progress> came = new HashMap<>();
+        state.finished().forEach((task, entries) -> {
+            Entry last = entries.get(entries.size() - 1);
+            came.put(task, last.kind() == EntryKind.DONE ? Item.Progress.done(last.date()) : Item.Progress.SKIPPED);
+        });
+        return came;
     }
 }

@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -266,7 +265,7 @@ class KeepsWhatPeopleWroteTest {
         plan.done("feed", Plans.TODAY);
         publish(4, plan);
         plan.grub("feed");
-        Publish.Result grubbed = publish(5, plan.all(), plan.doneTasks());
+        Publish.Result grubbed = publish(5, plan.all(), plan.came());
 
         assertThat(grubbed.removed()).isEmpty();
         assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics")).contains("STATUS:COMPLETED");
@@ -291,11 +290,11 @@ class KeepsWhatPeopleWroteTest {
 
     private Publish.Result publish(int day, ModelPlan plan) throws IOException { return publish(day, plan.all()); }
 
-    private Publish.Result publish(int day, List<Item> plan) throws IOException { return publish(day, plan, Set.of()); }
+    private Publish.Result publish(int day, List<Item> plan) throws IOException { return publish(day, plan, Map.of()); }
 
-    private Publish.Result publish(int day, List<Item> plan, Set<String> done) throws IOException {
+    private Publish.Result publish(int day, List<Item> plan, Map<String, Item.Progress> came) throws IOException {
         Export.Garden garden = new Export.Garden(Plans.GARDEN, Plans.garden(folder).name(), Plans.garden(folder).zone(),
-                folder, done);
+                folder, came);
         return new Publish(garden, Layout.usual(), Plans.TODAY.plusDays(day), false, false).to(session(),
                 server.address(), server.address(), plan);
     }

@@ -1,6 +1,7 @@
 package org.oldwood.calendar.server;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,7 @@ final class ModelPlan {
     static final int PLUS_MINUS = 5;
 
     private final Map<String, Item> items = new TreeMap<>();
-    private final Set<String> done = new HashSet<>();
+    private final Map<String, Item.Progress> done = new HashMap<>();
     /** Withdrawn, and nobody remembers that they were published. */
     private final Set<String> forgotten = new HashSet<>();
 
@@ -55,7 +56,7 @@ final class ModelPlan {
 
     /** Whether an object of a task that the plan does not have may stay on the server though nobody wrote in it. */
     boolean mayStay(String task) {
-        return done.contains(task) || forgotten.contains(task);
+        return done.containsKey(task) || forgotten.contains(task);
     }
 
     void wasForgotten() {
@@ -72,7 +73,7 @@ final class ModelPlan {
     }
 
     void done(String task, LocalDate day) {
-        done.add(task);
+        done.put(task, Item.Progress.done(day));
         items.computeIfPresent(task, (name, item) -> item.with(Item.Progress.done(day)));
     }
 
@@ -91,7 +92,7 @@ final class ModelPlan {
     String change(String task) {
         Item item = items.get(task);
         if (item == null) {
-            if (!done.contains(task)) { items.put(task, fresh(task)); }
+            if (!done.containsKey(task)) { items.put(task, fresh(task)); }
             return task + " back";
         }
         switch (random.nextInt(6)) {
@@ -102,7 +103,7 @@ final class ModelPlan {
             case 1 -> items.put(task, with(item, 40 + random.nextInt(4)));
             case 2 -> move(task, random.nextInt(PLUS_MINUS) - 2);
             case 3 -> {
-                if (!done.contains(task)) {
+                if (!done.containsKey(task)) {
                     items.put(task, item.with(random.nextBoolean() ? Item.Progress.SKIPPED : Item.Progress.OPEN));
                 }
             }
@@ -115,5 +116,5 @@ final class ModelPlan {
 
     List<Item> all() { return List.copyOf(items.values()); }
 
-    Set<String> doneTasks() { return Set.copyOf(done); }
+    Map<String, Item.Progress> came() { return Map.copyOf(done); }
 }

@@ -280,7 +280,7 @@ final class ModelSequence {
 
     private Export.Garden garden() {
         Export.Garden garden = Plans.garden(folder);
-        return new Export.Garden(garden.id(), garden.name(), garden.zone(), folder, plan.doneTasks());
+        return new Export.Garden(garden.id(), garden.name(), garden.zone(), folder, plan.came());
     }
 
     /** Every tick is heard once, with its day; what was heard goes into the journal, and so into the plan. */
