@@ -16,39 +16,23 @@ import org.oldwood.garden.PlantState;
 
 /** All subjects of a garden on a day, by kind, in the order of the record. Linear in plants. */
 public final class Subjects {
-    private final Map<String, List<Subject>> byKind = new LinkedHashMap<>();
+    private final Map<String, List<Subject>> byKind;
     private final List<Subject> bedByBed = new ArrayList<>();
 
     public Subjects(GardenState state, Crops crops) {
-        List<Subject> plants = new ArrayList<>();
-        List<Subject> stands = new ArrayList<>();
-        List<Subject> beds = new ArrayList<>();
         Map<String, Integer> bedsOf = bedsByCrop(state);
         for (BedState bed : state.beds().values()) {
-            Subject whole = new Subject.WholeBed(bed, mainCrop(bed.plants(), crops));
-            List<Subject> standsHere = stands(bed, crops, bedsOf);
-            List<Subject> plantsHere = bed.plants().stream()
-                    .<Subject>map(plant -> new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)).toList();
-            beds.add(whole);
-            stands.addAll(standsHere);
-            plants.addAll(plantsHere);
-            bedByBed.add(whole);
-            bedByBed.addAll(standsHere);
-            bedByBed.addAll(plantsHere);
+            bedByBed.add(new Subject.WholeBed(bed, mainCrop(bed.plants(), crops)));
+            bedByBed.addAll(stands(bed, crops, bedsOf));
+            bed.plants().forEach(
+                    plant -> bedByBed.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)));
         }
-        List<Subject> lots = state.lots().values().stream()
-                .<Subject>map(lot -> new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)))
-                .toList();
+        state.lots().values().forEach(lot -> bedByBed
+                .add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed))));
         List<PlantState> standing = List.copyOf(state.standing());
-        Subject garden = new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
-                state.entries());
-        bedByBed.addAll(lots);
-        bedByBed.add(garden);
-        byKind.put("garden", List.of(garden));
-        byKind.put("bed", beds);
-        byKind.put("stand", stands);
-        byKind.put("plant", plants);
-        byKind.put("lot", lots);
+        bedByBed.add(new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
+                state.entries()));
+        byKind = bedByBed.stream().collect(Collectors.groupingBy(Subject::kind));
     }
 
     public List<Subject> ofKind(String kind) { return byKind.getOrDefault(kind, List.of()); }

@@ -1,17 +1,15 @@
 package org.oldwood.season;
 
+import java.util.Locale;
+
 /** How a stage date is known. */
 public enum Basis {
     /** Noted by the grower this season. */
-    SEEN("seen"),
+    SEEN,
     /** Computed from weather or climate, corrected by what was seen in past seasons. */
-    MODELLED("modelled"),
+    MODELLED,
     /** From a table by month and hemisphere. */
-    CALENDAR("calendar");
+    CALENDAR;
 
-    private final String words;
-
-    Basis(String words) { this.words = words; }
-
-    public String words() { return words; }
+    public String words() { return name().toLowerCase(Locale.ROOT); }
 }

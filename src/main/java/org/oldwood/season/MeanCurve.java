@@ -15,9 +15,7 @@ public final class MeanCurve {
 
     private MeanCurve(double[] days) { this.days = days; }
 
-    public static MeanCurve through(Months months) { return months.curve(); }
-
-    static MeanCurve make(Months months) {
+    static MeanCurve through(Months months) {
         double[] monthly = months.toArray();
         double[] knots = months.toArray();
         double[] days = new double[365];

@@ -29,10 +29,10 @@ public final class Months {
     }
 
     /** The curve through them, day by day; made when first asked for. */
-    MeanCurve curve() {
+    public MeanCurve curve() {
         MeanCurve made = curve;
         if (made == null) {
-            made = MeanCurve.make(this);
+            made = MeanCurve.through(this);
             curve = made;
         }
         return made;

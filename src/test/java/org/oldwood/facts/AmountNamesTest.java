@@ -18,7 +18,7 @@ class AmountNamesTest {
         Set<String> named = new TreeSet<>();
         Rules.read(TestGarden.DOCUMENTS).all().forEach(rule -> rule.amount().ifPresent(named::add));
 
-        assertThat(named).isNotEmpty().isEqualTo(AllCrafts.advisors().amountNames());
+        assertThat(named).isNotEmpty().isEqualTo(new AllCrafts().amountNames());
     }
 
     @Test

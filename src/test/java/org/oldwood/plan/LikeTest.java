@@ -69,7 +69,7 @@ class LikeTest {
         GardenFolder garden = GardenFolder.open(path);
         GardenState state = garden.on(LocalDate.of(2026, 1, 25));
         assertThat(garden.problems().list()).isEmpty();
-        Plan plan = new Planner(state, new CalendarStages(), garden.crops(), garden.documents(), AllCrafts.advisors())
+        Plan plan = new Planner(state, new CalendarStages(), garden.crops(), garden.documents(), new AllCrafts())
                 .plan();
         return plan.tasks().stream().flatMap(LikeTest::told).toList();
     }

@@ -161,7 +161,7 @@ class RuleWindowsTest {
         GardenFolder garden = AllCropsGarden.at(folder, latitude, "2016-06-10");
         GardenState state = garden.on(day);
         Situation.World world = new Situation.World(state, new CalendarStages(), garden.crops(), garden.documents());
-        Judge judge = new Judge(world, AllCrafts.advisors());
+        Judge judge = new Judge(world, new AllCrafts());
         Subjects subjects = new Subjects(state, garden.crops());
         assertThat(garden.problems().list()).isEmpty();
         Map<String, Window> windows = new LinkedHashMap<>();

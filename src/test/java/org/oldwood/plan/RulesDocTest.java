@@ -158,7 +158,7 @@ class RulesDocTest {
                 }
             }
         }
-        Advisor crafts = AllCrafts.advisors();
+        Advisor crafts = new AllCrafts();
         return text + "\n## Facts\n\n" + named(crafts.factNames()) + "\n## Amounts\n\n" + named(crafts.amountNames());
     }
 

@@ -64,7 +64,7 @@ class ShoppingEqualsTasksTest {
     void in_both_demo_gardens(String name, String day) throws Exception {
         GardenFolder folder = GardenFolder.open(Path.of("demo-data", name));
         GardenState state = folder.on(LocalDate.parse(day));
-        Plan plan = new Planner(state, new CalendarStages(), folder.crops(), folder.documents(), AllCrafts.advisors())
+        Plan plan = new Planner(state, new CalendarStages(), folder.crops(), folder.documents(), new AllCrafts())
                 .plan();
 
         check(plan, state.garden());

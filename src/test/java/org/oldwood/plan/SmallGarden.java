@@ -66,7 +66,7 @@ public final class SmallGarden {
         return state;
     }
 
-    public Planner planner(String day) { return planner(day, documents, AllCrafts.advisors()); }
+    public Planner planner(String day) { return planner(day, documents, new AllCrafts()); }
 
     /** By other rules than the bundled ones, or other facts. */
     public Planner planner(String day, Documents documents, Advisor advisors) {

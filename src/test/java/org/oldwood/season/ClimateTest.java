@@ -43,7 +43,7 @@ class ClimateTest {
     /** The first computation's values for Cambridge: 4.79, 5.82, 8.16 and 10.77 °C. */
     @Test
     void meets_the_first_computation_of_daily_means() {
-        MeanCurve days = MeanCurve.through(Climate.bundled("cambridge", DOCUMENTS).meanC());
+        MeanCurve days = Climate.bundled("cambridge", DOCUMENTS).meanC().curve();
 
         assertThat(days.on(31)).isCloseTo(4.79, within(0.03));
         assertThat(days.on(58)).isCloseTo(5.82, within(0.03));
@@ -77,7 +77,7 @@ class ClimateTest {
     }
 
     private static void assertMeans(Months monthly) {
-        MeanCurve days = MeanCurve.through(monthly);
+        MeanCurve days = monthly.curve();
         int first = 0;
         for (int month = 1; month <= 12; month++) {
             int length = YearMonth.of(2027, month).lengthOfMonth();

@@ -76,8 +76,8 @@ class LeadTest {
 
     private static Weather normal(Climate climate, LocalDate first, LocalDate last) {
         List<WeatherDay> days = new ArrayList<>();
-        MeanCurve min = MeanCurve.through(climate.meanMinC());
-        MeanCurve max = MeanCurve.through(climate.meanMaxC());
+        MeanCurve min = climate.meanMinC().curve();
+        MeanCurve max = climate.meanMaxC().curve();
         for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
             int normal = SeasonDays.normalDay(day);
             days.add(new WeatherDay(day, OptionalDouble.of(min.on(normal)), OptionalDouble.of(max.on(normal)),

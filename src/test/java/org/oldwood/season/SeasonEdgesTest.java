@@ -53,8 +53,8 @@ class SeasonEdgesTest {
     }
 
     private static SeasonDays even(Weather weather) {
-        return new SeasonDays(SEASON, new SeasonDays.Place(new SunYear(52), MeanCurve.through(every(5)),
-                MeanCurve.through(every(15)), 0, weather));
+        return new SeasonDays(SEASON, new SeasonDays.Place(new SunYear(52), every(5).curve(),
+                every(15).curve(), 0, weather));
     }
 
     private static StageModel model(Weather weather) { return new StageModel(even(weather), METHODS, 1, 18); }
@@ -175,7 +175,7 @@ class SeasonEdgesTest {
     @ParameterizedTest
     @CsvSource({"3.9, 0", "4, 0", "14.5, 10.5", "25, 21", "27.75, 12.963648", "30.5, 6.150758", "36, 0", "36.1, 0"})
     void growing_degree_hours_by_their_waves(double celsius, double expected) {
-        assertThat(GrowingDegreeHours.at(celsius)).isCloseTo(expected, within(1e-6));
+        assertThat(new GrowingDegreeHours().hour(celsius)).isCloseTo(expected, within(1e-6));
     }
 
     /** Of the standard normal distribution: half its density at 0 is above on the average. */

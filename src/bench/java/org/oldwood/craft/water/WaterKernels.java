@@ -33,7 +33,7 @@ public class WaterKernels {
     private final double[] most = new double[DAYS];
     private final double[] rain = new double[DAYS];
     private final double[] coefficient = new double[DAYS];
-    private final BedWater bed = new BedWater(80, 0.5, 6, RoofWater.NONE, 0.1);
+    private final BedWater bed = new BedWater(80, 0.5, 6, RoofWater.NONE, 0.1, 1);
     private final BedEvents nothing = new BedEvents();
     private final WeatherSeries weather;
 

@@ -21,7 +21,7 @@ public record GardenPlan(GardenState state, Situation.World world, Planner plann
     public static GardenPlan of(GardenCommand command, GardenFolder folder) throws IOException {
         GardenState state = command.state();
         Stages stages = Planning.stages(folder, state);
-        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), AllCrafts.advisors());
+        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), new AllCrafts());
         Plan whole = planner.plan();
         Plan plan = whole.part(whole.tasks(), Rounds.read(folder.documents()).wanted(whole.missed(), state.wishes()));
         command.stopOnProblems(folder);

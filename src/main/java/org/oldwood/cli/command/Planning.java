@@ -65,7 +65,7 @@ public final class Planning {
     }
 
     public static Planner planner(GardenFolder folder, GardenState state) {
-        return new Planner(state, stages(folder, state), folder.crops(), folder.documents(), AllCrafts.advisors());
+        return new Planner(state, stages(folder, state), folder.crops(), folder.documents(), new AllCrafts());
     }
 
     /** The crop of an id; exit code 2 with the crops that people call so, or the nearest, where there is none. */

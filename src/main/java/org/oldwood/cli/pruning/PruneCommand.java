@@ -227,7 +227,7 @@ public final class PruneCommand extends GardenCommand {
         SortedMap<String, Stems> past = Futures.labelled(one.past().taken(), state.garden().hemisphere());
         return sheet(new Subject.OnePlant(plant, one.crop(), state.bed(plant.plant().bed()).orElseThrow()).words(), one,
                 minutes.of(List.of(plant), one.crop(), one.form(),
-                        one.cut().life() == StageOfLife.FIRST_YEAR ? "planting" : "winter"),
+                        one.cut().life() == StageOfLife.PLANTING_YEAR ? "planting" : "winter"),
                 past, List.of(Futures.said(past)));
     }
 

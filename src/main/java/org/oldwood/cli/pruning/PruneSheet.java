@@ -46,14 +46,14 @@ record PruneSheet(String title, PruningCase one, Optional<Double> minutes, Futur
 
     /** What to do, as a sentence. */
     String todo() {
-        if (one.cut().life() == StageOfLife.FIRST_YEAR) { return "Its first winter: only the cut at planting is due."; }
+        if (one.cut().life() == StageOfLife.PLANTING_YEAR) { return "Its first winter: only the cut at planting is due."; }
         return Words.capital(one.bush().isEmpty() ? one.toDo() : CutWords.taken(one.cut(), one.form().counted())) + ".";
     }
 
     /** The work of a time of year in words. */
     List<Step> steps(String time) {
         StageOfLife life = one.cut().life();
-        boolean atPlanting = life == StageOfLife.FIRST_YEAR;
+        boolean atPlanting = life == StageOfLife.PLANTING_YEAR;
         boolean back = life == StageOfLife.NEGLECTED || one.toLeave() == 0;
         if (time.equals("planting") != atPlanting || (time.equals("renovation") && !back)) { return List.of(); }
         return one.form().steps(one.school(), time, life);

@@ -184,7 +184,7 @@ final class OwnData {
     private void rules(List<String> files, Crops crops) {
         Rules all = Rules.read(documents);
         Cautions cautions = Cautions.read(documents);
-        RuleNames names = new RuleNames(all, crops, cautions, AllCrafts.advisors());
+        RuleNames names = new RuleNames(all, crops, cautions, new AllCrafts());
         files.stream().filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
         names.checkCautions(documents.fields("cautions.json"));

@@ -28,7 +28,7 @@ public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep
 
     @Override
     public Cut winter(Bush bush) {
-        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.PLANTING_YEAR, bush.stems()); }
         Cut.Builder cut = new Cut.Builder(bush.stems());
         StageOfLife life = bush.isBefore(2) ? StageOfLife.YOUNG : StageOfLife.BEARING;
         if (all) {

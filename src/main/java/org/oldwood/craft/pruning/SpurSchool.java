@@ -57,7 +57,7 @@ public record SpurSchool(@Key(Key.HERE) Teaching teaching, Figure branches, bool
         }
 
         private Cut decide() {
-            if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
+            if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.PLANTING_YEAR, bush.stems()); }
             cut.takeSick(bush);
             if (school.permanent()) { return cut.build(life(0), 0, cut.left().at(1)); }
             cut.takeWeak(bush);

@@ -1,24 +1,22 @@
 package org.oldwood.craft.pruning;
 
+import java.util.Locale;
+
 /** Where a plant stands in its life, as far as its pruning goes. */
 public enum StageOfLife {
     /** Planted, and no growing season completed yet. */
-    FIRST_YEAR("planting-year"),
+    PLANTING_YEAR,
     /** Its structure is being built up. */
-    YOUNG("young"),
+    YOUNG,
     /** In bearing, with its wood in order. */
-    BEARING("bearing"),
+    BEARING,
     /** More spent wood than can come out in one winter. */
-    NEGLECTED("neglected"),
+    NEGLECTED,
     /** At the end of its productive life. */
-    AGEING("ageing");
-
-    private final String words;
-
-    StageOfLife(String words) { this.words = words; }
+    AGEING;
 
     /** {@code planting-year}, {@code young}, {@code bearing}, {@code neglected}, {@code ageing}. */
     public String words() {
-        return words;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

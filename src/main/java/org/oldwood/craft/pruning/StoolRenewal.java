@@ -42,7 +42,7 @@ final class StoolRenewal {
     static Cut cut(Bush bush, RenewalSchool school) { return new StoolRenewal(bush, school).decide(); }
 
     private Cut decide() {
-        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems()); }
+        if (bush.isBefore(1)) { return Cut.nothing(StageOfLife.PLANTING_YEAR, bush.stems()); }
         cut.takeSick(bush);
         if (school.cutsDown()) { return cutDown(); }
         cut.takeWeak(bush);

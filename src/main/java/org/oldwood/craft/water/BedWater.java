@@ -15,11 +15,6 @@ public record BedWater(double totalAvailableMm, double fraction, double areaM2, 
     /** Beyond this share a bed is the neighbour's. */
     public static final double MOST_COMPETING = 0.9;
 
-    /** A bed in the open. */
-    public BedWater(double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
-        this(totalAvailableMm, fraction, areaM2, roof, competing, 1);
-    }
-
     public BedWater {
         if (!(totalAvailableMm > 0 && areaM2 > 0 && fraction > 0 && fraction < 1)) {
             throw new IllegalArgumentException(

@@ -11,7 +11,7 @@ import org.oldwood.facts.water.WaterAdvisor;
 
 /** All that the crafts of this program tell the rules, made anew for one plan. A new craft adds itself here. */
 public final class AllCrafts extends Advisor {
-    private AllCrafts() {
+    public AllCrafts() {
         learn(new RecordFacts());
         learn(new FrostFacts());
         learn(new PruningAdvisor());
@@ -22,6 +22,4 @@ public final class AllCrafts extends Advisor {
         learn(new SoilAdvisor());
         learn(new MulchAdvisor());
     }
-
-    public static Advisor advisors() { return new AllCrafts(); }
 }

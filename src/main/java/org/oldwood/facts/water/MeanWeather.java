@@ -33,8 +33,8 @@ public record MeanWeather(Site site, Climate climate, Months rain) {
      */
     public WeatherSeries days(LocalDate first, LocalDate last, Weather measured, double wind) {
         int count = Math.toIntExact(last.toEpochDay() - first.toEpochDay()) + 1;
-        MeanCurve lowest = MeanCurve.through(climate.meanMinC());
-        MeanCurve highest = MeanCurve.through(climate.meanMaxC());
+        MeanCurve lowest = climate.meanMinC().curve();
+        MeanCurve highest = climate.meanMaxC().curve();
         double[] et0 = new double[count];
         double[] rains = new double[count];
         double[] soaked = new double[count];

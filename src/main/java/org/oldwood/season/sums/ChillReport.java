@@ -1,6 +1,7 @@
 package org.oldwood.season.sums;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.words.Words;
@@ -19,19 +20,15 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
     /** How the winter stands to what the crop wants. */
     public enum Answer {
         /** The usual figure is reached. */
-        MET("met"),
+        MET,
         /** Above the least that a source gives, below the usual figure. */
-        DOUBTFUL("doubtful"),
+        DOUBTFUL,
         /** Not even the least that a source gives is reached. */
-        SHORT("short"),
+        SHORT,
         /** What the crop wants is not known. */
-        UNKNOWN("unknown");
+        UNKNOWN;
 
-        private final String words;
-
-        Answer(String words) { this.words = words; }
-
-        public String words() { return words; }
+        public String words() { return name().toLowerCase(Locale.ROOT); }
     }
 
     /**

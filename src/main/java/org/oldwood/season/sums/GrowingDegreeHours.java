@@ -10,11 +10,9 @@ public final class GrowingDegreeHours implements HourlySum {
     private static final double BEST_C = 25;
     private static final double CRITICAL_C = 36;
 
-    @Override
-    public double hour(double celsius) { return at(celsius); }
-
     /** What an hour at this temperature gives, 0 to 21. */
-    public static double at(double celsius) {
+    @Override
+    public double hour(double celsius) {
         double span = BEST_C - BASE_C;
         if (celsius < BASE_C || celsius > CRITICAL_C) { return 0; }
         if (celsius <= BEST_C) { return span / 2 * (1 + Math.cos(Math.PI + Math.PI * (celsius - BASE_C) / span)); }

@@ -63,7 +63,7 @@ class CaneCutTest {
                 .winter(Bushes.after(0, Bush.of(Stems.of(9))));
 
         assertThat(cut.taken()).isEmpty();
-        assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);
+        assertThat(cut.life()).isEqualTo(StageOfLife.PLANTING_YEAR);
     }
 
     @Test

@@ -103,7 +103,7 @@ class SpurCutTest {
 
     @Test
     void the_frame_is_young_until_it_stands() {
-        assertThat(red.winter(Bushes.after(0, Bush.of(Stems.of(5)))).life()).isEqualTo(StageOfLife.FIRST_YEAR);
+        assertThat(red.winter(Bushes.after(0, Bush.of(Stems.of(5)))).life()).isEqualTo(StageOfLife.PLANTING_YEAR);
         assertThat(red.winter(Bushes.after(3, Bush.of(Stems.of(5, 2)))).life()).isEqualTo(StageOfLife.YOUNG);
         assertThat(red.winter(Bushes.after(4, Bush.of(Stems.of(0, 8)))).life()).isEqualTo(StageOfLife.BEARING);
     }

@@ -167,7 +167,7 @@ class StoolRenewalTest {
         Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bushes.after(0, Bush.of(Stems.of(20))));
 
         assertThat(cut.taken()).isEmpty();
-        assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);
+        assertThat(cut.life()).isEqualTo(StageOfLife.PLANTING_YEAR);
     }
 
     @Test

@@ -22,7 +22,7 @@ class WaterAccountTest {
         List<double[]> rows = rows("/reference/account-full-demand.csv");
         double[] rain = column(rows, 1);
         double[] et0 = column(rows, 2);
-        BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0, 1);
         WaterDays days = new WaterAccount(bed, Convention.FULL_DEMAND).run(new WeatherSeries(FIRST, et0, rain, rain),
                 ones(8), new BedEvents(), 43.1);
 
@@ -41,7 +41,7 @@ class WaterAccountTest {
         double[] kc = new double[rows.size()];
         Arrays.fill(et0, 5);
         Arrays.fill(kc, 1.2);
-        BedWater field = new BedWater(160, 0.44, 1, RoofWater.NONE, 0);
+        BedWater field = new BedWater(160, 0.44, 1, RoofWater.NONE, 0, 1);
         WeatherSeries dry = Days.measured(FIRST, et0, new double[rows.size()]);
 
         WaterDays days = new WaterAccount(field).run(dry, kc, new BedEvents(), 55);
@@ -57,7 +57,7 @@ class WaterAccountTest {
     @Test
     void a_watered_field_follows_the_published_run_without_stress() throws IOException {
         List<double[]> rows = rows("/reference/account-no-stress.csv");
-        BedWater field = new BedWater(RootZone.totalAvailable(0.23, 0.10, 0.34), 0.6, 1, RoofWater.NONE, 0);
+        BedWater field = new BedWater(RootZone.totalAvailable(0.23, 0.10, 0.34), 0.6, 1, RoofWater.NONE, 0, 1);
         WeatherSeries weather = Days.measured(FIRST, column(rows, 1), column(rows, 3));
 
         WaterDays days = new WaterAccount(field).run(weather, column(rows, 2), new BedEvents(), 1.21 * 4.5);
@@ -73,7 +73,7 @@ class WaterAccountTest {
     @Test
     void a_berry_bed_follows_equations_82_to_88() throws IOException {
         List<double[]> rows = rows("/reference/account-berry-bed.csv");
-        BedWater bed = new BedWater(RootZone.totalAvailable(0.25, 0.12, 0.6), 0.5, 4, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(RootZone.totalAvailable(0.25, 0.12, 0.6), 0.5, 4, RoofWater.NONE, 0, 1);
         double[] kc = new double[rows.size()];
         Arrays.fill(kc, 1.05);
         WeatherSeries weather = Days.measured(FIRST, column(rows, 1), column(rows, 2));
@@ -90,7 +90,7 @@ class WaterAccountTest {
 
     @Test
     void a_roof_adds_its_litres_and_the_rest_runs_through() {
-        BedWater bed = new BedWater(78, 0.5, 4, new RoofWater(20, 0.8, 0), 0);
+        BedWater bed = new BedWater(78, 0.5, 4, new RoofWater(20, 0.8, 0), 0, 1);
         WeatherSeries storm = Days.measured(FIRST, new double[]{0}, new double[]{12});
 
         WaterDays days = new WaterAccount(bed).run(storm, ones(1), new BedEvents(), 39);
@@ -104,8 +104,8 @@ class WaterAccountTest {
     void neighbours_roots_take_their_share_of_what_is_drawn() {
         WeatherSeries day = Days.measured(FIRST, new double[]{4}, new double[]{0});
 
-        WaterDays alone = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0), day);
-        WaterDays beside = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0.2), day);
+        WaterDays alone = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0, 1), day);
+        WaterDays beside = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0.2, 1), day);
 
         assertThat(Days.used(alone, 0, 0)).isCloseTo(4, within(1e-9));
         assertThat(Days.used(beside, 0, 0)).isCloseTo(5, within(1e-9));
@@ -116,7 +116,7 @@ class WaterAccountTest {
     void a_note_moves_the_account_by_its_weight_and_says_so() {
         BedEvents events = new BedEvents();
         events.note(0, new MoistureNote(0.5, 0.5, 0.75));
-        BedWater bed = new BedWater(80, 0.5, 4, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(80, 0.5, 4, RoofWater.NONE, 0, 1);
         WeatherSeries day = Days.measured(FIRST, new double[]{0}, new double[]{0});
 
         WaterDays days = new WaterAccount(bed).run(day, ones(1), events, 0);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Trend of the notes, the look ahead, doses and standing water. */
 class WaterAdviceTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 7, 1);
-    private static final BedWater BED = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
+    private static final BedWater BED = new BedWater(60, 0.5, 4, RoofWater.NONE, 0, 1);
 
     @Test
     void a_bed_that_dries_faster_than_modelled_is_found_out_and_by_how_much() {
@@ -120,7 +120,7 @@ class WaterAdviceTest {
 
     @Test
     void a_big_roof_on_slow_soil_lets_water_stand_for_more_than_a_day() {
-        BedWater clay = new BedWater(45, 0.5, 4, new RoofWater(60, 0.8, 0), 0);
+        BedWater clay = new BedWater(45, 0.5, 4, new RoofWater(60, 0.8, 0), 0, 1);
         double[] rain = {0, 30, 0};
         WaterDays days = new WaterAccount(clay).run(Days.measured(FIRST, new double[3], rain), WaterAccountTest.ones(3),
                 new BedEvents(), 0);

@@ -81,7 +81,7 @@ class WaterDataTest {
     void the_guide_reads_seventy_percent_where_the_service_prints_it() {
         // USDA NRCS, Montana page: sandy loam, 1.0 in missing of 1.4 in, "70" percent depleted,
         // printed to the nearest ten
-        BedWater foot = new BedWater(1.4 * 25.4, 0.5, 1, RoofWater.NONE, 0);
+        BedWater foot = new BedWater(1.4 * 25.4, 0.5, 1, RoofWater.NONE, 0, 1);
 
         assertThat(1 - foot.heldShare(1.0 * 25.4)).isCloseTo(0.70, within(0.05));
     }

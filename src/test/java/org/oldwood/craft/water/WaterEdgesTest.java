@@ -31,7 +31,7 @@ class WaterEdgesTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
     private static final CropCoefficient CURRANT = new CropCoefficient(0.3, 1.05, 0.5);
 
-    private static BedWater bed(double competing) { return new BedWater(100, 0.5, 10, RoofWater.NONE, competing); }
+    private static BedWater bed(double competing) { return new BedWater(100, 0.5, 10, RoofWater.NONE, competing, 1); }
 
     private static WeatherSeries days(int days, double et0, double rain) {
         double[] thirst = new double[days];
@@ -106,7 +106,7 @@ class WaterEdgesTest {
             BedEvents events = new BedEvents();
             events.note(0, new MoistureNote(0, 0.25, 0.9));
 
-            WaterDays days = new WaterAccount(new BedWater(80, 0.5, 4, RoofWater.NONE, 0)).run(still, new double[1],
+            WaterDays days = new WaterAccount(new BedWater(80, 0.5, 4, RoofWater.NONE, 0, 1)).run(still, new double[1],
                     events, 80 * (1 - held));
 
             double moved = days.corrections().get(0).movedMm();
@@ -268,7 +268,7 @@ class WaterEdgesTest {
     @CsvSource({"1, 0.5, 0.9, true", "1, 0.5, 0.91, false", "0, 0.5, 0, false", "1, 0, 0, false", "1, 1, 0, false",
             "1, 0.5, -0.1, false",})
     void a_bed_has_its_ends(double holdsMm, double fraction, double competing, boolean fit) {
-        allowed(() -> new BedWater(holdsMm, fraction, 1, RoofWater.NONE, competing), fit);
+        allowed(() -> new BedWater(holdsMm, fraction, 1, RoofWater.NONE, competing, 1), fit);
     }
 
     private static void allowed(Runnable making, boolean fit) {

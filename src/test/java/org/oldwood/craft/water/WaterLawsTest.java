@@ -37,7 +37,7 @@ class WaterLawsTest {
             RoofWater roof = random.nextBoolean() ? RoofWater.NONE
                     : new RoofWater(30 * random.nextDouble(), random.nextDouble(), 0.5);
             bed = new BedWater(total, 0.1 + 0.7 * random.nextDouble(), 1 + 20 * random.nextDouble(), roof,
-                    random.nextBoolean() ? 0 : 0.9 * random.nextDouble());
+                    random.nextBoolean() ? 0 : 0.9 * random.nextDouble(), 1);
             start = total * random.nextDouble();
             for (int i = 0; i < DAYS; i++) {
                 et0[i] = 9 * random.nextDouble();
@@ -107,7 +107,7 @@ class WaterLawsTest {
     void a_litre_on_a_square_metre_is_a_millimetre_in_the_account(
             @ForAll @DoubleRange(min = 0.1, max = 500) double litres,
             @ForAll @DoubleRange(min = 0.2, max = 60) double ground) {
-        BedWater bed = new BedWater(120, 0.5, ground, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(120, 0.5, ground, RoofWater.NONE, 0, 1);
         BedEvents events = new BedEvents();
         events.water(0, RootZone.millimetres(litres, ground));
         WeatherSeries still = Days.measured(FIRST, new double[1], new double[1]);
@@ -146,7 +146,7 @@ class WaterLawsTest {
         BedEvents events = new BedEvents();
         MoistureNote note = MoistureNote.weighed(held, held, noteSpread, accountSpread);
         events.note(0, note);
-        BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0, 1);
         WeatherSeries still = Days.measured(FIRST, new double[1], new double[1]);
 
         double after = new WaterAccount(bed).run(still, new double[1], events, 60 * (1 - start)).heldShare(0);

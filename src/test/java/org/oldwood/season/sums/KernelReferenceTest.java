@@ -62,7 +62,7 @@ class KernelReferenceTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/growing-degree-hours.csv", useHeadersInDisplayName = true)
     void growing_degree_hours(String id, double celsius, double expected, double to) {
-        assertThat(GrowingDegreeHours.at(celsius)).as(id).isCloseTo(expected, within(to / 2));
+        assertThat(new GrowingDegreeHours().hour(celsius)).as(id).isCloseTo(expected, within(to / 2));
     }
 
     @ParameterizedTest(name = "{0}")
