@@ -20,14 +20,8 @@ public record WoodAge(List<Double> weights, List<Double> least, List<Double> mos
         fields.tellIf(even && !rises, "weights", "wood-ages-outside");
     }
 
-    /** What a stem of that age is expected to bear; ages from 1. */
-    public double expected(int age) {
-        return weights.get(at(age));
+    /** What a stem of that age bears, ages from 1: at least (0), expected (1), at most (2). */
+    public double weight(int age, int which) {
+        return List.of(least, weights, most).get(which).get(Math.min(age, weights.size()) - 1);
     }
-
-    public double low(int age) { return least.get(at(age)); }
-
-    public double high(int age) { return most.get(at(age)); }
-
-    private int at(int age) { return Math.min(age, weights.size()) - 1; }
 }

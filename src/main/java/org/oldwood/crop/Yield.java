@@ -27,19 +27,12 @@ public record Yield(Map<String, Figure> mature, List<Series> series, Optional<Wo
     /** What a stem of that age bears in a form, the best being 1: at least (0), expected (1), at most (2). */
     public double weight(String form, int age, int which) {
         WoodAge ages = frames.getOrDefault(form, wood.orElse(null));
-        if (ages == null) { return 1; }
-        return switch (which) {
-            case 0 -> ages.low(age);
-            case 1 -> ages.expected(age);
-            default -> ages.high(age);
-        };
+        return ages == null ? 1 : ages.weight(age, which);
     }
 
     /** The figure of {@link #crowding}: low (0), expected (1), high (2). */
     public double crowding(int which) {
-        double[] ends = crowding.map(k -> new double[]{k.low(), k.is(), k.high()})
-                .orElse(new double[]{PROPORTIONAL, PROPORTIONAL, PROPORTIONAL});
-        return ends[which];
+        return crowding.map(k -> List.of(k.low(), k.is(), k.high()).get(which)).orElse(PROPORTIONAL);
     }
 
     private static final double PROPORTIONAL = 1e9;

@@ -24,14 +24,14 @@ public final class Subjects {
         for (BedState bed : state.beds().values()) {
             bedByBed.add(new Subject.WholeBed(bed, mainCrop(bed.plants(), crops)));
             bedByBed.addAll(stands(bed, crops, bedsOf));
-            bed.plants().forEach(
-                    plant -> bedByBed.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)));
+            bed.plants()
+                    .forEach(plant -> bedByBed.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed)));
         }
-        state.lots().values().forEach(lot -> bedByBed
-                .add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed))));
+        state.lots().values().forEach(
+                lot -> bedByBed.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed))));
         List<PlantState> standing = List.copyOf(state.standing());
-        bedByBed.add(new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing,
-                state.entries()));
+        bedByBed.add(
+                new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing, state.entries()));
         byKind = bedByBed.stream().collect(Collectors.groupingBy(Subject::kind));
     }
 

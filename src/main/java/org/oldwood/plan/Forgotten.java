@@ -94,7 +94,7 @@ final class Forgotten {
     private record Undone(Situation situation, Window window, Settled settled) {}
 
     private boolean isTold(Rule rule) {
-        return isAskedFor(rule) && rule.repeatDays() == 0 && Planner.bySeason(rule) && since.isPresent();
+        return isAskedFor(rule) && rule.repeatDays() == 0 && rule.isBySeason() && since.isPresent();
     }
 
     /** Optional work is not told, nor what no entry of its own tells of, unless it is grave: it lapses. */

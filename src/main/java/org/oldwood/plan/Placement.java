@@ -26,13 +26,11 @@ final class Placement {
     private final KeepApart apart;
     private final Map<LocalDate, Double> minutes = new HashMap<>();
 
-    /** The days of tasks that others wait for: by rule, subject or bed, and season. */
-    private final Map<Placed, LocalDate> placed = new HashMap<>();
+    /** The days of work that other work waits for. */
+    private final Map<Task.Work, LocalDate> placed = new HashMap<>();
 
     /** Those of them that are not skipped. */
-    private final Set<Placed> wanted = new HashSet<>();
-
-    private record Placed(String rule, String where, int season) {}
+    private final Set<Task.Work> wanted = new HashSet<>();
 
     /** The rules that some other rule comes after. */
     private final Set<String> first = new HashSet<>();
@@ -144,13 +142,8 @@ final class Placement {
     private LocalDate earliest(Task task) {
         LocalDate earliest = latest(task.window().first(), world.today());
         earliest = latest(earliest, world.state().later().getOrDefault(task.id(), earliest));
-        if (task.rule().after().isEmpty()) { return earliest; }
-        List<String> places = task.places();
-        for (String rule : task.rule().after()) {
-            for (String where : places) {
-                LocalDate before = placed.get(new Placed(rule, where, task.season().year()));
-                earliest = before == null ? earliest : latest(earliest, before);
-            }
+        for (Task.Work before : task.comesAfter()) {
+            earliest = latest(earliest, placed.getOrDefault(before, earliest));
         }
         return earliest;
     }
@@ -158,19 +151,14 @@ final class Placement {
     /** Whether all work there that it clears up after was skipped. */
     private boolean isNothingToClear(Task task) {
         if (!task.rule().clears() || task.state() != Task.State.OPEN) { return false; }
-        List<Placed> before = task.rule().after().stream()
-                .flatMap(rule -> task.places().stream().map(where -> new Placed(rule, where, task.season().year())))
-                .filter(placed::containsKey).toList();
+        List<Task.Work> before = task.comesAfter().stream().filter(placed::containsKey).toList();
         return !before.isEmpty() && before.stream().noneMatch(wanted::contains);
     }
 
     private void remember(Task task, LocalDate day) {
         if (first.contains(task.rule().id())) {
-            for (String where : task.places()) {
-                Placed key = new Placed(task.rule().id(), where, task.season().year());
-                placed.merge(key, day, Placement::latest);
-                if (task.state() != Task.State.SKIPPED) { wanted.add(key); }
-            }
+            task.works().forEach(work -> placed.merge(work, day, Placement::latest));
+            if (task.state() != Task.State.SKIPPED) { wanted.addAll(task.works()); }
         }
         if (garden.minutesPerDay() != 0) { minutes.merge(day, task.minutes().orElse(0.0), Double::sum); }
         Set<String> tags = task.tags();

@@ -135,9 +135,10 @@ public final class Planner {
         int before = gathered.tasks.size();
         if (gathered.plain.isEmpty()) { forgotten.lastSeason(rule, subject); }
         boolean settled = false;
-        for (Season season : bySeason(rule) && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
+        for (Season season : rule.isBySeason() && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
             LocalDate day = day(rule, subject, season, gathered);
-            if (gathered.plain.isPresent() && bySeason(rule) && gathered.ahead.isSame(gathered.before, subject, day)) {
+            if (gathered.plain.isPresent() && rule.isBySeason()
+                    && gathered.ahead.isSame(gathered.before, subject, day)) {
                 gathered.again(rule, season);
             } else {
                 Verdict verdict = verdict(rule, subject, gathered.ahead.on(subject, day), season);
@@ -146,7 +147,7 @@ public final class Planner {
                 }
                 settled = verdict.window().isEmpty() && rule.hangsOnEntries();
             }
-            if (gathered.tasks.size() > before ? !bySeason(rule) || isPlanned(gathered.tasks, before) : settled) {
+            if (gathered.tasks.size() > before ? !rule.isBySeason() || isPlanned(gathered.tasks, before) : settled) {
                 break;
             }
         }
@@ -187,16 +188,11 @@ public final class Planner {
         return new Situation(world, subject, of.season(), of.day());
     }
 
-    /** A window made of entries or of a craft's days is the same in every season: it belongs to the one it opens in. */
-    static boolean bySeason(Rule rule) {
-        return rule.opens().by().equals("stage") || rule.opens().by().equals("day");
-    }
-
     private boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
         Window window = verdict.window().orElseThrow();
         boolean inPast = season.compareTo(world.state().season()) < 0;
-        return !window.first().isAfter(until) && (bySeason(rule) || season.contains(window.first()))
-                && (bySeason(rule) || !(inPast && window.last().isBefore(world.today())));
+        return !window.first().isAfter(until) && (rule.isBySeason() || season.contains(window.first()))
+                && (rule.isBySeason() || !(inPast && window.last().isBefore(world.today())));
     }
 
     private void repeats(Rule rule, Subject subject, Verdict verdict, Gathered gathered) {

@@ -77,6 +77,11 @@ public record Rule(String id, String craft, String title, String subject, List<S
         return (subject.equals("plant") || subject.equals("stand")) && cropFits(of.crop()) && formFits(of);
     }
 
+    /** A window made of entries or of a craft's days is the same in every season: it belongs to the one it opens in. */
+    boolean isBySeason() {
+        return opens.isOfTheCrop();
+    }
+
     /** Whether its window hangs on entries alone: then it is the same in every season. */
     boolean hangsOnEntries() {
         return opens.by().equals("entry") && closes.by().equals("entry") && noLaterThan.isEmpty();

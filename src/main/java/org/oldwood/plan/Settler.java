@@ -108,7 +108,7 @@ final class Settler {
         LocalDate notBefore = rule.opens().by().equals("entry") ? own.first().minusDays(rule.opens().plusDays())
                 : LocalDate.MIN;
         int early = rule.doneBy().earlyDays();
-        boolean yearly = !Planner.bySeason(rule);
+        boolean yearly = !rule.isBySeason();
         return new Times(yearly ? own.plusYears(-1) : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
                 own, yearly ? own.plusYears(1) : time(rule, subject, season.plus(1)).orElse(own.plusYears(1)),
                 early > 0 ? own.first().minusDays(early) : notBefore);

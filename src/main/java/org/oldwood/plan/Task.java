@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -43,10 +44,22 @@ public record Task(String id, Rule rule, Subject subject, Season season, int ord
         return settled.open() ? State.OPEN : settled.skipped() ? State.SKIPPED : State.DONE;
     }
 
-    /** Its subject and the bed that this stands in, by their ids. */
-    public List<String> places() {
-        String own = subject.id();
-        return subject.bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
+    /** Work at one place in a season, which other work may come after: by rule, subject or bed, and year. */
+    public record Work(String rule, String where, int season) {}
+
+    /** The work that it is: at its subject, and in the bed that this stands in. */
+    public List<Work> works() {
+        return works(rule.id()).toList();
+    }
+
+    /** The work that it comes after. */
+    public List<Work> comesAfter() {
+        return rule.after().stream().flatMap(this::works).toList();
+    }
+
+    private Stream<Work> works(String of) {
+        return Stream.concat(Stream.of(subject.id()), subject.bed().stream().map(bed -> bed.bed().id()))
+                .map(where -> new Work(of, where, season.year()));
     }
 
     /** The day on which it was done or skipped; empty while some of it is left to do. */

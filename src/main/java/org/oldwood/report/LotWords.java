@@ -114,7 +114,7 @@ public final class LotWords {
                             : "; with this garden's own cuttings " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
-        lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));
+        lines.add("Yields: " + String.join(", ", forecast.course().bears().sources()));
         return lines;
     }
 

@@ -1,11 +1,11 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
@@ -109,8 +109,7 @@ final class CropSeason {
     }
 
     private Modelled follows(Stage stage, Modelled of, double plusMinus, String words, Figure figure) {
-        List<String> sources = new ArrayList<>(of.sources());
-        figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
+        List<String> sources = Stream.concat(of.sources().stream(), figure.sources().stream()).distinct().toList();
         return new Modelled(day(stage), Math.hypot(of.plusMinus(), plusMinus), plusMinus, of.basis(),
                 words(stage, words, of.basis()) + (of.basis() == Basis.MODELLED ? shortness(stage) : ""), sources);
     }
@@ -163,9 +162,5 @@ final class CropSeason {
         return stage.words() + ": " + how + (basis == Basis.MODELLED ? ", " + season.basis() : "");
     }
 
-    private Modelled byCalendar(Stage stage, String why) {
-        StageDate date = calendarDay(stage);
-        return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), Basis.CALENDAR, date.words() + why,
-                date.sources());
-    }
+    private Modelled byCalendar(Stage stage, String why) { return Modelled.of(calendarDay(stage), why); }
 }

@@ -20,8 +20,8 @@ public final class GardenClimate {
         this.climate = climate;
         this.methods = SeasonMethods.read(documents);
         this.documents = documents;
-        this.place = new Place(new SunYear(latitude), climate.meanMinC().curve(),
-                climate.meanMaxC().curve(), methods.spreadC(climate), weather);
+        this.place = new Place(new SunYear(latitude), climate.meanMinC().curve(), climate.meanMaxC().curve(),
+                methods.spreadC(climate), weather);
     }
 
     public Climate climate() { return climate; }

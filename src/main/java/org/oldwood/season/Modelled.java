@@ -16,8 +16,8 @@ record Modelled(LocalDate date, double plusMinus, double own, Basis basis, Strin
         sources = List.copyOf(sources);
     }
 
-    static Modelled of(StageDate date) {
-        return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words(),
+    static Modelled of(StageDate date, String why) {
+        return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words() + why,
                 date.sources());
     }
 

@@ -72,7 +72,7 @@ public final class ModelledStages implements Stages {
 
     /** What the models say of a stage, before anything that was seen. */
     Modelled modelled(Crop crop, Season season, Stage stage) {
-        return climate.isEmpty() ? Modelled.of(calendar.date(crop, season, stage))
+        return climate.isEmpty() ? Modelled.of(calendar.date(crop, season, stage), "")
                 : cropSeason(climate.get(), crop, season).at(stage);
     }
 

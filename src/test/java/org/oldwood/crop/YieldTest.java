@@ -85,10 +85,10 @@ class YieldTest {
     void old_wood_bears_less_than_the_best_and_the_last_number_goes_on() {
         WoodAge wood = Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
 
-        assertThat(wood.expected(4)).isLessThan(wood.expected(3));
-        assertThat(wood.expected(9)).isEqualTo(wood.expected(5));
-        assertThat(wood.low(9)).isEqualTo(wood.low(5));
-        assertThat(wood.high(9)).isEqualTo(wood.high(5));
+        assertThat(wood.weight(4, 1)).isLessThan(wood.weight(3, 1));
+        for (int which = 0; which < 3; which++) {
+            assertThat(wood.weight(9, which)).isEqualTo(wood.weight(5, which));
+        }
     }
 
     private Yield.Series series(String crop, String id) {

@@ -112,8 +112,8 @@ class DemoGardensTest {
 
     private static Plan plan(String name) throws IOException {
         GardenFolder folder = open(name);
-        return new Planner(folder.on(DAY), new CalendarStages(), folder.crops(), folder.documents(),
-                new AllCrafts()).plan();
+        return new Planner(folder.on(DAY), new CalendarStages(), folder.crops(), folder.documents(), new AllCrafts())
+                .plan();
     }
 
     private static GardenFolder open(String name) throws IOException {

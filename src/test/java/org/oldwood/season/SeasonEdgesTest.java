@@ -53,8 +53,8 @@ class SeasonEdgesTest {
     }
 
     private static SeasonDays even(Weather weather) {
-        return new SeasonDays(SEASON, new SeasonDays.Place(new SunYear(52), every(5).curve(),
-                every(15).curve(), 0, weather));
+        return new SeasonDays(SEASON,
+                new SeasonDays.Place(new SunYear(52), every(5).curve(), every(15).curve(), 0, weather));
     }
 
     private static StageModel model(Weather weather) { return new StageModel(even(weather), METHODS, 1, 18); }

@@ -46,7 +46,9 @@ record PruneSheet(String title, PruningCase one, Optional<Double> minutes, Futur
 
     /** What to do, as a sentence. */
     String todo() {
-        if (one.cut().life() == StageOfLife.PLANTING_YEAR) { return "Its first winter: only the cut at planting is due."; }
+        if (one.cut().life() == StageOfLife.PLANTING_YEAR) {
+            return "Its first winter: only the cut at planting is due.";
+        }
         return Words.capital(one.bush().isEmpty() ? one.toDo() : CutWords.taken(one.cut(), one.form().counted())) + ".";
     }
 

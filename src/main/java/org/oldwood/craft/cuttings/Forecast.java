@@ -29,7 +29,7 @@ public record Forecast(Timeline line, int alive, Position position, Spread roote
         Position position = Position.of(lot, line);
         Spread plants = survival.from(position.phase(), position.fraction()).from(lot.alive());
         return new Forecast(line, lot.alive(), position, rooted(lot, survival, position), plants,
-                new Kilograms(plants, new PlantYield(course.crop().perPlant())), course);
+                new Kilograms(plants, new PlantYield(course.perPlant())), course);
     }
 
     private static Spread rooted(LotCounts lot, Survival survival, Position position) {

@@ -47,7 +47,7 @@ public record Milestone(Step step, Season season, LikelyDay from, LikelyDay to, 
                     stage(line, inPlace.plus(season), Stage.PETAL_FALL),
                     cut.flowersOff().map(Figure::sources).orElse(List.of())));
         }
-        List<String> sources = course.crop().sources();
+        List<String> sources = course.bears().sources();
         steps.add(day(Step.FIRST_PICK, line.firstPick(), line.ripe(line.firstPick()), sources));
         if (!line.fullCrop().equals(line.firstPick())) {
             steps.add(day(Step.FULL_CROP, line.fullCrop(), line.ripe(line.fullCrop()), sources));

@@ -50,7 +50,7 @@ public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<Like
     private static double success(int plants, Want want, Course course, Timeline line) {
         if (want.plants().isPresent()) { return plants >= want.plants().getAsInt() ? 1 : 0; }
         double share = course.share(line.seasonInPlace(want.by()));
-        PlantYield yield = new PlantYield(course.crop().perPlant().times(share));
+        PlantYield yield = new PlantYield(course.perPlant().times(share));
         return Kilograms.chance(plants, yield, want.kg().getAsDouble());
     }
 

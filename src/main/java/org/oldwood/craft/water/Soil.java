@@ -1,7 +1,7 @@
 package org.oldwood.craft.water;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
@@ -40,9 +40,7 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
 
     /** The source keys of what the account uses. */
     public List<String> sources() {
-        List<String> keys = new ArrayList<>(fieldCapacity.sources());
-        wiltingPoint.sources().stream().filter(key -> !keys.contains(key)).forEach(keys::add);
-        return keys;
+        return Stream.of(fieldCapacity, wiltingPoint).flatMap(each -> each.sources().stream()).distinct().toList();
     }
 
     /** A class of the feel-and-appearance guide. */

@@ -62,8 +62,8 @@ public final class FeedAdvisor extends Advisor {
             if (found.size() == MOST_KEPT) { found.clear(); }
             found.put(s.subject(), known);
         }
-        return known.computeIfAbsent(s.season(),
-                season -> StandFeed.of(books(s), s).map(stand -> new Found(stand, books(s), new HashMap<>())));
+        return known.computeIfAbsent(s.season(), season -> StandFeed.of(FeedingBooks.of(s), s)
+                .map(stand -> new Found(stand, FeedingBooks.of(s), new HashMap<>())));
     }
 
     /** Whether a subject differs from what it was, or will be, by cuts, counts or picking at most: they change no food. */
@@ -79,13 +79,14 @@ public final class FeedAdvisor extends Advisor {
     public FeedAdvisor() {
         knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
         knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
-        knows("second-due", s -> fact(s, of -> due(s, of.stand(), due -> due.n() + rest(books(s), of.from(1)))));
-        knows("latest-feed",
-                s -> fact(s, of -> latest(s, of.stand(), of.from(of.stand().begun(books(s), s.season()) ? 1 : 0))));
+        knows("second-due",
+                s -> fact(s, of -> due(s, of.stand(), due -> due.n() + rest(FeedingBooks.of(s), of.from(1)))));
+        knows("latest-feed", s -> fact(s,
+                of -> latest(s, of.stand(), of.from(of.stand().begun(FeedingBooks.of(s), s.season()) ? 1 : 0))));
         knows("latest-second-feed", s -> fact(s, of -> latest(s, of.stand(), of.from(1))));
         measures("feed-first", s -> dressing(s, 0));
         measures("feed-second", s -> dressing(s, 1));
-        measures("feed-tub", s -> stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(0))));
+        measures("feed-tub", s -> stand(s).flatMap(of -> amount(FeedingBooks.of(s), s, of.stand(), of.from(0))));
     }
 
     private Fact fact(Situation s, Function<Found, Fact> fact) {
@@ -114,7 +115,7 @@ public final class FeedAdvisor extends Advisor {
         Optional<LocalDate> byManure = byManure(s, stand, budget);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
             return Fact.day(byManure.get(), "the last day for raw manure before picking, " + byManure.get())
-                    .from(books(s).tables().limits().manure().hanging().sources());
+                    .from(FeedingBooks.of(s).tables().limits().manure().hanging().sources());
         }
         return byNitrogen
                 .map(day -> Fact.day(day, "the last good day for the nitrogen in it, " + day)
@@ -128,12 +129,12 @@ public final class FeedAdvisor extends Advisor {
             return Optional.empty();
         }
         LocalDate picking = s.world().stages().day(stand.crop(), s.season(), Stage.RIPE);
-        return Optional.of(books(s).tables().limits().manure().latest(picking, false));
+        return Optional.of(FeedingBooks.of(s).tables().limits().manure().latest(picking, false));
     }
 
     private Optional<Amount> dressing(Situation s, int number) {
         return stand(s).filter(of -> of.from(number).next().map(next -> next.number() == number).orElse(true))
-                .flatMap(of -> amount(books(s), s, of.stand(), of.from(number)));
+                .flatMap(of -> amount(FeedingBooks.of(s), s, of.stand(), of.from(number)));
     }
 
     private static Optional<Amount> amount(FeedingBooks books, Situation s, StandFeed stand, Budget budget) {
@@ -190,6 +191,4 @@ public final class FeedAdvisor extends Advisor {
                 .orElseGet(() -> new Purchase(feed.id(), feed.name(), part.amount(), "g",
                         feed.pack().map(Purchase.Pack::ofKilograms), feed.notRead()));
     }
-
-    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

@@ -36,8 +36,8 @@ public final class FeedingBooks {
     public FeedingBooks(Documents documents) { this.documents = documents; }
 
     /** The books of all that is planned together. */
-    static FeedingBooks of(Situation.World world) {
-        return world.once(FeedingBooks.class, of -> new FeedingBooks(of.documents()));
+    static FeedingBooks of(Situation s) {
+        return s.world().once(FeedingBooks.class, of -> new FeedingBooks(of.documents()));
     }
 
     /** Reads when first asked for, and once. */

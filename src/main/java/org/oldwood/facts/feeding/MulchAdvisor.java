@@ -27,7 +27,7 @@ public final class MulchAdvisor extends Advisor {
 
     private static Fact due(Situation s) {
         if (s.subject().bed().isEmpty()) { return Fact.unknown("it lies in no bed"); }
-        BedMulch mulch = BedMulch.of(books(s), s);
+        BedMulch mulch = BedMulch.of(FeedingBooks.of(s), s);
         if (mulch.layer().isEmpty()) { return Fact.unknown("no mulch was noted; note mulched with its depth"); }
         String words = "about %s cm of mulch by %s (%s, %s cm on %s)".formatted(Words.fixed(mulch.depthNow(), 1),
                 s.day(), mulch.layer().get().mulch().name(), Words.amount(mulch.layer().get().laidCm()),
@@ -37,7 +37,7 @@ public final class MulchAdvisor extends Advisor {
 
     private Optional<Amount> amount(Situation s) {
         if (s.subject().bed().isEmpty()) { return Optional.empty(); }
-        BedMulch mulch = BedMulch.of(books(s), s);
+        BedMulch mulch = BedMulch.of(FeedingBooks.of(s), s);
         if (mulch.plan().cubicMetres() <= 0) { return Optional.empty(); }
         List<String> lines = new ArrayList<>();
         loads(mulch).ifPresent(lines::add);
@@ -46,10 +46,10 @@ public final class MulchAdvisor extends Advisor {
                 .ifPresent(day -> lines.add("By about " + day + " it will have shrunk to two thirds; look then."));
         lines.addAll(mulch.notes());
         Mulch material = mulch.plan().mulch();
-        lines.addAll(books(s).mulches().remarks(mulch.plan()));
+        lines.addAll(FeedingBooks.of(s).mulches().remarks(mulch.plan()));
         material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
         return Optional.of(Amount.of(mulch.plan().litres(), "l", words(mulch), mulch.plan().lines(), mulch.sources())
-                .withLines(lines).withMaterial(cautions(mulch), material.tags(), buys(books(s), mulch))
+                .withLines(lines).withMaterial(cautions(mulch), material.tags(), buys(FeedingBooks.of(s), mulch))
                 .withNoted(List.of(noted(mulch))));
     }
 
@@ -103,6 +103,4 @@ public final class MulchAdvisor extends Advisor {
                         mulch.plan().mulch().bale().orElseThrow().kg()))
                 .orElseGet(() -> new Purchase.Pack(bag.is(), "bag", "bags", bag));
     }
-
-    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

@@ -42,9 +42,10 @@ public final class SoilAdvisor extends Advisor {
     }
 
     private static Fact gap(Situation s) {
-        Optional<FeedingProfile> profile = s.subject().bed().flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed));
+        Optional<FeedingProfile> profile = s.subject().bed()
+                .flatMap(bed -> BedAcidity.mostAcid(FeedingBooks.of(s), s, bed));
         if (profile.isEmpty()) { return Fact.unknown("the pH that these crops want is not known"); }
-        Figure enough = BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
+        Figure enough = BedAcidity.enoughPh(FeedingBooks.of(s), s.subject().bed().orElseThrow().bed(), profile.get());
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
         if (ph.isEmpty()) { return Fact.unknown("the pH was never measured; note soil-test with its pH"); }
         double most = Math.max(enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
@@ -58,13 +59,14 @@ public final class SoilAdvisor extends Advisor {
     }
 
     private static String notShown(Situation s) {
-        BedAcidity.NotShown lime = BedAcidity.notShown(books(s), s.subject().bed().orElseThrow(), EntryKind.LIMED);
+        BedAcidity.NotShown lime = BedAcidity.notShown(FeedingBooks.of(s), s.subject().bed().orElseThrow(),
+                EntryKind.LIMED);
         List<String> told = Stream.concat(lime.tooSoon().stream(), lime.words().stream()).toList();
         return told.isEmpty() ? "" : ". " + String.join(" ", told);
     }
 
     private static Optional<BedAcidity.Way> way(Situation s, Function<BedAcidity, BedAcidity.Way> which) {
-        return s.subject().bed().map(bed -> which.apply(BedAcidity.of(books(s), s)));
+        return s.subject().bed().map(bed -> which.apply(BedAcidity.of(FeedingBooks.of(s), s)));
     }
 
     /** Where all doses go by one test, a new one comes after the last. */
@@ -108,6 +110,4 @@ public final class SoilAdvisor extends Advisor {
     }
 
     private static double area(Situation s) { return s.subject().bed().orElseThrow().bed().areaM2(); }
-
-    private static FeedingBooks books(Situation s) { return FeedingBooks.of(s.world()); }
 }

@@ -1,10 +1,9 @@
 package org.oldwood.facts.pruning;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stems;
 import org.oldwood.garden.Entry;
@@ -70,15 +69,9 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     }
 
     private static Map<Integer, Integer> sum(Entry entry, List<String> keys, int older) {
-        Map<Integer, Integer> sum = Map.of();
-        for (String key : keys) {
-            SortedMap<Integer, Integer> ages = entry.stems(key).byAge();
-            if (!ages.isEmpty()) {
-                Map<Integer, Integer> all = sum.isEmpty() ? new TreeMap<>() : sum;
-                ages.forEach((age, count) -> all.merge(age + older, count, Integer::sum));
-                sum = all;
-            }
-        }
+        Map<Integer, Integer> sum = new HashMap<>();
+        keys.forEach(
+                key -> entry.stems(key).byAge().forEach((age, count) -> sum.merge(age + older, count, Integer::sum)));
         return sum;
     }
 

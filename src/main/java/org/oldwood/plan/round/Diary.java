@@ -44,18 +44,16 @@ final class Diary {
     private final Set<String> firsts = new HashSet<>();
 
     /** The days given so far to work that other work comes after. */
-    private final Map<Place, LocalDate> done = new HashMap<>();
+    private final Map<Task.Work, LocalDate> done = new HashMap<>();
 
     /** The days given so far to work that comes after some other. */
-    private final Map<Place, LocalDate> waiting = new HashMap<>();
+    private final Map<Task.Work, LocalDate> waiting = new HashMap<>();
 
     /** The rounds of work that other work comes after. */
-    private final Map<Place, Map<String, Round>> byWork = new HashMap<>();
+    private final Map<Task.Work, Map<String, Round>> byWork = new HashMap<>();
 
     private final Map<String, LocalDate> days = new HashMap<>();
     private final Set<String> asked = new HashSet<>();
-
-    private record Place(String rule, int season, String where) {}
 
     Diary(GardenState state, KeepApart apart) {
         this.state = state;
@@ -68,11 +66,9 @@ final class Diary {
         rounds.forEach(round -> round.tasks().forEach(task -> firsts.addAll(task.rule().after())));
         List<Round> open = rounds.stream().filter(Round::open)
                 .sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id)).toList();
-        open.forEach(
-                round -> round.due().stream().filter(task -> firsts.contains(task.rule().id()))
-                        .forEach(task -> task.places().forEach(where -> byWork
-                                .computeIfAbsent(place(task.rule().id(), task, where), any -> new LinkedHashMap<>())
-                                .put(round.id(), round))));
+        open.forEach(round -> round.due().stream().filter(task -> firsts.contains(task.rule().id()))
+                .forEach(task -> task.works().forEach(
+                        work -> byWork.computeIfAbsent(work, any -> new LinkedHashMap<>()).put(round.id(), round))));
         open.forEach(this::place);
         List<Round> spread = new ArrayList<>();
         rounds.forEach(round -> spread.add(round.on(days.getOrDefault(round.id(), round.day()))));
@@ -82,10 +78,9 @@ final class Diary {
     /** After those of another kind that it waits for: what is fed is not mulched before, whosever time ends first. */
     private void place(Round round) {
         if (!asked.add(round.id())) { return; }
-        round.due()
-                .forEach(task -> task.rule().after().forEach(rule -> task.places().stream()
-                        .flatMap(where -> byWork.getOrDefault(place(rule, task, where), Map.of()).values().stream())
-                        .filter(other -> !other.kind().id().equals(round.kind().id())).forEach(this::place)));
+        round.due().stream().flatMap(task -> task.comesAfter().stream())
+                .flatMap(work -> byWork.getOrDefault(work, Map.of()).values().stream())
+                .filter(other -> !other.kind().id().equals(round.kind().id())).forEach(this::place);
         days.put(round.id(), dayFor(round));
     }
 
@@ -153,34 +148,26 @@ final class Diary {
         for (Task task : due) {
             task.subject().bed().filter(bed -> !task.tags().isEmpty())
                     .ifPresent(bed -> apart.given(bed.bed().id(), day, task.tags(), task.title()));
-            for (String where : task.places()) {
-                if (firsts.contains(task.rule().id())) {
-                    done.merge(place(task.rule().id(), task, where), day, Diary::latest);
-                }
-                task.rule().after().forEach(rule -> waiting.merge(place(rule, task, where), day, Diary::earliest));
+            if (firsts.contains(task.rule().id())) {
+                task.works().forEach(work -> done.merge(work, day, Diary::latest));
             }
+            task.comesAfter().forEach(work -> waiting.merge(work, day, Diary::earliest));
         }
     }
 
     /** Not before the day it was put off to, nor before what comes first on the same subject or bed. */
     private LocalDate from(Task task) {
         LocalDate from = state.later().getOrDefault(task.id(), task.window().first());
-        for (String rule : task.rule().after()) {
-            for (String where : task.places()) {
-                from = latest(from, done.getOrDefault(place(rule, task, where), from));
-            }
+        for (Task.Work before : task.comesAfter()) {
+            from = latest(from, done.getOrDefault(before, from));
         }
         return from;
     }
 
     /** Not after what it must be before, as far as that is done to the very same plant, bed or cuttings. */
     private LocalDate until(Task task, LocalDate last) {
-        Place place = place(task.rule().id(), task, task.subject().id());
-        return earliest(last, waiting.getOrDefault(place, last));
-    }
-
-    private static Place place(String rule, Task task, String where) {
-        return new Place(rule, task.season().year(), where);
+        Task.Work own = new Task.Work(task.rule().id(), task.subject().id(), task.season().year());
+        return earliest(last, waiting.getOrDefault(own, last));
     }
 
     private LocalDate week(LocalDate day) {

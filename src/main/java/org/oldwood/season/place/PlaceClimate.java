@@ -1,6 +1,7 @@
 package org.oldwood.season.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -71,16 +72,10 @@ public final class PlaceClimate {
     }
 
     private double[] shares(List<Near> from) {
-        double[] shares = new double[from.size()];
-        double all = 0;
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] = 1 / (from.get(i).apart() * from.get(i).apart() + methods.soften().is());
-            all += shares[i];
-        }
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] /= all;
-        }
-        return shares;
+        double[] weights = from.stream().mapToDouble(each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
+                .toArray();
+        double all = Arrays.stream(weights).reduce(0, Double::sum);
+        return Arrays.stream(weights).map(weight -> weight / all).toArray();
     }
 
     /** Means of the days' greatest temperature, °C. */
@@ -131,13 +126,10 @@ public final class PlaceClimate {
 
     /** A station's months, brought to the place's height and latitude; sunshine kept within what it can be. */
     private double[] corrected(Station station, Station.Column column, Optional<PlaceMethods.Slope> slope) {
-        double[] year = station.year(column);
         double shift = slope.map(by -> by.perKm().is() * (station.heightM() - spot.heightM()) / 1000
                 + by.perDegree().is() * (Math.abs(station.latitude()) - Math.abs(spot.latitude()))).orElse(0.0);
-        for (int month = 0; month < year.length; month++) {
-            year[month] = column == Station.Column.SUN ? Math.min(95, Math.max(3, year[month])) : year[month] + shift;
-        }
-        return year;
+        return Arrays.stream(station.year(column))
+                .map(is -> column == Station.Column.SUN ? Math.min(95, Math.max(3, is)) : is + shift).toArray();
     }
 
     /** Standard error of the spring mean, °C. */

@@ -50,8 +50,7 @@ public final class Crafted {
         Propagation all = propagation(crop);
         PlantingOut.Cut chosen = all.plantingOut().cutsFor(form).stream()
                 .filter(it -> cut.length == 0 || Arrays.asList(cut).contains(it.id())).findFirst().orElseThrow();
-        return new Course(all.method(method, form).orElseThrow(), chosen,
-                Course.CropCourse.of(CROPS.get(crop), form).orElseThrow());
+        return Course.of(all.method(method, form).orElseThrow(), chosen, CROPS.get(crop), form).orElseThrow();
     }
 
     public static LotCounts lot(int number, String on) { return LotCounts.struck(number, LocalDate.parse(on)); }

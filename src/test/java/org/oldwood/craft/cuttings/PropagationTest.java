@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,8 @@ class PropagationTest {
         for (String form : Crafted.CROPS.get(crop).forms()) {
             assertThat(all.methodFor(form)).as(form).isPresent();
             assertThat(all.plantingOut().cutsFor(form)).as(form).isNotEmpty();
-            assertThat(Course.CropCourse.of(Crafted.CROPS.get(crop), form)).as(form).isPresent();
+            assertThat(Course.of(Crafted.CROPS.get(crop), form, Optional.empty(), Optional.empty())).as(form)
+                    .isPresent();
         }
     }
 

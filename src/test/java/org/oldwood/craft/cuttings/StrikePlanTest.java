@@ -54,7 +54,7 @@ class StrikePlanTest {
         double below = 1 - sure;
         // the (1 − sure) point of the crop of that season lies at or above what was wanted
         Kilograms crop = new Kilograms(forward.plants(),
-                new PlantYield(COURSE.crop().perPlant().times(Crafted.crop(forward, by).share())));
+                new PlantYield(COURSE.perPlant().times(Crafted.crop(forward, by).share())));
         assertThat(crop.quantile(below + 1e-9)).isGreaterThanOrEqualTo(kg - 1e-6);
     }
 

@@ -43,7 +43,7 @@ class DiaryTest {
     }
 
     private static Predicate<Task> comesBefore(Task task) {
-        return first -> task.rule().after().contains(first.rule().id()) && first.season().equals(task.season())
-                && first.places().contains(task.subject().id());
+        return first -> task.rule().after().contains(first.rule().id())
+                && first.works().contains(new Task.Work(first.rule().id(), task.subject().id(), task.season().year()));
     }
 }
