@@ -60,23 +60,16 @@ public final class KeepApart {
         KeepApart apart = new KeepApart(
                 documents.made("keep-apart.json", Known.class, pairs -> Known.read(pairs, documents))
                         .orElseGet(() -> new Known(List.of(), Map.of())));
-        beds.forEach(apart::readBed);
+        for (BedState bed : beds) {
+            bed.entries().forEach(entry -> apart.read(bed, entry));
+            bed.plants().forEach(plant -> plant.entries().forEach(entry -> apart.read(bed, entry)));
+        }
         return apart;
     }
 
-    private void readBed(BedState bed) {
-        readEntries(bed.entries(), bed);
-        bed.plants().forEach(plant -> readEntries(plant.entries(), bed));
-    }
-
-    private void readEntries(List<Entry> entries, BedState bed) {
-        for (Entry entry : entries) {
-            Optional<String> material = entry.text("material");
-            if (material.isPresent()) {
-                given(bed.bed().id(), entry.date(), tags(entry, material.get()),
-                        entry.kind().key() + " " + material.get() + " on " + entry.date());
-            }
-        }
+    private void read(BedState bed, Entry entry) {
+        entry.text("material").ifPresent(material -> given(bed.bed().id(), entry.date(), tags(entry, material),
+                entry.kind().key() + " " + material + " on " + entry.date()));
     }
 
     private Set<String> tags(Entry entry, String material) {

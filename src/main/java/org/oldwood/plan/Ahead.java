@@ -109,12 +109,9 @@ final class Ahead {
     /** The subject with what will have been done before a day; the very same one where nothing will. */
     Subject on(Subject subject, LocalDate day) {
         List<Entry> more = before(of(subject), day);
-        return more.isEmpty() ? subject : then.computeIfAbsent(more.size(), any -> made(subject, day, more));
-    }
-
-    private Subject made(Subject subject, LocalDate day, List<Entry> more) {
-        return SubjectHistory.made(subject, plant -> plant(plant, day), bed -> bed(bed, day),
-                noted -> joined(noted, more));
+        return more.isEmpty() ? subject
+                : then.computeIfAbsent(more.size(), any -> SubjectHistory.made(subject, plant -> plant(plant, day),
+                        bed -> bed(bed, day), noted -> joined(noted, more)));
     }
 
     private PlantState plant(PlantState plant, LocalDate day) {
@@ -149,11 +146,6 @@ final class Ahead {
     /** Whether another plan comes to the same. */
     boolean isSame(Ahead other) {
         return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds);
-    }
-
-    /** Whether another plan comes to the same for the subject. */
-    boolean isSame(Ahead other, Subject subject) {
-        return isSame(other, subject, LocalDate.MAX);
     }
 
     /** Whether another plan comes to the same for the subject until a day. */

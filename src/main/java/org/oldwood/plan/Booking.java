@@ -11,7 +11,6 @@ import org.oldwood.facts.Amount;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.PlantState;
 import org.oldwood.plan.settle.Share;
 import org.oldwood.words.Words;
 
@@ -50,7 +49,9 @@ public record Booking(Task task, List<Share> chosen, double factor) {
         for (Amount.Noted noted : task.amount().map(Amount::noted).orElse(List.of())) {
             if (!task.rule().doneBy().kinds().contains(noted.kind()) || chosen.isEmpty()) { continue; }
             if (task.subject() instanceof Subject.Stand stand && !ofTheWholeBed(stand, noted.kind())) {
-                byPlant(noted, all);
+                // what is weighed is shared out by bushes; the last share takes what rounding left
+                double left = bushes(task.settled().left());
+                chosen.forEach(share -> all.add(entry(noted, "plant", share.id(), factor * share.bushes() / left)));
             } else {
                 task.subject().bed()
                         .ifPresent(bed -> all.add(
@@ -65,12 +66,6 @@ public record Booking(Task task, List<Share> chosen, double factor) {
     private boolean ofTheWholeBed(Subject.Stand stand, EntryKind kind) {
         return kind.field("bed").isPresent() && chosen.size() == stand.plants().size()
                 && stand.in().plants().size() == stand.plants().size();
-    }
-
-    /** What is weighed is shared out by bushes; the last share takes what rounding left. */
-    private void byPlant(Amount.Noted noted, List<Amount.Noted> all) {
-        double left = bushes(task.settled().left());
-        chosen.forEach(share -> all.add(entry(noted, "plant", share.id(), factor * share.bushes() / left)));
     }
 
     private Amount.Noted entry(Amount.Noted noted, String key, String id, double part) {
@@ -92,7 +87,7 @@ public record Booking(Task task, List<Share> chosen, double factor) {
     /** The plants of a task, for {@code only} and {@code except}; none where it is not done plant by plant. */
     public static List<String> plants(Task task) {
         return task.subject() instanceof Subject.Stand
-                ? task.subject().plants().stream().map(PlantState::plant).map(plant -> plant.id()).toList()
+                ? task.subject().plants().stream().map(plant -> plant.plant().id()).toList()
                 : List.of();
     }
 

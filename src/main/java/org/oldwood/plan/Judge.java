@@ -110,8 +110,9 @@ public final class Judge {
                     + span.first.get().day();
         }
         WindowEnd lacking = span.first.isEmpty() ? rule.opens() : rule.closes();
-        return "its window hangs on " + lacking.by() + " " + lacking.name() + ", which is not known here"
-                + why(lacking, opening);
+        String why = lacking.by().equals("fact") ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words()
+                : "";
+        return "its window hangs on " + lacking.by() + " " + lacking.name() + ", which is not known here" + why;
     }
 
     /**
@@ -123,11 +124,6 @@ public final class Judge {
         Optional<WindowEnd.Found> latest = rule.noLaterThan().get().find(opening, advisors);
         return latest.isPresent() && latest.get().day().isBefore(span.last.get().day()) ? Span.of(span.first, latest)
                 : span;
-    }
-
-    /** What a craft says of a day that it cannot tell. */
-    private String why(WindowEnd lacking, Situation opening) {
-        return lacking.by().equals("fact") ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words() : "";
     }
 
     /** Today, as far as it lies in the window. */

@@ -109,7 +109,7 @@ public final class Planner {
         List<Task> all = new ArrayList<>();
         for (Subject subject : subjects.bedByBed()) {
             Optional<List<Task>> plain = Optional.ofNullable(known.plain.get(subject));
-            if (plain.isEmpty() || !ahead.isSame(before, subject)) {
+            if (plain.isEmpty() || !ahead.isSame(before, subject, LocalDate.MAX)) {
                 List<Task> found = new ArrayList<>();
                 for (Rule rule : rules.concerning(subject)) {
                     tasks(rule, subject, new Gathered(until, found, ahead, before, plain,

@@ -38,9 +38,7 @@ public record CropFrost(FrostYear year, List<AtStage> stages, double watchAbove)
      * @param plusMinusDays how sure both days are
      * @param risk the share of years with such a night in that time, 0 to 1
      */
-    public record AtStage(Stage stage, Figure harm, LocalDate from, LocalDate to, int plusMinusDays, double risk) {
-        private boolean isInFlower() { return stage.compareTo(Stage.FIRST_FLOWER) >= 0; }
-    }
+    public record AtStage(Stage stage, Figure harm, LocalDate from, LocalDate to, int plusMinusDays, double risk) {}
 
     /**
      * A crop's frost in a season; empty where no climate is known, without stages that lowland Britain's calendar dates
@@ -87,7 +85,7 @@ public record CropFrost(FrostYear year, List<AtStage> stages, double watchAbove)
 
     /** The stages in flower and just after, the first of them first. */
     public List<AtStage> inFlower() {
-        return stages.stream().filter(AtStage::isInFlower).toList();
+        return stages.stream().filter(each -> each.stage.compareTo(Stage.FIRST_FLOWER) >= 0).toList();
     }
 
     /**

@@ -59,7 +59,7 @@ public final class LimeCommand extends SoilCommand {
             lime.doubtAgainst(books.materials().lime(lime.id()).orElseThrow()).ifPresent(facts::add);
         }
         return told(asked, aim, facts, SoilStuff.of(lime),
-                LimePlan.of(books.liming(), books.tables().soils(), asked, lime));
+                LimePlan.of(books.liming(), books.tables().soils(), asked, lime, Optional.empty()));
     }
 
     private Lime lime(FeedingBooks books) {

@@ -144,8 +144,9 @@ public final class PruneCommand extends GardenCommand {
         Bush bush = bush(of, grown);
         return sheet(of.name() + " as " + grown.form(),
                 PruningCase.given(of, pruning, grown, stems.map(counted -> bush), bush),
-                grown.labour().of("winter").map(it -> FormPruning.Labour.minutes(it, bush.metres())), new TreeMap<>(),
-                List.of());
+                grown.labour().flatMap(labour -> labour.of("winter"))
+                        .map(it -> FormPruning.Labour.minutes(it, bush.metres())),
+                new TreeMap<>(), List.of());
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Stems;
 import org.oldwood.store.Fields;
@@ -21,8 +20,7 @@ import org.oldwood.store.Fields;
  * @param regrowth how new shoots go with the cut; empty where as many come every year
  */
 public record FormPruning(String form, String craft, List<School> schools, String why, List<Step> steps,
-        Optional<Figure> newShoots, Optional<Regrowth> regrowth,
-        @Key("labour") Optional<Labour> minutes) implements Checked {
+        Optional<Figure> newShoots, Optional<Regrowth> regrowth, Optional<Labour> labour) implements Checked {
 
     private static final List<String> CRAFTS = List.of("renewal", "spur", "canes");
 
@@ -37,8 +35,6 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
 
     @Override
     public void check(Fields fields) { fields.tellIf(schools.isEmpty(), "schools", "no-school"); }
-
-    public Labour labour() { return minutes.orElse(Labour.NONE); }
 
     /**
      * The work in words for a time of year and a stage of life: the school's own first. Where all canes go in winter
@@ -67,7 +63,7 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
 
     /** The same with as many new shoots every year and no stem dying: what is to be cut must not wait for death. */
     public FormPruning undying() {
-        return new FormPruning(form, craft, schools, why, steps, newShoots, Optional.empty(), minutes);
+        return new FormPruning(form, craft, schools, why, steps, newShoots, Optional.empty(), labour);
     }
 
     /** The default way. */
@@ -86,7 +82,6 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
      * @param canes taking out fruited canes and tying in new ones
      */
     public record Labour(Optional<Figure> winter, Optional<Figure> summer, Optional<Figure> canes) {
-        static final Labour NONE = new Labour(Optional.empty(), Optional.empty(), Optional.empty());
         static final List<String> UNITS = List.of("min/bush", "min/m");
 
         /** The figure for a time of work; {@code renovation} takes as long as {@code winter}, planting far less. */

@@ -68,8 +68,7 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         NotShown limed = notShown(books, bed, EntryKind.LIMED);
         NotShown soured = notShown(books, bed, EntryKind.ACIDIFIED);
         LimeCase forLime = asked(books, bed, profile, ph, limed);
-        PhPlan limePlan = profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
-                .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
+        PhPlan limePlan = LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, profile);
         PhPlan sulphurPlan = SulphurPlan.of(books.sulphur(), books.tables().soils(),
                 asked(books, bed, profile, ph, soured), acidifier, ph.map(SoilRecord.Ph::freeLime).orElse(false));
         Optional<String> tub = bed.bed().tubLitres().isPresent()

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.mulching.Mulch;
@@ -82,12 +83,7 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
     private static List<String> lastFirst(BedState bed, List<String> kept) {
         Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED).flatMap(entry -> entry.text("material"))
                 .filter(kept::contains);
-        List<String> ordered = new ArrayList<>(kept);
-        last.ifPresent(id -> {
-            ordered.remove(id);
-            ordered.add(0, id);
-        });
-        return ordered;
+        return Stream.concat(last.stream(), kept.stream()).distinct().toList();
     }
 
     /** The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one. */

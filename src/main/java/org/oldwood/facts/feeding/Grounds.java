@@ -19,15 +19,9 @@ final class Grounds {
     public static NeedCase.Ground of(BedState bed, List<PlantState> plants, Crops crops) {
         double all = room(bed.plants(), crops);
         double share = all > 0 ? room(plants, crops) / all : 1;
-        int bushes = 0;
-        double rowM = 0;
-        for (PlantState state : plants) {
-            if (state.plant().lengthM().isPresent()) {
-                rowM += state.plant().lengthM().getAsDouble();
-            } else {
-                bushes += state.plant().bushes();
-            }
-        }
+        int bushes = plants.stream().map(PlantState::plant).filter(plant -> plant.lengthM().isEmpty())
+                .mapToInt(Plant::bushes).sum();
+        double rowM = plants.stream().mapToDouble(each -> each.plant().lengthM().orElse(0)).reduce(0, Double::sum);
         return new NeedCase.Ground(bed.bed().areaM2() * share, bushes, rowM);
     }
 

@@ -40,8 +40,7 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
         }
         lines.addAll(looks());
-        return amount(cut, time, cut.number(), one.form().counted(), words, lines).withLines(lines(lines, cut, time))
-                .withNoted(noted(cut));
+        return amount(cut, time, cut.number(), one.form().counted(), words, lines).withNoted(noted(cut));
     }
 
     /** The stems that come out by age; none where none do. */
@@ -65,13 +64,12 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
         if (leave > 0) { lines.add("Not counted yet: note the count, and the cut list says how many go."); }
         lines.addAll(looks());
         return amount(cut, time, leave, one.form().counted() + " to leave", one.toDo(), lines)
-                .withLines(lines(lines, cut, time)).withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
+                .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
     }
 
     private Amount kept(Cut cut, String time) {
         int keep = one.school().target(one.blank()).total();
-        String words = "keep the " + keep + " strongest new canes";
-        return amount(cut, time, keep, "canes", words, List.of()).withLines(lines(List.of(), cut, time));
+        return amount(cut, time, keep, "canes", "keep the " + keep + " strongest new canes", List.of());
     }
 
     private Amount work(Cut cut, String time, String unit, String words) {
@@ -79,7 +77,7 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
         double value = canes ? cut.before().from(2) : bushes;
         String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
         Map<String, String> stems = canes && value > 0 ? Map.of("stems", "2=" + (int) value) : Map.of();
-        return amount(cut, time, value, unit, said, List.of()).withLines(lines(List.of(), cut, time))
+        return amount(cut, time, value, unit, said, List.of())
                 .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, stems)));
     }
 
@@ -88,17 +86,15 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
                 .toList();
     }
 
-    private List<String> lines(List<String> first, Cut cut, String time) {
-        List<String> all = new ArrayList<>(first);
-        one.form().steps(one.school(), time, cut.life()).forEach(step -> all.add(step.inWords()));
-        return all;
-    }
-
-    private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> lines) {
+    private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> first) {
+        List<String> lines = new ArrayList<>(first);
         Set<String> sources = new LinkedHashSet<>(one.school().teaching().sources());
         cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
-        one.form().steps(one.school(), time, cut.life()).forEach(step -> sources.addAll(step.sources()));
-        if (!lines.isEmpty()) { one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources())); }
+        one.form().steps(one.school(), time, cut.life()).forEach(step -> {
+            lines.add(step.inWords());
+            sources.addAll(step.sources());
+        });
+        if (!first.isEmpty()) { one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources())); }
         List<String> arithmetic = new ArrayList<>();
         arithmetic.add("way of pruning: " + one.school().id() + ". " + one.school().teaching().words());
         if (cut.before().oldest() > 0) {
@@ -106,6 +102,6 @@ record PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
             arithmetic.add("the default is %s: %s".formatted(one.form().school().id(), one.form().why()));
             arithmetic.addAll(CutWords.others(one.form(), one.school(), one.bush().orElse(one.blank())));
         }
-        return Amount.of(value, unit, words, arithmetic, List.copyOf(sources)).withMinutes(minutes);
+        return Amount.of(value, unit, words, arithmetic, List.copyOf(sources)).withMinutes(minutes).withLines(lines);
     }
 }

@@ -87,7 +87,8 @@ public final class PruningMinutes {
         Noted others = noted.get(new Alike(plant, time));
         if (others != null) { return Optional.of(others.each() * size(plant)); }
         if (time.equals(RENOVATION)) { return of(plant, crop, form, WINTER); }
-        return form.labour().of(time).map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
+        return form.labour().flatMap(labour -> labour.of(time))
+                .map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
                 .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : Math.max(1, plant.plant().bushes())));
     }
 

@@ -2,10 +2,10 @@ package org.oldwood.facts.water;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.BedEvents;
@@ -127,12 +127,9 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
     public NextShort outlook(LocalDate until) {
         int from = index(today) + 1;
         int count = Math.max(1, Math.min(index(until), days.days() - 1) - from + 1);
-        double[] demand = new double[count];
-        double[] gain = new double[count];
-        double[] ones = new double[count];
-        Arrays.setAll(demand, i -> days.demand(from + i));
-        Arrays.setAll(gain, i -> days.gain(from + i));
-        Arrays.fill(ones, 1);
+        double[] demand = IntStream.range(from, from + count).mapToDouble(days::demand).toArray();
+        double[] gain = IntStream.range(from, from + count).mapToDouble(days::gain).toArray();
+        double[] ones = DoubleStream.generate(() -> 1).limit(count).toArray();
         WeatherSeries ahead = new WeatherSeries(days.date(from), demand, gain, gain);
         return NextShort.of(soil.water().withoutRoof(), ahead, ones, now, rainSpread);
     }

@@ -28,7 +28,7 @@ class PruningDataTest {
             assertThat(pruning.forms().keySet()).as(id).isEqualTo(java.util.Set.copyOf(crop.forms()));
             for (FormPruning form : pruning.forms().values()) {
                 assertThat(form.schoolIds()).doesNotHaveDuplicates().isNotEmpty();
-                assertThat(form.labour().of("winter")).as(id).isPresent();
+                assertThat(form.labour().orElseThrow().of("winter")).as(id).isPresent();
                 for (School school : form.schools()) {
                     assertThat(school.teaching().words()).endsWith(".");
                     assertThat(school.teaching().sources())
@@ -79,15 +79,15 @@ class PruningDataTest {
 
     @Test
     void labour_is_by_bush_or_by_metre() {
-        Figure bush = Schools.form("redcurrant", "leg").labour().of("winter").orElseThrow();
-        Figure row = Schools.form("summer-raspberry", "cane-row").labour().of("canes").orElseThrow();
-        Figure summer = Schools.form("redcurrant", "leg").labour().of("summer").orElseThrow();
+        Figure bush = Schools.form("redcurrant", "leg").labour().orElseThrow().of("winter").orElseThrow();
+        Figure row = Schools.form("summer-raspberry", "cane-row").labour().orElseThrow().of("canes").orElseThrow();
+        Figure summer = Schools.form("redcurrant", "leg").labour().orElseThrow().of("summer").orElseThrow();
 
         assertThat(FormPruning.Labour.minutes(bush, 3)).isEqualTo(bush.is());
         assertThat(FormPruning.Labour.minutes(row, 3)).isEqualTo(3 * row.is());
         // languedoc-small-fruit: 52 hours a year for 350 bushes, all work but picking
         assertThat(bush.is() + summer.is()).isEqualTo(Math.round(52 * 60 / 350.0));
-        assertThat(Schools.form("blackcurrant", "stool").labour().of("summer")).isEmpty();
+        assertThat(Schools.form("blackcurrant", "stool").labour().orElseThrow().of("summer")).isEmpty();
     }
 
     @Test

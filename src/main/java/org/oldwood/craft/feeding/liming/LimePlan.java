@@ -49,15 +49,12 @@ public final class LimePlan {
         this.acidSoil = acidSoil;
     }
 
-    /** The plan for ground without a crop of acid soils. */
-    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime) {
-        return new LimePlan(tables, soils, asked, lime, false).plan();
-    }
-
-    /** The plan for ground with that crop on it. */
-    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
-        return acidRefusal(asked, profile)
-                .orElseGet(() -> new LimePlan(tables, soils, asked, lime, profile.acidSoil()).plan());
+    /** The plan for ground with that crop on it, or with none of acid soils. */
+    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime,
+            Optional<FeedingProfile> profile) {
+        boolean acidSoil = profile.filter(FeedingProfile::acidSoil).isPresent();
+        return profile.flatMap(each -> acidRefusal(asked, each))
+                .orElseGet(() -> new LimePlan(tables, soils, asked, lime, acidSoil).plan());
     }
 
     private static Optional<PhPlan> acidRefusal(LimeCase asked, FeedingProfile profile) {

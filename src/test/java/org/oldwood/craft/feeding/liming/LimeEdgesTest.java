@@ -294,7 +294,7 @@ class LimeEdgesTest {
     private static PhPlan acid(OptionalDouble ph) {
         LimeCase asked = new LimeCase(Optional.of("loam"), ph, 4.5, new LimeCase.Layer(20, 0), 10, true, 0);
         return LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked, Data.lime("ground-limestone"),
-                Data.profile("blueberry"));
+                Optional.of(Data.profile("blueberry")));
     }
 
     /** Quicklime burns: what is said against it is said wherever it is reckoned, and nothing where nothing is given. */

@@ -20,7 +20,7 @@ public class LimingTest {
     }
 
     public static PhPlan plan(LimeCase asked, String lime) {
-        return LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked, Data.lime(lime));
+        return LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked, Data.lime(lime), Optional.empty());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -75,7 +75,7 @@ public class LimingTest {
     void doses_go_by_one_test_but_for_crops_of_acid_soils() {
         PhPlan one = plan(asked("sandy-loam", 5.5, 6.5, true), "ground-limestone");
         PhPlan acid = LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked("loam", 4.2, 4.8, true),
-                Data.lime("ground-limestone"), Data.profile("blueberry"));
+                Data.lime("ground-limestone"), Optional.of(Data.profile("blueberry")));
 
         assertThat(one.apart()).isEqualTo("12 months or more apart, all by the one test");
         assertThat(acid.apart()).isEqualTo("12 months or more apart, each after a new test");
@@ -110,7 +110,7 @@ public class LimingTest {
 
     @Test
     void blueberries_are_limed_only_below_their_floor() {
-        FeedingProfile blueberry = Data.profile("blueberry");
+        Optional<FeedingProfile> blueberry = Optional.of(Data.profile("blueberry"));
 
         PhPlan at = LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked("loam", 4.5, 4.8, true),
                 Data.lime("ground-limestone"), blueberry);
@@ -138,9 +138,9 @@ public class LimingTest {
                 .noneMatch(note -> note.contains("test again before you give more"));
         LimeCase acid = new LimeCase(Optional.of("loam"), OptionalDouble.of(4.2), 4.8, new LimeCase.Layer(20, 0), 10,
                 true, 120);
-        assertThat(LimePlan
-                .of(Data.LIMING, Data.TABLES.soils(), acid, Data.lime("ground-limestone"), Data.profile("blueberry"))
-                .notes()).anyMatch(note -> note.contains("test again before you give more"));
+        assertThat(LimePlan.of(Data.LIMING, Data.TABLES.soils(), acid, Data.lime("ground-limestone"),
+                Optional.of(Data.profile("blueberry"))).notes())
+                .anyMatch(note -> note.contains("test again before you give more"));
     }
 
     @ParameterizedTest(name = "{0} from {1}")
