@@ -68,11 +68,14 @@ public final class Memory {
         List<String> tasks = item.tasks().isEmpty() ? List.of(item.identity()) : item.tasks();
         boolean isWithdrawn = item.progress().state() == Item.State.WITHDRAWN;
         if (!isWithdrawn && revision.isJustOver(item.days()) && came.keySet().containsAll(tasks)) {
-            // noted after the last export that had it: whoever imported that still has it open
             Item.Progress last = tasks.stream().map(came::get)
                     .max(Comparator.comparing(each -> each.day().orElse(LocalDate.MIN))).orElseThrow();
-            written.add(new Outgoing(item.with(last), Optional.of(old)));
-            return;
+            Outgoing late = new Outgoing(item.with(last), Optional.of(old));
+            // noted after the last export that had it: whoever imported that still has it open
+            if (item.isDue() || components.hash(late).equals(old.hash())) {
+                written.add(late);
+                return;
+            }
         }
         // a plant may be grubbed after its task was done and before that was written
         boolean isDone = came.containsKey(item.identity()) || tasks.stream().anyMatch(came::containsKey);
