@@ -124,6 +124,14 @@ public final class Planner {
                 until, forgotten.all(all));
     }
 
+    /** A task's title by its id, also of one that the plan no longer has; empty where it is none of this garden's. */
+    public Optional<String> title(String task) {
+        String[] parts = task.split("@", -1);
+        return rules.find(parts[0]).filter(rule -> parts.length > 1).flatMap(rule -> subjects
+                .find(parts[1], rule.subject())
+                .map(subject -> Titles.of(rule, new Situation(world, subject, world.state().season(), world.today()))));
+    }
+
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */
     public List<Verdict> explain(Rule rule, Subject subject) {
         Season now = world.state().season();

@@ -189,7 +189,8 @@ final class PageData {
         return EntryText.cells(entry).entrySet().stream()
                 .filter(cell -> !List.of("tick", "planned").contains(cell.getKey()))
                 .map(cell -> cell.getKey().equals("task")
-                        ? plan.plan().find(cell.getValue()).map(Task::title).orElse(cell.getValue())
+                        ? plan.plan().find(cell.getValue()).map(Task::title)
+                                .or(() -> plan.planner().title(cell.getValue())).orElse(cell.getValue())
                         : cell.getKey() + " " + cell.getValue())
                 .collect(Collectors.joining(", "));
     }

@@ -175,6 +175,15 @@ class GardenDeskTest {
     }
 
     @Test
+    void a_task_that_no_plan_has_any_more_is_told_by_its_title() throws IOException {
+        desk.note("k1", List.of(Map.of("date", "2026-12-05", "entry", "done", "task",
+                "net-on@blackcurrant-bed.blackcurrant.stool@2025")));
+
+        assertThat(view().get("noted").findValuesAsText("words"))
+                .containsExactly("Net blackcurrants before the fruit colours");
+    }
+
+    @Test
     void what_is_half_done_says_so() throws IOException {
         String task = view().at("/rounds/0/lines/0/task").asText();
         assertThat(view().at("/rounds/0/lines/0/begun").isMissingNode()).isTrue();
