@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.oldwood.sheet.Label;
 import org.oldwood.sheet.SheetPage;
+import org.oldwood.words.Texts;
 
 /** The page's own files, which hold nothing of any garden and are the same for everybody; and labels for its bushes. */
 public final class WalkPage {
@@ -16,5 +17,5 @@ public final class WalkPage {
 
     static String html() { return SheetPage.render("walk.jte", Map.of()); }
 
-    static String resource(String name) { return SheetPage.resource(WalkPage.class, name); }
+    static String resource(String name) { return Texts.resource(WalkPage.class, name); }
 }

@@ -5,7 +5,6 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +16,7 @@ import java.util.stream.Stream;
 import org.oldwood.garden.Garden;
 import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.words.Safe;
+import org.oldwood.words.Texts;
 
 /** Writes a year sheet as one HTML page that needs nothing else: no network, no script. */
 public final class SheetPage {
@@ -30,8 +30,8 @@ public final class SheetPage {
      */
     public static String of(Ground ground, List<RoundPage> pages, String title, Optional<Scope> full) {
         Map<String, Object> said = Map.of("pages", pages, "garden", ground.state().garden().name(), "title", title,
-                "more", full.map(scope -> Sheet.of(ground, scope)), "style", resource(SheetPage.class, "sheet.css"),
-                "maker", mark(ground.state().garden()));
+                "more", full.map(scope -> Sheet.of(ground, scope)), "style",
+                Texts.resource(SheetPage.class, "sheet.css"), "maker", mark(ground.state().garden()));
         return withoutEmptyLines(Safe.text(render("pages.jte", said)));
     }
 
@@ -41,16 +41,6 @@ public final class SheetPage {
         TemplateEngine.createPrecompiled(null, ContentType.Html, SheetPage.class.getClassLoader(),
                 SheetPage.class.getPackageName()).render(template, said, page);
         return page.toString();
-    }
-
-    /** A text that lies beside a class of the program. */
-    public static String resource(Class<?> beside, String name) {
-        try (InputStream in = beside.getResourceAsStream(name)) {
-            if (in == null) { throw new IllegalStateException(name + " is missing from the program"); }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** Whether a file is a sheet of that garden as it was written here. */

@@ -1,46 +1,41 @@
 package org.oldwood.words;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Properties;
 import java.util.stream.Stream;
 
 /** Sentences that stand in a text file beside the program, so that they can be read and reworded without code. */
 public final class Texts {
-    private final Properties all = new Properties();
-    private final String name;
+    private final String file;
+    private final Map<String, String> all;
 
-    private Texts(String name) { this.name = name; }
+    private Texts(String file) {
+        this.file = file;
+        this.all = sections(file);
+    }
 
-    /** The sentences of {@code words/NAME.properties}. */
+    /** The sentences of {@code words/NAME.txt}. */
     public static Texts of(String name) {
-        Texts texts = new Texts(name);
-        try (Reader in = open(name + ".properties")) {
-            texts.all.load(in);
+        return new Texts(name + ".txt");
+    }
+
+    /** A text that lies beside a class of the program. */
+    public static String resource(Class<?> beside, String name) {
+        try (InputStream in = beside.getResourceAsStream(name)) {
+            if (in == null) { throw new IllegalStateException(name + " is missing from the program"); }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return texts;
-    }
-
-    private static BufferedReader open(String file) {
-        return new BufferedReader(new InputStreamReader(Texts.class.getResourceAsStream("/org/oldwood/words/" + file),
-                StandardCharsets.UTF_8));
     }
 
     /** The lines of {@code words/FILE}. */
     static Stream<String> lines(String file) {
-        try (BufferedReader in = open(file)) {
-            return in.lines().toList().stream();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return resource(Texts.class, file).lines();
     }
 
     /** The texts of {@code words/FILE}, each by the line in square brackets above it. */
@@ -59,8 +54,8 @@ public final class Texts {
 
     /** A sentence with what is put in. */
     public String get(String key, Object... with) {
-        String text = all.getProperty(key);
-        if (text == null) { throw new IllegalArgumentException("words/%s.properties has no %s".formatted(name, key)); }
+        String text = all.get(key);
+        if (text == null) { throw new IllegalArgumentException("words/%s has no %s".formatted(file, key)); }
         return text.formatted(with);
     }
 }
