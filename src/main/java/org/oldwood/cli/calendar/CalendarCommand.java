@@ -60,7 +60,7 @@ public final class CalendarCommand extends GardenCommand {
         // one run at a time remembers what was written
         try (Journal.Writing held = new Journal(folder().journalPath()).begin()) {
             adopt(calendar);
-            Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replace);
+            Export export = new Export(calendar.garden(), looks.layout(calendar.state().garden()), today(), replace);
             result = feed.isPresent() ? export.feed(calendar.items(), path(feed.get()))
                     : export.pairs(calendar.items(), target(folder()),
                             Export.Split.valueOf(by.name().toUpperCase(Locale.ROOT)));
@@ -83,7 +83,7 @@ public final class CalendarCommand extends GardenCommand {
 
     private void adopt(CalendarItems calendar) throws IOException {
         if (adopt.isEmpty()) { return; }
-        Adoption adoption = new Adoption(calendar.garden(), looks.layout(calendar.of()), calendar.known());
+        Adoption adoption = new Adoption(calendar.garden(), looks.layout(calendar.state().garden()), calendar.known());
         for (Path file : adopt) {
             try (InputStream in = Files.newInputStream(path(file))) {
                 adoption.from(in, file.toString());

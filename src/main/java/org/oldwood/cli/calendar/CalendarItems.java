@@ -1,6 +1,5 @@
 package org.oldwood.cli.calendar;
 
-import java.io.IOException;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +10,7 @@ import java.util.Set;
 import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.Garden;
@@ -29,19 +28,18 @@ import org.oldwood.plan.round.Rounds;
  * @param leftOut what optional rounds that were not asked for would do
  */
 record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<Item> items, List<Item> known,
-        Set<String> leftOut, Garden of, List<Entry> journal) {
+        Set<String> leftOut, List<Entry> journal) {
 
-    static CalendarItems of(GardenCommand command, boolean taskByTask) throws IOException {
+    static CalendarItems of(GardenCommand command, boolean taskByTask) {
         GardenFolder folder = command.folder();
-        GardenState state = command.state();
-        Plan plan = Planning.planner(folder, state).plan();
-        command.stopOnProblems(folder);
+        GardenPlan planned = GardenPlan.of(command, folder);
+        GardenState state = planned.state();
         Garden garden = folder.garden();
         RoundItems rounds = new RoundItems(state.begun(), command.wording());
         List<Item> items = new ArrayList<>();
         List<Item> known = new ArrayList<>();
         Set<String> leftOut = new LinkedHashSet<>();
-        for (Round round : Rounds.read(folder.documents()).of(plan, state)) {
+        for (Round round : Rounds.read(folder.documents()).of(planned.plan(), state)) {
             List<Item> parts = new ArrayList<>();
             parts.add(rounds.round(round));
             round.all().forEach(task -> parts.add(rounds.task(task, round)));
@@ -51,7 +49,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
             } else if (round.open() && round.kind().optional()) { leftOut.add(round.title().split("[:,]", 2)[0]); }
         }
         return new CalendarItems(new Export.Garden(garden.id(), garden.name(), ZoneId.of(garden.site().zoneName()),
-                folder.path(), came(state)), state, plan, items, known, leftOut, garden, folder.journal());
+                folder.path(), came(state)), state, planned.plan(), items, known, leftOut, folder.journal());
     }
 
     private static Map<String, Item.Progress> came(GardenState state) {

@@ -44,8 +44,8 @@ final class CalendarPublishCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this, looks.each);
         URI events = ServerAccess.address(this, url);
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
-        Publish.Result result = new Publish(calendar.garden(), looks.layout(calendar.of()), today(), dryRun, restore)
-                .to(access.session(this), events, second, calendar.items());
+        Publish.Result result = new Publish(calendar.garden(), looks.layout(calendar.state().garden()), today(), dryRun,
+                restore).to(access.session(this), events, second, calendar.items());
         answer(() -> new Answer(dryRun, result), () -> print(result));
         return result.refused().isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
     }

@@ -18,7 +18,6 @@ import org.oldwood.calendar.server.Session;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
-import org.oldwood.cli.record.Tick;
 import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.Entries;
@@ -105,7 +104,8 @@ final class CalendarReadCommand extends GardenCommand {
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
-        ReadBack back = new ReadBack(calendar.garden(), calendar.known(), looks.layout(calendar.of()), today());
+        ReadBack back = new ReadBack(calendar.garden(), calendar.known(), looks.layout(calendar.state().garden()),
+                today());
         Optional<Session> session = from.stream().anyMatch(ServerAccess::isAddress) ? Optional.of(access.session(this))
                 : Optional.empty();
         for (String name : from) {
@@ -189,11 +189,9 @@ final class CalendarReadCommand extends GardenCommand {
             return ticks(answer, calendar).stream()
                     .map(tick -> Draft.withdrawal(answer.day(), tick.id(), "", Place.of("calendar"))).toList();
         }
-        return open(answer, calendar).stream()
-                .flatMap(task -> answer.what() == Answer.What.DONE ? ticking
-                        .drafts(new Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR), Place.of("calendar"))
-                        .stream() : Stream.of(draft(chosen, task)))
-                .toList();
+        Stream<Draft> said = open(answer, calendar).stream().map(task -> draft(chosen, task));
+        return answer.what() != Answer.What.DONE ? said.toList()
+                : said.flatMap(draft -> ticking.booked(draft, List.of()).stream()).toList();
     }
 
     private static Draft draft(Chosen chosen, String task) {
@@ -207,16 +205,9 @@ final class CalendarReadCommand extends GardenCommand {
         if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
             values.put("percent", new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
         }
-        return new Draft(chosen.answer.day(), kind(chosen.answer), values, place);
-    }
-
-    private static EntryKind kind(Answer answer) {
-        return switch (answer.what()) {
-            case DONE -> EntryKind.DONE;
-            case UNDER_WAY -> EntryKind.BEGUN;
-            case SKIPPED -> EntryKind.SKIPPED;
-            case NOT_DONE -> EntryKind.WITHDRAWN;
-        };
+        EntryKind kind = chosen.answer.what() == Answer.What.DONE ? EntryKind.DONE
+                : chosen.answer.what() == Answer.What.SKIPPED ? EntryKind.SKIPPED : EntryKind.BEGUN;
+        return new Draft(chosen.answer.day(), kind, values, place);
     }
 
     private record Told(List<OneAnswer> answers, List<String> notices) {}

@@ -1,6 +1,5 @@
 package org.oldwood.cli.command;
 
-import java.io.IOException;
 import java.util.List;
 import org.oldwood.cli.year.NextTask;
 import org.oldwood.facts.Situation;
@@ -18,7 +17,7 @@ import org.oldwood.season.Stages;
 public record GardenPlan(GardenState state, Situation.World world, Planner planner, Plan plan) {
 
     /** Plans the garden's year; stops where its records have problems. */
-    public static GardenPlan of(GardenCommand command, GardenFolder folder) throws IOException {
+    public static GardenPlan of(GardenCommand command, GardenFolder folder) {
         GardenState state = command.state();
         Stages stages = Planning.stages(folder, state);
         Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), new AllCrafts());

@@ -1,7 +1,5 @@
 package org.oldwood.cli.record;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,7 +64,7 @@ public final class Ticking {
      *
      * @param except the plants it was not done to
      */
-    List<Draft> booked(Draft draft, List<String> except) {
+    public List<Draft> booked(Draft draft, List<String> except) {
         if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()
                 || draft.date().isAfter(command.today())) {
             // of a day to come there is no plan; that it lies ahead is told with the entry
@@ -86,7 +84,7 @@ public final class Ticking {
             one.values().remove("only");
             if (!only.isEmpty() && !only.containsAll(here)) {
                 List<String> some = only.stream().filter(here::contains).toList();
-                one.values().put("only", Tick.list(some, draft.place()));
+                one.values().put("only", list(some, draft.place()));
             }
             all.addAll(booked(one, except.stream().filter(here::contains).toList()));
         }
@@ -99,9 +97,7 @@ public final class Ticking {
                     () -> command.tell("%s is not in the plan of %s.".formatted(task.value(), draft.date())));
             return List.of(draft);
         }
-        Optional<Double> amount = amount(draft, task.value());
-        String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
-        return drafts(new Tick(task.value(), draft.date(), only, except, amount, note), draft.place());
+        return ticked(draft, task.value(), except);
     }
 
     /** How much was done, in the task's unit; it may be typed with one of the same kind. */
@@ -176,41 +172,56 @@ public final class Ticking {
     }
 
     /** The entries of a tick, the one that says "done" first. */
-    public List<Draft> drafts(Tick tick, Place place) {
-        command.refuseIf(tick.amount().filter(amount -> amount <= 0).isPresent(),
+    private List<Draft> ticked(Draft draft, String id, List<String> except) {
+        Optional<Double> amount = amount(draft, id);
+        command.refuseIf(amount.filter(all -> all <= 0).isPresent(),
                 "--amount says how much was done, more than 0; what was left out is noted as skipped");
-        Planned planned = planned(tick.day());
-        Optional<Task> found = planned.plan.find(tick.task());
-        known(tick.task(), planned);
-        List<String> only = found.map(task -> only(tick, task)).orElse(tick.only());
-        List<Draft> all = new ArrayList<>();
+        Planned planned = planned(draft.date());
+        Optional<Task> found = planned.plan.find(id);
+        known(id, planned);
+        List<String> only = found.map(task -> only(draft, except, task)).orElse(only(draft));
         if (found.filter(task -> task.state() == Task.State.SKIPPED).isPresent()) {
-            return doneAfterAll(found.get(), tick, place);
+            return doneAfterAll(found.get(), draft, except);
         }
-        all.add(tick.done(only, place));
-        found.filter(task -> task.state() == Task.State.OPEN).ifPresent(task -> book(task, tick, only, place, all));
-        found.flatMap(Task::finished)
-                .ifPresent(day -> command.tell("%s was done already on %s; nothing more is booked with it."
-                        .formatted(tick.task(), Dates.shortDay(day))));
-        found.map(task -> task.window().first()).filter(first -> tick.day().plusDays(EARLY_DAYS).isBefore(first))
+        List<Draft> all = new ArrayList<>(List.of(done(draft, only, amount)));
+        found.filter(task -> task.state() == Task.State.OPEN).ifPresent(task -> book(task, draft, only, amount, all));
+        found.flatMap(Task::finished).ifPresent(day -> command
+                .tell("%s was done already on %s; nothing more is booked with it.".formatted(id, Dates.shortDay(day))));
+        found.map(task -> task.window().first()).filter(first -> draft.date().plusDays(EARLY_DAYS).isBefore(first))
                 .ifPresent(first -> command
                         .tell("The time of %s begins on %s; was it done on %s? oldwood undo takes it back."
-                                .formatted(tick.task(), Dates.shortDay(first), Dates.shortDay(tick.day()))));
+                                .formatted(id, Dates.shortDay(first), Dates.shortDay(draft.date()))));
         if (found.isEmpty()) {
-            command.tell(tick.task() + " is not in the plan of " + tick.day()
-                    + ", so nothing was booked with it; note what was given or cut out.");
+            command.tell("%s is not in the plan of %s, so nothing was booked with it; note what was given or cut out."
+                    .formatted(id, draft.date()));
         }
         return all;
     }
 
+    /** The entry that says "done", and to which plants; all for none. */
+    private static Draft done(Draft draft, List<String> plants, Optional<Double> amount) {
+        Place place = draft.place();
+        Map<String, Json> values = new LinkedHashMap<>(draft.values());
+        values.keySet().retainAll(List.of("task", "note"));
+        values.values().removeIf(said -> said instanceof Json.Text text && text.value().isEmpty());
+        amount.ifPresent(all -> values.put("amount", new Json.Num(place.at("amount"), all, all.toString())));
+        if (!plants.isEmpty()) { values.put("only", list(plants, place)); }
+        return new Draft(draft.date(), EntryKind.DONE, values, place);
+    }
+
+    private static Json list(List<String> ids, Place place) {
+        Place here = place.at("only");
+        return new Json.Arr(here, ids.stream().map(id -> (Json) new Json.Text(here, id)).toList());
+    }
+
     /** What was skipped is planned anew, so that the tick books it. */
-    private List<Draft> doneAfterAll(Task skipped, Tick tick, Place place) {
+    private List<Draft> doneAfterAll(Task skipped, Draft draft, List<String> except) {
         List<Draft> all = new ArrayList<>();
         skipped.shares().stream().flatMap(share -> share.by().stream())
-                .filter(entry -> entry.kind() == EntryKind.SKIPPED && setAside.add(entry.id()))
-                .forEach(entry -> all.add(Draft.withdrawal(tick.day(), entry.id(), CorrectCommand.SET_RIGHT, place)));
+                .filter(entry -> entry.kind() == EntryKind.SKIPPED && setAside.add(entry.id())).forEach(entry -> all
+                        .add(Draft.withdrawal(draft.date(), entry.id(), CorrectCommand.SET_RIGHT, draft.place())));
         plans.clear();
-        all.addAll(drafts(tick, place));
+        all.addAll(ticked(draft, skipped.id(), except));
         return all;
     }
 
@@ -226,40 +237,35 @@ public final class Ticking {
 
     private Planned planned(LocalDate day) {
         return plans.computeIfAbsent(day, date -> {
-            try {
-                GardenFolder folder = command.folder();
-                GardenState state = folder.on(date, setAside);
-                Planner planner = Planning.planner(folder, state);
-                Plan plan = planner.plan();
-                return new Planned(plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan, state));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            GardenFolder folder = command.folder();
+            GardenState state = folder.on(date, setAside);
+            Planner planner = Planning.planner(folder, state);
+            Plan plan = planner.plan();
+            return new Planned(plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan, state));
         });
     }
 
-    private List<String> only(Tick tick, Task task) {
-        List<String> named = new ArrayList<>(tick.only());
-        named.addAll(tick.except());
-        TaskIds.notOf(task, named).ifPresent(wrong -> {
+    private List<String> only(Draft draft, List<String> except, Task task) {
+        List<String> only = only(draft);
+        TaskIds.notOf(task, Stream.concat(only.stream(), except.stream()).toList()).ifPresent(wrong -> {
             throw command.usage(wrong);
         });
-        return tick.except().isEmpty() ? tick.only()
-                : Booking.plants(task).stream().filter(plant -> !tick.except().contains(plant)).toList();
+        return except.isEmpty() ? only
+                : Booking.plants(task).stream().filter(plant -> !except.contains(plant)).toList();
     }
 
-    private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {
-        if (tick.amount().isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
+    private void book(Task task, Draft draft, List<String> only, Optional<Double> amount, List<Draft> all) {
+        if (amount.isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
             throw command
                     .usage("how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
                             + Booking.of(task).get(0).kind().key());
         }
-        for (Amount.Noted noted : Booking.of(task, only, tick.amount())) {
+        for (Amount.Noted noted : Booking.of(task, only, amount)) {
             Map<String, Json> values = new LinkedHashMap<>();
             noted.kind().fields().forEach(field -> Optional.ofNullable(noted.says().get(field.key()))
-                    .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place))));
-            if (tick.amount().isEmpty()) { values.put("planned", new Json.Bool(place.at("planned"), true)); }
-            all.add(new Draft(tick.day(), noted.kind(), values, place, true, Optional.empty()));
+                    .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, draft.place()))));
+            if (amount.isEmpty()) { values.put("planned", new Json.Bool(draft.place().at("planned"), true)); }
+            all.add(new Draft(draft.date(), noted.kind(), values, draft.place(), true, Optional.empty()));
         }
         Booking.toNote(task).filter(told::add)
                 .ifPresent(kind -> command.tell("What came of it only you can tell: oldwood %s.".formatted(kind)));
