@@ -112,11 +112,9 @@ record Components(Layout layout, Uids uids, ZoneId zone) {
     private String window(Item.Days days) {
         LocalDate first = days.first();
         LocalDate last = days.last();
-        String from = "%s %s".formatted(first.getDayOfMonth(), Dates.month(first));
-        if (first.getYear() == last.getYear()) {
-            from = first.getMonth() == last.getMonth() ? "%s".formatted(first.getDayOfMonth())
-                    : "%s %s".formatted(first.getDayOfMonth(), Dates.monthName(first));
-        }
+        String month = first.getYear() != last.getYear() ? " " + Dates.month(first)
+                : first.getMonth() == last.getMonth() ? "" : " " + Dates.monthName(first);
+        String from = first.getDayOfMonth() + month;
         String to = "%s %s".formatted(last.getDayOfMonth(), Dates.month(last));
         String words = first.equals(last) ? "On %s.".formatted(to) : "From %s to %s.".formatted(from, to);
         return layout.due() == Layout.Due.LAST_DAY ? words

@@ -56,11 +56,10 @@ public final class ItemReader {
         List<Property> properties = tryAll(item.name(), given).orElseGet(() -> given.stream()
                 .flatMap(one -> tryAll(item.name(), List.of(one)).stream()).flatMap(List::stream).toList());
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
-        return new ReadItem(status, day(item, properties, "COMPLETED"), item.value("COMPLETED").isPresent(),
-                item.count("PERCENT-COMPLETE", 100),
+        ReadItem plain = plain(item);
+        return new ReadItem(status, day(item, properties, "COMPLETED"), plain.isCompletedGiven(), plain.percent(),
                 isOurStamp(item) ? Optional.empty() : day(item, properties, "LAST-MODIFIED"),
-                text(properties, "SUMMARY"), item.value("DTSTART").orElse(""),
-                item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
+                text(properties, "SUMMARY"), plain.start(), plain.end());
     }
 
     /**

@@ -17,5 +17,4 @@ public record Stamp(int sequence, Instant changed) {
     public Stamp {
         if (sequence < 0) { throw new IllegalArgumentException("SEQUENCE is never below 0 but is " + sequence); }
     }
-
 }

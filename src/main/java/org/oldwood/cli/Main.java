@@ -94,12 +94,12 @@ public final class Main {
         command.attach(run.around, run.out, run.err);
         CommandLine line = Settings.of(name, command, run.out, run.err);
         if (args.contains("--help") || args.contains("-h")) { HelpWords.put(line, name); }
-        line.setParameterExceptionHandler(failures::wrongUsage);
+        line.setParameterExceptionHandler((wrong, typed) -> failures.wrongUsage(wrong));
         line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
         try {
             return line.execute(Measured.inMetric(command, line, args).toArray(String[]::new));
         } catch (ParameterException e) {
-            return failures.wrongUsage(e, new String[0]);
+            return failures.wrongUsage(e);
         } catch (UncheckedIOException | RecordException e) {
             return failures.thrown(e, command);
         }

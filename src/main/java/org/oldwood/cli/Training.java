@@ -5,9 +5,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.Surroundings;
 
 /**
@@ -45,8 +45,6 @@ public final class Training {
 
     private static List<String> dated(List<String> command, String today) {
         if (command.contains("--help")) { return command; }
-        List<String> dated = new ArrayList<>(command);
-        dated.addAll(List.of("--today", today));
-        return dated;
+        return Stream.concat(command.stream(), Stream.of("--today", today)).toList();
     }
 }

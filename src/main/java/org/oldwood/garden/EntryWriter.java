@@ -1,12 +1,11 @@
 package org.oldwood.garden;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.oldwood.store.Archive;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonText;
 import org.oldwood.store.Place;
@@ -63,12 +62,6 @@ public final class EntryWriter {
         return new Json.Obj(place, content);
     }
 
-    /** The id of an entry's object made here. */
-    public static String idOf(Json.Obj entry) {
-        if (entry.members().get("id") instanceof Json.Text id) { return id.value(); }
-        throw new IllegalArgumentException("an entry without an id: " + JsonText.line(entry));
-    }
-
     /**
      * The id of the first of some entries noted at once.
      *
@@ -76,13 +69,7 @@ public final class EntryWriter {
      * @param content what they say, a {@link #line} each
      */
     public static String id(String before, String content) {
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            sha.update(before.getBytes(StandardCharsets.UTF_8));
-            byte[] sum = sha.digest(content.getBytes(StandardCharsets.UTF_8));
-            return "e-" + HexFormat.of().formatHex(sum).substring(0, ID_DIGITS);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        byte[] sum = Archive.sha256().digest((before + content).getBytes(StandardCharsets.UTF_8));
+        return "e-" + HexFormat.of().formatHex(sum).substring(0, ID_DIGITS);
     }
 }

@@ -2,7 +2,6 @@ package org.oldwood.garden;
 
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +14,11 @@ import org.oldwood.store.Problems;
 /**
  * Checks that what an entry names is there: plants, beds, lots, crops and other entries.
  *
+ * @param plants the plants known so far, as beds and lots a live view that grows while the journal is added up
  * @param since the day from which on each plant and lot was noted to be there, taken back since or not
  */
-record References(Names names, Problems problems, Map<String, LocalDate> since) {
-    References(Names names, Problems problems) { this(names, problems, new HashMap<>()); }
-
-    /** The names known so far; live views that grow while the journal is added up. */
-    record Names(Collection<String> plants, Collection<String> beds, Collection<String> lots, Crops crops) {}
+record References(Collection<String> plants, Collection<String> beds, Collection<String> lots, Crops crops,
+        Problems problems, Map<String, LocalDate> since) {
 
     /** Each id once, and nothing taken back that is not there. */
     void check(List<Entry> journal) {
@@ -42,10 +39,10 @@ record References(Names names, Problems problems, Map<String, LocalDate> since) 
         boolean known = true;
         for (EntryField field : entry.kind().fields()) {
             switch (field.type()) {
-                case PLANT, PLANTS -> known &= known(entry, field, "plant", names.plants(), nearest(names.plants()));
-                case BED -> known &= known(entry, field, "bed", names.beds(), nearest(names.beds()));
-                case LOT -> known &= known(entry, field, "lot", names.lots(), nearest(names.lots()));
-                case CROP -> known &= known(entry, field, "crop", names.crops().ids(), names.crops()::hint);
+                case PLANT, PLANTS -> known &= known(entry, field, "plant", plants, nearest(plants));
+                case BED -> known &= known(entry, field, "bed", beds, nearest(beds));
+                case LOT -> known &= known(entry, field, "lot", lots, nearest(lots));
+                case CROP -> known &= known(entry, field, "crop", crops.ids(), crops::hint);
                 default -> {
                     // names nothing that must be there already
                 }

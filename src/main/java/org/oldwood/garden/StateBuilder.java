@@ -51,8 +51,8 @@ public final class StateBuilder {
         this.garden = garden;
         this.leafFalls = new LeafFalls(garden.hemisphere());
         this.crops = crops;
-        this.references = new References(new References.Names(plants.keySet(), beds.keySet(), lots.keySet(), crops),
-                problems);
+        this.references = new References(plants.keySet(), beds.keySet(), lots.keySet(), crops, problems,
+                new HashMap<>());
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 

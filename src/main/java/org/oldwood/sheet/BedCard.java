@@ -136,11 +136,9 @@ final class BedCard {
 
     /** What mulch lies there; may be empty. */
     String mulch() {
-        return ground.subjects().find(id(), "bed").map(bed -> mulch(BedMulch.of(books, situation(bed)))).orElse("");
-    }
-
-    private static String mulch(BedMulch mulch) {
-        return mulch.layer().map(layer -> mulch(layer, mulch.depthNow())).orElse("None was noted.");
+        return ground.subjects().find(id(), "bed").map(bed -> BedMulch.of(books, situation(bed)))
+                .map(mulch -> mulch.layer().map(layer -> mulch(layer, mulch.depthNow())).orElse("None was noted."))
+                .orElse("");
     }
 
     private static String mulch(MulchLayer layer, double now) {

@@ -95,7 +95,8 @@ public final class Archive {
         }
     }
 
-    private static MessageDigest sha256() {
+    /** A sum to begin with: every Java has SHA-256. */
+    public static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {

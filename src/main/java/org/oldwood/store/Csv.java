@@ -137,7 +137,11 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
 
         List<Line> lines() {
             for (int i = 0; i < text.length(); i++) {
-                i = quoted ? inQuotes(i) : outside(i);
+                if (quoted) {
+                    i = inQuotes(i);
+                } else {
+                    outside(text.charAt(i));
+                }
             }
             if (quoted) { problems.tell("open-quote", Place.of(file, began)); }
             if (!cells.isEmpty() || !cell.isEmpty()) { endLine(); }
@@ -160,24 +164,16 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
             return i;
         }
 
-        private int outside(int i) {
-            char c = text.charAt(i);
+        private void outside(char c) {
+            quoted = c == '"' && cell.toString().isBlank();
             if (c == separator) {
                 endCell();
-                return i;
+            } else if (c == '\n') {
+                endLine();
+            } else if (!quoted && c != '\r') {
+                // a carriage return is part of a line end
+                cell.append(c);
             }
-            switch (c) {
-                case '\n' -> endLine();
-                case '\r' -> {
-                    // part of a line end
-                }
-                case '"' -> {
-                    quoted = cell.toString().isBlank();
-                    if (!quoted) { cell.append(c); }
-                }
-                default -> cell.append(c);
-            }
-            return i;
         }
 
         private void endCell() {

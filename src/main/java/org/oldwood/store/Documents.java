@@ -89,13 +89,8 @@ public final class Documents {
         return names(kind).stream().map(name -> fields("%s/%s.json".formatted(kind, name))).toList();
     }
 
-    /** Whether the garden's own folder may add to the documents of a kind. */
-    public boolean hasOwn(String kind) {
-        return folder != null && Files.isDirectory(folder.resolve(kind));
-    }
-
     private List<String> ownNames(String kind) {
-        if (folder == null || !hasOwn(kind)) { return List.of(); }
+        if (folder == null || !Files.isDirectory(folder.resolve(kind))) { return List.of(); }
         try (Stream<Path> files = Files.list(folder.resolve(kind))) {
             return files.filter(path -> isDocument(path, kind)).map(path -> path.getFileName().toString())
                     .filter(file -> !file.equals(INDEX))

@@ -82,11 +82,9 @@ public final class JsonReader {
             var at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
             Place place = Place.of(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
             String message = e.getOriginalMessage().split("\n", 2)[0];
-            if (message.startsWith("Duplicate field")) {
-                problems.tell("duplicate-key", place, message.substring(message.indexOf('\'')));
-                return Optional.empty();
-            }
-            problems.tell("not-json", place, message);
+            boolean twice = message.startsWith("Duplicate field");
+            problems.tell(twice ? "duplicate-key" : "not-json", place,
+                    twice ? message.substring(message.indexOf('\'')) : message);
             return Optional.empty();
         }
     }

@@ -35,11 +35,6 @@ public final class Output implements AutoCloseable {
     private final FileChannel channel;
     private final OutputStream out;
 
-    /** Something that writes. */
-    public interface Content {
-        void to(OutputStream out) throws IOException;
-    }
-
     private Output(Path file, Path aside) throws IOException {
         this.file = file;
         this.aside = aside;
@@ -63,17 +58,12 @@ public final class Output implements AutoCloseable {
         return begun;
     }
 
-    /** Writes a whole file; returns false, and leaves it alone, where it has the same bytes already. */
-    public static boolean write(Path file, Content content) throws IOException {
+    /** Writes a whole file of text, in UTF-8; returns false, and leaves it alone, where it has the same bytes already. */
+    public static boolean write(Path file, String text) throws IOException {
         try (Output output = to(file)) {
-            content.to(output.out);
+            output.out.write(text.getBytes(StandardCharsets.UTF_8));
             return output.finish();
         }
-    }
-
-    /** Writes a whole file of text, in UTF-8. */
-    public static boolean write(Path file, String text) throws IOException {
-        return write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Takes away what runs that were killed long ago left behind. */

@@ -55,10 +55,9 @@ class OutputTest {
         Path left = Files.writeString(folder.resolve(".oldwood-1.new"), "of a run that was stopped");
         Files.setLastModifiedTime(left, LONG_AGO);
 
-        assertThatThrownBy(() -> Output.write(file, out -> {
-            out.write("abX".getBytes(US_ASCII));
-            throw new IOException("no room");
-        })).hasMessage("no room");
+        try (Output output = Output.to(file)) {
+            output.out().write("abX".getBytes(US_ASCII));
+        }
 
         assertThat(file).hasContent("abcdef");
         assertThat(names()).containsExactly("file");
@@ -68,10 +67,11 @@ class OutputTest {
     void until_it_is_finished_the_old_file_stands() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "abcdef");
 
-        Output.write(file, out -> {
-            out.write("abX".getBytes(US_ASCII));
+        try (Output output = Output.to(file)) {
+            output.out().write("abX".getBytes(US_ASCII));
             assertThat(file).hasContent("abcdef");
-        });
+            output.finish();
+        }
 
         assertThat(file).hasContent("abX");
     }
@@ -121,10 +121,11 @@ class OutputTest {
     }
 
     private static boolean write(Path file, String one, String two) throws IOException {
-        return Output.write(file, out -> {
-            out.write(one.getBytes(US_ASCII));
-            out.write(two.getBytes(US_ASCII));
-        });
+        try (Output output = Output.to(file)) {
+            output.out().write(one.getBytes(US_ASCII));
+            output.out().write(two.getBytes(US_ASCII));
+            return output.finish();
+        }
     }
 
     private Stream<String> names() throws IOException {

@@ -2,6 +2,7 @@ package org.oldwood.calendar.server;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Tells amounts that only drifted, as they do a little with each day's weather, from those that changed. */
 final class Drift {
@@ -14,16 +15,14 @@ final class Drift {
 
     /** Whether two texts have the same words, and each number is within a tenth of the other's. */
     static boolean isSmall(String one, String other) {
-        if (!words(one).equals(words(other))) { return false; }
         List<Double> first = numbers(one);
         List<Double> second = numbers(other);
-        for (int i = 0; i < first.size(); i++) {
-            double most = Math.max(first.get(i), second.get(i));
-            if (Math.abs(first.get(i) - second.get(i)) > 0 && Math.abs(first.get(i) - second.get(i)) >= SMALL * most) {
-                return false;
-            }
-        }
-        return true;
+        return words(one).equals(words(other))
+                && IntStream.range(0, first.size()).allMatch(i -> isSmall(first.get(i), second.get(i)));
+    }
+
+    private static boolean isSmall(double one, double other) {
+        return one == other || Math.abs(one - other) < SMALL * Math.max(one, other);
     }
 
     private static String words(String text) {

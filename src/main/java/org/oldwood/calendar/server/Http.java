@@ -104,16 +104,11 @@ final class Http {
     }
 
     static RecordException problem(URI address, String words, Object... said) {
-        return new RecordException(Problem.of(words, Place.of(withoutUser(address)), said));
+        return new RecordException(Problem.of(words, Place.of(toTell(address)), said));
     }
 
-    private static String withoutUser(URI address) {
+    private static String toTell(URI address) {
         boolean isPlain = address.getHost() != null && address.getUserInfo() == null;
-        return isPlain ? address.toString() : withoutUser(address.toString());
-    }
-
-    /** Some write their password into the address; it is not said again, wherever it ends. */
-    static String withoutUser(String address) {
-        return address.replaceFirst("^(\\w+:/*)?.*@", "$1");
+        return isPlain ? address.toString() : Session.toTell(address.toString());
     }
 }

@@ -27,17 +27,16 @@ final class Known {
     private final Path file;
     private final Map<String, Line> lines = new TreeMap<>();
     private final Set<String> used = new TreeSet<>();
-    private String collection = "";
+
+    /** That of the collection that is meant. */
+    private Line here = new Line("", Set.of(), Set.of());
 
     /** One collection: the UIDs there, and those that the person deleted. */
     record Line(String collection, Set<String> there, Set<String> deleted) {}
 
-    private Known(Path file) { this.file = file; }
-
-    static Known of(Path folder) throws IOException {
-        Known known = new Known(folder.resolve(FILE));
-        known.lines.putAll(known.read());
-        return known;
+    Known(Path folder) throws IOException {
+        file = folder.resolve(FILE);
+        lines.putAll(read());
     }
 
     /** A line that cannot be read is as none. */
@@ -59,33 +58,26 @@ final class Known {
 
     /** From now on this collection is meant. */
     void at(URI address) {
-        collection = address.toString();
-        used.add(collection);
-        lines.computeIfAbsent(collection, name -> new Line(name, new TreeSet<>(), new TreeSet<>()));
-    }
-
-    private Line here() {
-        Line here = lines.get(collection);
-        if (here == null) { throw new IllegalStateException("no collection was named"); }
-        return here;
+        here = lines.computeIfAbsent(address.toString(), name -> new Line(name, new TreeSet<>(), new TreeSet<>()));
+        used.add(here.collection);
     }
 
     void isThere(String uid) {
-        here().there.add(uid);
-        here().deleted.remove(uid);
+        here.there.add(uid);
+        here.deleted.remove(uid);
     }
 
     /** The plan has no use for it any more; that the person deleted it before is not forgotten. */
     void isGone(String uid) {
-        here().there.remove(uid);
+        here.there.remove(uid);
     }
 
-    boolean wasThere(String uid) { return here().there.contains(uid) || here().deleted.contains(uid); }
+    boolean wasThere(String uid) { return here.there.contains(uid) || here.deleted.contains(uid); }
 
     /** Remembers that the person deleted it; returns whether that is news. */
     boolean deleted(String uid) {
-        here().there.remove(uid);
-        return here().deleted.add(uid);
+        here.there.remove(uid);
+        return here.deleted.add(uid);
     }
 
     /** Another run may have written to another collection meanwhile: its line stays. */

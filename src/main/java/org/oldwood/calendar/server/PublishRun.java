@@ -49,7 +49,7 @@ final class PublishRun {
         this.options = options;
         this.session = session;
         this.memory = memory;
-        this.known = Known.of(options.garden().folder());
+        this.known = new Known(options.garden().folder());
         this.hasForgotten = !Files.exists(options.garden().folder().resolve(CalendarState.FILE));
     }
 

@@ -70,9 +70,9 @@ public final class Session {
         this.wire = wire;
     }
 
-    /** An address as it may be told: without a password that somebody wrote into it. */
+    /** An address as it may be told: without a password that somebody wrote into it, wherever that ends. */
     public static String toTell(String address) {
-        return Http.withoutUser(address);
+        return address.replaceFirst("^(\\w+:/*)?.*@", "$1");
     }
 
     /** @throws org.oldwood.store.RecordException where the budget is spent */

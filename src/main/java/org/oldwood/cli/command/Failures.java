@@ -28,7 +28,7 @@ public final class Failures {
 
     public Failures(Out err) { this.err = err; }
 
-    public int wrongUsage(ParameterException given, String[] args) {
+    public int wrongUsage(ParameterException given) {
         ParameterException e = unknownFirst(given);
         CommandLine line = e.getCommandLine();
         String name = line.getCommandSpec().qualifiedName();
@@ -85,7 +85,7 @@ public final class Failures {
             new ProblemWords(command.gardenPath()).print(err, records.problems(), "; nothing was written.");
             return RECORD_PROBLEMS;
         }
-        if (thrown instanceof ParameterException usage) { return wrongUsage(usage, new String[0]); }
+        if (thrown instanceof ParameterException usage) { return wrongUsage(usage); }
         if (thrown instanceof TypeConversionException) {
             say("oldwood: " + thrown.getMessage());
             return WRONG_USAGE;

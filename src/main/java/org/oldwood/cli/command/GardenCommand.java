@@ -3,7 +3,6 @@ package org.oldwood.cli.command;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -209,7 +208,7 @@ public abstract class GardenCommand implements Callable<Integer> {
      *
      * @throws RecordException where there is no garden, or its files have problems
      */
-    public final GardenFolder folder() throws IOException {
+    public final GardenFolder folder() {
         if (opened.isEmpty()) {
             GardenFolder folder = GardenFolder.open(gardenPath());
             opened = Optional.of(folder);
@@ -230,13 +229,9 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** The units in which the person thinks. */
     public final Units units() {
-        try {
-            if (opened.isEmpty() && givenUnits.isPresent()) {
-                tellIn(Wording.METRIC);
-            } else if (!makesGarden() && Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        if (opened.isEmpty() && givenUnits.isPresent()) {
+            tellIn(Wording.METRIC);
+        } else if (!makesGarden() && Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
         return wording.units();
     }
 
@@ -246,13 +241,13 @@ public abstract class GardenCommand implements Callable<Integer> {
     }
 
     /** The garden's folder for a command that works without one too; a named one must be there. */
-    public final Optional<GardenFolder> folderIfAny() throws IOException {
+    public final Optional<GardenFolder> folderIfAny() {
         boolean there = gardenDir.isPresent() || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
         return there ? Optional.of(folder()) : Optional.empty();
     }
 
     /** The garden's data, or where there is none those of the program alone. */
-    public final Documents documents() throws IOException {
+    public final Documents documents() {
         return folderIfAny().map(GardenFolder::documents).orElseGet(Documents::bundled);
     }
 
@@ -261,7 +256,7 @@ public abstract class GardenCommand implements Callable<Integer> {
      *
      * @throws RecordException where the records have problems
      */
-    public final GardenState state() throws IOException {
+    public final GardenState state() {
         GardenFolder folder = folder();
         GardenState state = folder.on(today());
         stopOnProblems(folder);

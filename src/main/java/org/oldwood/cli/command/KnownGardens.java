@@ -66,8 +66,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
     static Optional<Path> folder(Map<String, String> environment, Optional<Path> name) {
         try {
             KnownGardens known = of(environment);
-            return name.map(each -> Optional.ofNullable(known.folders.get(each.toString())))
-                    .orElseGet(known::usualFolder);
+            return name.map(Path::toString).or(() -> known.usual).map(known.folders::get);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -78,8 +77,6 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
             return JsonReader.read(in, file.toString(), problems);
         }
     }
-
-    public Optional<Path> usualFolder() { return usual.map(folders::get); }
 
     /** With one more; the first one is the usual one. */
     public KnownGardens with(String name, Path folder) {
@@ -102,7 +99,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
         Files.createDirectories(file.resolveSibling(""));
         Map<String, String> named = new TreeMap<>();
         folders.forEach((name, folder) -> named.put(name, folder.toString()));
-        Output.write(file, JsonText.indented(new Kept(usual, named), text -> text) + "\n");
+        Output.write(file, JsonText.indented(new Kept(usual, named)) + "\n");
         return file;
     }
 

@@ -92,7 +92,7 @@ public final class CuttingsCommand extends GardenCommand {
         refuseIf(place.isGiven() && gardenDir.isPresent(), "Give either --garden or a place, --at or --climate");
     }
 
-    private CuttingsGround ground(LocalDate day) throws IOException {
+    private CuttingsGround ground(LocalDate day) {
         Optional<GardenFolder> folder = place.isGiven() ? Optional.empty() : folderIfAny();
         Crops crops = folder.map(GardenFolder::crops).orElseGet(() -> new Crops(Documents.bundled()));
         Crop crop = crop(crops);
@@ -137,7 +137,7 @@ public final class CuttingsCommand extends GardenCommand {
         return new LotBook(state, folder.crops(), Planning.stages(folder, state));
     }
 
-    private int single() throws IOException {
+    private int single() {
         LocalDate day = on.orElseThrow(() -> usage("Say when they were struck: --on 2026-11-20"));
         int number = within("--struck", struck.orElse(1));
         CuttingsGround ground = ground(day);
@@ -158,7 +158,7 @@ public final class CuttingsCommand extends GardenCommand {
         return number;
     }
 
-    private int lots() throws IOException {
+    private int lots() {
         GardenFolder folder = folder();
         GardenState state = state();
         LotBook book = book(folder, state);
@@ -179,7 +179,7 @@ public final class CuttingsCommand extends GardenCommand {
                 .filter(lot -> cropId.isEmpty() || lot.crop().equals(cropId.get())).toList();
     }
 
-    private int plan() throws IOException {
+    private int plan() {
         double chance = sure.orElse(0.9);
         refuseIf(!(chance > 0 && chance < 1), "--sure must lie between 0 and 1 but is %s", chance);
         want.ifPresent(number -> within("--want", number));

@@ -15,5 +15,4 @@ import org.oldwood.garden.GardenState;
  */
 record CuttingsGround(Crop crop, Course course, Survival survival, Setting setting, Optional<Own> garden) {
     record Own(GardenState state, LotBook book) {}
-
 }

@@ -35,11 +35,11 @@ public final class FeedCommand extends GardenCommand {
         refuseIf(asked.crop.isEmpty() && asked.any(),
                 "--area, --soil and the like go with --crop; without it the beds are told");
         refuseIf(asked.crop.isPresent() && bed.isPresent(), "name a bed of the garden, or give --crop, not both");
-        GroundSheet.show(this, asked.crop.isPresent() ? List.of(asked.sheet(this, documents())) : ofGarden(folder()));
-        return 0;
+        return GroundSheet.show(this,
+                asked.crop.isPresent() ? List.of(asked.sheet(this, documents())) : ofGarden(folder()));
     }
 
-    private List<FeedSheet> ofGarden(GardenFolder folder) throws IOException {
+    private List<FeedSheet> ofGarden(GardenFolder folder) {
         mustKnow("bed", bed, state().beds().keySet());
         GardenPlan garden = GardenPlan.of(this, folder);
         FeedingBooks books = new FeedingBooks(folder.documents());

@@ -1,6 +1,5 @@
 package org.oldwood.cli.feeding;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,8 +22,8 @@ interface GroundSheet {
 
     record Answer(int format, List<Record> ground) {}
 
-    /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
-    static void show(GardenCommand command, List<? extends GroundSheet> sheets) throws IOException {
+    /** Prints all sheets and then their cautions, each once; or writes them as JSON; returns exit code 0. */
+    static int show(GardenCommand command, List<? extends GroundSheet> sheets) {
         Optional<GardenFolder> garden = command.folderIfAny();
         garden.ifPresent(command::stopOnProblems);
         Optional<Site> site = garden.map(folder -> folder.garden().site());
@@ -32,13 +31,12 @@ interface GroundSheet {
         Function<GroundSheet, List<Cautions.Caution>> of = sheet -> sheet.jobs().stream()
                 .flatMap(job -> cautions.of(job.at(site)).stream()).toList();
         Out out = command.out();
-        if (command.json) {
-            out.json(new Answer(1,
-                    sheets.stream().map(sheet -> sheet.answer(Cautions.lines(of.apply(sheet)))).toList()));
-            return;
-        }
-        sheets.forEach(sheet -> sheet.print(out));
-        out.section("Take care", Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
+        return command.answer(() -> new Answer(1,
+                sheets.stream().map(sheet -> sheet.answer(Cautions.lines(of.apply(sheet)))).toList()), () -> {
+                    sheets.forEach(sheet -> sheet.print(out));
+                    out.section("Take care",
+                            Cautions.lines(sheets.stream().flatMap(sheet -> of.apply(sheet).stream()).toList()));
+                });
     }
 
     /** {@code upper terrace (upper-terrace), 18 m²}. */

@@ -33,20 +33,17 @@ public final class LedgerCommand extends GardenCommand {
         GardenFolder folder = folder();
         GardenState state = state();
         mustKnow("bed", bed, state.beds().keySet());
-        List<BedLedger> ledgers = BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
-                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get())).toList();
-        if (json) {
-            out().json(LedgerJson.of(ledgers));
-            return 0;
-        }
-        GardenPlan garden = GardenPlan.of(this, folder);
         FeedingBooks books = new FeedingBooks(folder.documents());
-        for (BedLedger ledger : ledgers) {
-            print(ledger);
-            budgets(ledger.bed(), garden, books);
-            out().line();
-        }
-        return 0;
+        List<BedLedger> ledgers = BedLedger.all(books, state, folder.crops()).stream()
+                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get())).toList();
+        return answer(() -> LedgerJson.of(ledgers), () -> {
+            GardenPlan garden = GardenPlan.of(this, folder);
+            ledgers.forEach(ledger -> {
+                print(ledger);
+                budgets(ledger.bed(), garden, books);
+                out().line();
+            });
+        });
     }
 
     private void print(BedLedger ledger) {

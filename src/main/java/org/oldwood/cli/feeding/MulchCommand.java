@@ -58,8 +58,7 @@ public final class MulchCommand extends GardenCommand {
         refuseIf(!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent()),
                 "--area is missing: how many square metres. Without it the beds are told");
         FeedingBooks books = new FeedingBooks(documents());
-        GroundSheet.show(this, alone ? List.of(told(books.mulches())) : ofGarden(folder(), books));
-        return 0;
+        return GroundSheet.show(this, alone ? List.of(told(books.mulches())) : ofGarden(folder(), books));
     }
 
     private MulchSheet told(MulchTables tables) {
@@ -87,7 +86,7 @@ public final class MulchCommand extends GardenCommand {
                 tables.underlay(id).orElseThrow(() -> usage("--under is paper, card or nothing, not \"" + id + "\"")));
     }
 
-    private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+    private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) {
         refuseIf(material.isPresent() || under.isPresent(),
                 "in a garden the material comes from \"materials\" in garden.json");
         mustKnow("bed", bed, state().beds().keySet());

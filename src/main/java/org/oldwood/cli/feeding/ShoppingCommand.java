@@ -5,12 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Cautions;
-import org.oldwood.plan.Plan;
 import org.oldwood.plan.ShoppingList;
 import org.oldwood.report.LedgerJson;
 import org.oldwood.words.Dates;
@@ -26,10 +24,7 @@ public final class ShoppingCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         GardenFolder folder = folder();
-        GardenState state = state();
-        Plan plan = Planning.planner(folder, state).plan();
-        stopOnProblems(folder);
-        ShoppingList list = ShoppingList.of(plan, state.garden());
+        ShoppingList list = ShoppingList.of(GardenPlan.of(this, folder).plan(), folder.garden());
         return answer(() -> LedgerJson.of(list), () -> {
             print(list);
             Cautions.read(folder.documents()).find("store")

@@ -88,8 +88,7 @@ abstract class SoilCommand extends GardenCommand {
         refuseIf(!alone && (anyOther() || bare || area.isPresent() || target.isPresent()),
                 "--ph is missing: the measured pH. Without it the garden's beds are told");
         FeedingBooks books = new FeedingBooks(documents());
-        GroundSheet.show(this, alone ? List.of(told(books, asked(books))) : ofGarden(folder(), books));
-        return 0;
+        return GroundSheet.show(this, alone ? List.of(told(books, asked(books))) : ofGarden(folder(), books));
     }
 
     private LimeCase asked(FeedingBooks books) {
@@ -101,7 +100,7 @@ abstract class SoilCommand extends GardenCommand {
                 0);
     }
 
-    private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+    private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) {
         refuseIf(material.isPresent() || soil.isPresent(),
                 "in a garden the soil and the material come from its record");
         mustKnow("bed", bed, state().beds().keySet());

@@ -68,7 +68,7 @@ public final class WalkCommand extends GardenCommand {
         return 0;
     }
 
-    private String labels(GardenState state) throws IOException {
+    private String labels(GardenState state) {
         Crops crops = folder().crops();
         return WalkPage.labels(state.garden().name(), state.walked().stream()
                 .map(plant -> QrText.label(plant.plant().id(), PageData.name(crops.get(plant.plant().crop()), plant)))

@@ -133,7 +133,7 @@ public final class PruneCommand extends GardenCommand {
         }
     }
 
-    private PruneSheet given() throws IOException {
+    private PruneSheet given() {
         Crops crops = new Crops(documents());
         Crop of = Planning.crop(crop.orElse(""), crops, this);
         Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
@@ -197,7 +197,7 @@ public final class PruneCommand extends GardenCommand {
     }
 
     /** The sheets of the plants asked for, each made when it is told. */
-    private Stream<PruneSheet> fromGarden() throws IOException {
+    private Stream<PruneSheet> fromGarden() {
         GardenFolder folder = folder();
         GardenState state = state();
         Season now = Season.containing(today(), state.garden().hemisphere());

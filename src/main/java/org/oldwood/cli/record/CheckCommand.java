@@ -63,7 +63,7 @@ public final class CheckCommand extends GardenCommand {
     }
 
     /** A garden that cannot be opened has said why; the other files are looked at all the same. */
-    private Optional<GardenFolder> open(Problems problems) throws IOException {
+    private Optional<GardenFolder> open(Problems problems) {
         try {
             return Optional.of(folder());
         } catch (RecordException e) {

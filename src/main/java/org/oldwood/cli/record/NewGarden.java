@@ -1,5 +1,6 @@
 package org.oldwood.cli.record;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -124,9 +125,7 @@ final class NewGarden {
         List<NewBed> beds = areas.entrySet().stream()
                 .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue())))).toList();
         NewSite place = new NewSite(site.latitude(), site.longitude(), site.heightM(), site.zoneName());
-        return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, since, place, beds, units,
-                answers.workDays(), answers.minutesPerDay(), answers.materials(), answers.wishes()), text -> text)
-                + "\n";
+        return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, since, place, beds, units, answers)) + "\n";
     }
 
     /** Stops where the folder already holds one of the two files. */
@@ -168,8 +167,7 @@ final class NewGarden {
     }
 
     private record NewFile(int format, String name, UUID id, LocalDate since, NewSite site, List<NewBed> beds,
-            Optional<String> units, Optional<List<String>> workDays, Optional<Integer> minutesPerDay,
-            Optional<List<String>> materials, Optional<WishesAsked.Wished> wishes) {}
+            Optional<String> units, @JsonUnwrapped Answers answers) {}
 
     private record NewSite(double latitude, double longitude, double heightM, String zone) {}
 

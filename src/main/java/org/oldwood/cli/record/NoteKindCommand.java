@@ -150,7 +150,7 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     /** The kind of round, or the rule, that is never wanted, by its name or by the number of such a round. */
-    private void takeKind(Map<String, Json> values) throws IOException {
+    private void takeKind(Map<String, Json> values) {
         String named = values.get("kind") instanceof Json.Text text ? text.value() : "";
         Rounds rounds = Rounds.read(folder().documents());
         GardenPlan planned = GardenPlan.of(this, folder());
@@ -162,7 +162,7 @@ final class NoteKindCommand extends GardenCommand {
         values.put("kind", new Json.Text(PLACE.at("kind"), id));
     }
 
-    private void takeSubject(Map<String, Json> values) throws IOException {
+    private void takeSubject(Map<String, Json> values) {
         if (which.isPresent()) {
             EntryField field = subject().isPresent() ? subject().get() : byName(which.get());
             refuseIf(values.containsKey(field.key()), "give %s or --%s, not both", which.get(), field.key());
@@ -177,7 +177,7 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     /** Of a kind that may be about several, by what the garden has under that name. */
-    private EntryField byName(String id) throws IOException {
+    private EntryField byName(String id) {
         GardenState garden = folder().on(today());
         Optional<EntryField> crop = kind.field("crop");
         if (crop.isPresent() && garden.plant(id).isEmpty() && folder().crops().ids().contains(id)) {
@@ -196,7 +196,7 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     /** Notes nothing, but shows how each class feels in that bed. */
-    private int feel() throws IOException {
+    private int feel() {
         String id = which.or(() -> given("bed")).orElse("");
         BedState bed = folder().on(today()).bed(id)
                 .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));

@@ -92,10 +92,10 @@ public final class Noting {
     }
 
     private void read(GardenFolder folder, List<Draft> drafts) {
-        List<Entry> before = folder.journal();
-        Map<String, Entry> known = before.stream().collect(Collectors.toMap(Entry::id, entry -> entry, (a, b) -> a));
-        String previous = !objects.isEmpty() ? EntryWriter.idOf(objects.get(objects.size() - 1))
-                : before.isEmpty() ? "" : before.get(before.size() - 1).id();
+        List<Entry> before = entries.isEmpty() ? folder.journal() : entries;
+        String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
+        Map<String, Entry> known = folder.journal().stream()
+                .collect(Collectors.toMap(Entry::id, entry -> entry, (a, b) -> a));
         List<Draft> fresh = new ArrayList<>();
         for (Draft draft : drafts) {
             draft.id().map(known::get).ifPresentOrElse(same -> mustAgree(draft, same), () -> fresh.add(draft));

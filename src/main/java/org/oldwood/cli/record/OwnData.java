@@ -101,23 +101,15 @@ final class OwnData {
     }
 
     /** Files in the folders for data that nobody reads: copies that editors keep, what a system leaves, a mere note. */
-    static List<Problem> strays(Path folder) throws IOException {
-        List<Problem> strays = new ArrayList<>();
-        for (String kind : RecordFiles.FOLDERS) {
-            Path data = folder.resolve(kind);
-            if (Files.isDirectory(data)) {
-                try (Stream<Path> files = Files.list(data)) {
-                    files.filter(file -> !file.getFileName().toString().startsWith("."))
-                            .filter(file -> !Documents.isDocument(file, kind))
-                            .map(file -> folder.relativize(file).toString().replace('\\', '/')).sorted()
-                            .map(name -> Problem.of("stray-file", Place.of(name),
-                                    name.startsWith(CROPS) ? "is no crop (a folder with crop.json)"
-                                            : "is no JSON file (.json)"))
-                            .forEach(strays::add);
-                }
-            }
-        }
-        return strays;
+    static List<Problem> strays(Path folder) {
+        return RecordFiles.FOLDERS.stream().flatMap(kind -> strays(folder.resolve(kind), kind)).toList();
+    }
+
+    private static Stream<Problem> strays(Path data, String kind) {
+        String what = kind.equals("crops") ? "is no crop (a folder with crop.json)" : "is no JSON file (.json)";
+        return Stream.ofNullable(data.toFile().list()).flatMap(Stream::of).sorted()
+                .filter(name -> !name.startsWith(".") && !Documents.isDocument(data.resolve(name), kind))
+                .map(name -> Problem.of("stray-file", Place.of(kind + "/" + name), what));
     }
 
     private void checkName(String file) {

@@ -47,7 +47,7 @@ public final class PackCommand extends GardenCommand {
     }
 
     /** A record with problems is packed all the same: a broken one needs it most. */
-    private Optional<GardenFolder> opened() throws IOException {
+    private Optional<GardenFolder> opened() {
         if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) { folder(); }
         try {
             return Optional.of(folder());

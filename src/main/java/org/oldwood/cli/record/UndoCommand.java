@@ -114,7 +114,7 @@ public final class UndoCommand extends GardenCommand {
     }
 
     /** The entry of an id, which must be among those that can be taken back. */
-    static Entry known(GardenCommand command, String id, List<Entry> among) throws IOException {
+    static Entry known(GardenCommand command, String id, List<Entry> among) {
         Predicate<Entry> isAsked = entry -> entry.id().equals(id);
         Optional<Entry> known = among.stream().filter(isAsked).findFirst();
         command.refuseIf(known.isEmpty() && command.folder().journal().stream().anyMatch(isAsked),

@@ -21,28 +21,18 @@ public final class ChillCommand extends SumCommand {
     @Option(names = "--model", paramLabel = "MODEL")
     Optional<String> model = Optional.empty();
 
-    private List<ChillWants> wants = List.of();
-
     @Override
     Stretch usual(Season season, SeasonMethods methods) {
         return new Stretch("winter of season " + season.label(), methods.chillFirst(season), methods.chillLast(season));
     }
 
+    /** Of whole winters, and not of days that were asked for. */
     @Override
-    void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {
-        if (wholeSeasons()) {
-            wants = ChillWants.of(folder, folder.on(today()), series,
-                    lines.stream().map(line -> line.stretch().days()).toList());
-            stopOnProblems(folder);
-        }
-    }
-
-    @Override
-    void tellBeside() { wants.forEach(each -> out().hanging("", 2, each.inWords())); }
-
-    @Override
-    Optional<List<ChillWants.Told>> answerBeside() {
-        return Optional.of(wants.stream().map(ChillWants::told).toList());
+    Optional<List<ChillWants>> wants(Optional<HourlySeries> series, List<Days> winters, Optional<GardenFolder> folder) {
+        if (from.isPresent() || series.isEmpty() || folder.isEmpty()) { return Optional.of(List.of()); }
+        List<ChillWants> wants = ChillWants.of(folder.get(), folder.get().on(today()), series.get(), winters);
+        stopOnProblems(folder.get());
+        return Optional.of(wants);
     }
 
     @Override

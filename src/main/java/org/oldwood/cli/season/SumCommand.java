@@ -74,13 +74,11 @@ abstract class SumCommand extends GardenCommand {
     /** The totals by measure and stretch. */
     abstract double[][] totals(HourlySeries series, List<Days> stretches, Documents documents);
 
-    /** Works out what is told of a garden's crops beside the sums. */
-    void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {}
-
-    void tellBeside() {}
-
-    /** It as JSON has it. */
-    Optional<List<ChillWants.Told>> answerBeside() { return Optional.empty(); }
+    /** What a garden's crops want, to be told beside the sums; empty where that is not the question. */
+    Optional<List<ChillWants>> wants(Optional<HourlySeries> series, List<Days> stretches,
+            Optional<GardenFolder> folder) {
+        return Optional.empty();
+    }
 
     @Override
     public int run() throws IOException {
@@ -92,21 +90,18 @@ abstract class SumCommand extends GardenCommand {
         Optional<GardenClimate> climate = here(folder).flatMap(each -> climate(each, weather));
         SeasonMethods methods = SeasonMethods.read(documents);
         List<Stretch> stretches = stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
-        List<Line> lines = new ArrayList<>();
-        if (!stretches.isEmpty()) {
-            HourlySeries series = series(at, weather, climate, stretches);
-            lines.addAll(lines(series, stretches, documents));
-            folder.ifPresent(each -> beside(series, lines, each));
-        }
+        List<Days> days = stretches.stream().map(Stretch::days).toList();
+        Optional<HourlySeries> series = stretches.isEmpty() ? Optional.empty()
+                : Optional.of(series(at, weather, climate, stretches));
+        List<Line> lines = series.map(each -> lines(each, stretches, totals(each, days, documents))).orElse(List.of());
+        Optional<List<ChillWants>> wants = wants(series, days, folder);
         Optional<String> unit = measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty();
-        return answer(() -> new Answer(unit, lines.stream().map(line -> sum(line, measures)).toList(), answerBeside()),
-                () -> print(lines, measures));
-    }
-
-    private void print(List<Line> lines, List<Measure> measures) {
-        if (lines.isEmpty()) { tell("No whole season lies in the record; give --from and --to."); }
-        lines.forEach(line -> print(line, measures));
-        tellBeside();
+        return answer(() -> new Answer(unit, lines.stream().map(line -> sum(line, measures)).toList(),
+                wants.map(all -> all.stream().map(ChillWants::told).toList())), () -> {
+                    if (lines.isEmpty()) { tell("No whole season lies in the record; give --from and --to."); }
+                    lines.forEach(line -> print(line, measures));
+                    wants.orElse(List.of()).forEach(each -> out().hanging("", 2, each.inWords()));
+                });
     }
 
     private static Sum sum(Line line, List<Measure> measures) {
@@ -146,8 +141,7 @@ abstract class SumCommand extends GardenCommand {
         return climate;
     }
 
-    private List<Line> lines(HourlySeries series, List<Stretch> stretches, Documents documents) {
-        double[][] totals = totals(series, stretches.stream().map(Stretch::days).toList(), documents);
+    private static List<Line> lines(HourlySeries series, List<Stretch> stretches, double[][] totals) {
         return IntStream.range(0, stretches.size()).mapToObj(at -> new Line(stretches.get(at),
                 Arrays.stream(totals).map(total -> total[at]).toList(), series.filled(stretches.get(at).days())))
                 .toList();
@@ -163,11 +157,6 @@ abstract class SumCommand extends GardenCommand {
         return HourlySeries.of(latitude, weather, climate, begin, end).orElseThrow(
                 () -> usage("there is neither weather nor climate. Give --weather FILE, or for a garden: %s."
                         .formatted(GardenStages.lackingClimate())));
-    }
-
-    /** True where the lines are whole seasons, not days that were asked for. */
-    final boolean wholeSeasons() {
-        return from.isEmpty();
     }
 
     private double latitude(Optional<GardenFolder> folder) {

@@ -79,7 +79,7 @@ public final class Et0Command extends GardenCommand {
         return answer(() -> Et0Words.Terms.of(date, day, alsoTaken), () -> Et0Words.print(out(), date, day, alsoTaken));
     }
 
-    private Spot spot() throws IOException {
+    private Spot spot() {
         if (altitude.isPresent() && !(altitude.get() >= -430 && altitude.get() <= 9000)) {
             throw usage("--altitude must be from -430 to 9000 m but is " + altitude.get());
         }
@@ -92,7 +92,7 @@ public final class Et0Command extends GardenCommand {
         return new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM()));
     }
 
-    private EvapotranspirationDay day(Spot spot, LocalDate date) throws IOException {
+    private EvapotranspirationDay day(Spot spot, LocalDate date) {
         WeatherDay temperatures = temperatures(date);
         try {
             DayWeather weather = new DayWeather(temperatures.minC().orElseThrow(), temperatures.maxC().orElseThrow(),
@@ -105,7 +105,7 @@ public final class Et0Command extends GardenCommand {
     }
 
     /** As given, else the garden's as measured that day, else its climate's means of that day of the year. */
-    private WeatherDay temperatures(LocalDate date) throws IOException {
+    private WeatherDay temperatures(LocalDate date) {
         refuseIf(tmin.isPresent() != tmax.isPresent(),
                 "give both --tmin and --tmax, the day's lowest and highest temperature");
         if (tmin.isPresent()) { return new WeatherDay(date, number(tmin), number(tmax), OptionalDouble.empty()); }

@@ -2,11 +2,11 @@ package org.oldwood.cli.water;
 
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.words.Words;
@@ -33,9 +33,7 @@ final class Et0Words {
 
     /** What the arguments leave open and what was taken for it, before what the day's did. */
     private static List<String> basis(EvapotranspirationDay day, List<String> alsoTaken) {
-        List<String> basis = new ArrayList<>(alsoTaken);
-        basis.addAll(day.basis());
-        return basis;
+        return Stream.concat(alsoTaken.stream(), day.basis().stream()).toList();
     }
 
     private static List<Term> terms(EvapotranspirationDay day) {

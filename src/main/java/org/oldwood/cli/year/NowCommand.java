@@ -26,7 +26,14 @@ public final class NowCommand extends GardenCommand {
     private static final int MOST_NEXT = 2;
 
     private record Answer(LocalDate until, List<Round> due, List<Round> possible, List<Round> next,
-            Map<String, List<Round>> waiting) {}
+            Map<String, List<Round>> waiting) {
+        Told told() {
+            Map<String, List<String>> ids = new LinkedHashMap<>();
+            waiting.forEach((what, on) -> ids.put(what, on.stream().map(Round::id).toList()));
+            return new Told(until, TaskWords.MINUTES_SEEN, TaskJson.rounds(due), TaskJson.rounds(possible),
+                    TaskJson.rounds(next), ids);
+        }
+    }
 
     private record Told(LocalDate until, String minutesSeen, List<TaskJson.OneRound> due,
             List<TaskJson.OneRound> possible, List<TaskJson.OneRound> next, Map<String, List<String>> waiting) {}
@@ -37,20 +44,14 @@ public final class NowCommand extends GardenCommand {
         List<Round> rounds = Rounds.read(folder().documents()).of(planned.plan(), planned.state()).stream()
                 .filter(round -> round.open() && round.wanted(planned.state().wishes())).toList();
         Answer answer = answer(rounds, planned.state().wishes().aheadDays());
-        if (json) {
-            Map<String, List<String>> waiting = new LinkedHashMap<>();
-            answer.waiting.forEach((what, on) -> waiting.put(what, on.stream().map(Round::id).toList()));
-            out().json(new Told(answer.until, TaskWords.MINUTES_SEEN, TaskJson.rounds(answer.due),
-                    TaskJson.rounds(answer.possible), TaskJson.rounds(answer.next), waiting));
-            return 0;
-        }
-        out().line("%s, %s".formatted(planned.state().garden().name(), Dates.shortDay(today())));
-        print(answer);
-        int missed = planned.plan().missed().size();
-        if (missed > 0) {
-            out().line("Missed so far: %s (oldwood tasks missed)".formatted(Words.count(missed, "job", "jobs")));
-        }
-        return 0;
+        return answer(answer::told, () -> {
+            out().line("%s, %s".formatted(planned.state().garden().name(), Dates.shortDay(today())));
+            print(answer);
+            int missed = planned.plan().missed().size();
+            if (missed > 0) {
+                out().line("Missed so far: %s (oldwood tasks missed)".formatted(Words.count(missed, "job", "jobs")));
+            }
+        });
     }
 
     private Answer answer(List<Round> rounds, int aheadDays) {

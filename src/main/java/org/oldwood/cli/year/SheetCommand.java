@@ -75,7 +75,7 @@ public final class SheetCommand extends GardenCommand {
                 all ? Optional.of(scope) : Optional.empty());
     }
 
-    private Ground ground(GardenFolder folder, GardenState state) throws IOException {
+    private Ground ground(GardenFolder folder, GardenState state) {
         GardenPlan planned = GardenPlan.of(this, folder);
         return new Ground(planned.world(), planned.plan(), planned.planner().subjects(), Planning.water(folder, state),
                 Sources.read(folder.documents()));

@@ -77,26 +77,23 @@ public final class TasksCommand extends GardenCommand {
         Plan plan = whole.part(chosen, missed(whole));
         Rounds kinds = Rounds.read(folder().documents());
         List<Round> rounds = kinds.of(plan, planned.state());
-        if (json) {
-            out().json(TaskJson.of(plan, rounds));
-            return 0;
-        }
-        if (which.filter(MISSED::equals).isPresent()) {
-            tellMissed(plan);
-        } else if (each) {
-            list(plan);
-            tellMissed(plan);
-        } else {
-            rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
-        }
-        if (which.isEmpty()) {
-            planned.state().questions().forEach(question -> tell("Question: " + question));
-            Planning.tellNotices(this, plan.notices());
-        }
-        return 0;
+        return answer(() -> TaskJson.of(plan, rounds), () -> {
+            if (which.filter(MISSED::equals).isPresent()) {
+                tellMissed(plan);
+            } else if (each) {
+                list(plan);
+                tellMissed(plan);
+            } else {
+                rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
+            }
+            if (which.isEmpty()) {
+                planned.state().questions().forEach(question -> tell("Question: " + question));
+                Planning.tellNotices(this, plan.notices());
+            }
+        });
     }
 
-    private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
+    private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) {
         Optional<Round> one = which
                 .flatMap(asked -> ShownList.find(this, rounds, asked).or(() -> holding(asked, rounds)));
         if (one.isPresent() && !table.asked()) {
@@ -215,7 +212,7 @@ public final class TasksCommand extends GardenCommand {
     }
 
     /** What was not done in its time, in a block of its own. */
-    private void tellMissed(Plan plan) throws IOException {
+    private void tellMissed(Plan plan) {
         if (!plan.missed().isEmpty()) {
             RoundLines.printMissed(this, plan.missed(), each ? Optional.empty() : Optional.of(MOST_MISSED));
         }

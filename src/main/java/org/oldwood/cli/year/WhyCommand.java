@@ -57,21 +57,15 @@ public final class WhyCommand extends GardenCommand {
         Plan plan = planner.plan();
         stopOnProblems(folder);
         List<Task> tasks = asked(plan);
-        if (json) {
-            List<TaskJson.OneTask> told = tasks.stream().map(TaskJson.OneTask::of).toList();
-            out().json(told.size() == 1 ? told.get(0) : new Told(TaskWords.MINUTES_SEEN, told));
-        } else {
-            for (Task task : tasks) {
-                tell(task, folder);
-            }
-        }
-        return 0;
+        List<TaskJson.OneTask> told = tasks.stream().map(TaskJson.OneTask::of).toList();
+        return answer(() -> told.size() == 1 ? told.get(0) : new Told(TaskWords.MINUTES_SEEN, told),
+                () -> tasks.forEach(task -> tell(task, folder)));
     }
 
     private record Told(String minutesSeen, List<TaskJson.OneTask> tasks) {}
 
     /** The task; of a round, by its number or id, the first task of each rule, since the others are there alike. */
-    private List<Task> asked(Plan plan) throws IOException {
+    private List<Task> asked(Plan plan) {
         Optional<Task> one = plan.find(named.get(0));
         if (one.isPresent()) { return List.of(one.get()); }
         List<Round> rounds = Rounds.read(folder().documents()).of(plan, state());
@@ -88,7 +82,7 @@ public final class WhyCommand extends GardenCommand {
         return usage("there is no task \"%s\" in this plan. %s".formatted(named.get(0), hint));
     }
 
-    private void tell(Task task, GardenFolder folder) throws IOException {
+    private void tell(Task task, GardenFolder folder) {
         out().paragraph(0, TaskWords.headline(task));
         say(2, "On %s; good %s.", Dates.shortDay(task.day()), TaskWords.window(task));
         say(2, "The window %s.", task.window().words());
