@@ -37,11 +37,8 @@ public final class LeafFalls {
         List<LocalDate> falls = seen.getOrDefault(crop, List.of());
         if (falls.isEmpty()) { return nominal.year(); }
         LocalDate next = nominal.plus(1).start();
-        for (LocalDate fall : falls) {
-            if (!fall.isAfter(day) && fall.isBefore(next) && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {
-                return nominal.year() + 1;
-            }
-        }
-        return nominal.year();
+        boolean isOver = falls.stream().anyMatch(
+                fall -> !fall.isAfter(day) && fall.isBefore(next) && !fall.isBefore(next.minusDays(EARLIEST_DAYS)));
+        return nominal.year() + (isOver ? 1 : 0);
     }
 }

@@ -22,11 +22,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import org.oldwood.sheet.SheetPage;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.JsonText;
 import org.oldwood.store.Problems;
+import org.oldwood.words.Texts;
 
 /**
  * Serves the garden's page on one address of one machine, by the JDK's own HTTP server. The page itself holds nothing
@@ -117,11 +119,11 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void routes() {
-        on("/", "GET", false, exchange -> send(exchange, 200, HTML, WalkPage.html()));
-        on("/page.js", "GET", false,
-                exchange -> send(exchange, 200, "text/javascript; charset=utf-8", WalkPage.resource("page.js")));
-        on("/page.css", "GET", false,
-                exchange -> send(exchange, 200, "text/css; charset=utf-8", WalkPage.resource("page.css")));
+        on("/", "GET", false, exchange -> send(exchange, 200, HTML, SheetPage.render("walk.jte", Map.of())));
+        on("/page.js", "GET", false, exchange -> send(exchange, 200, "text/javascript; charset=utf-8",
+                Texts.resource(PageServer.class, "page.js")));
+        on("/page.css", "GET", false, exchange -> send(exchange, 200, "text/css; charset=utf-8",
+                Texts.resource(PageServer.class, "page.css")));
         on("/garden", "GET", true, this::garden);
         on("/notes", "POST", true, this::notes);
         on("/back", "POST", true, this::back);

@@ -115,11 +115,10 @@ record BushCard(Ground ground, List<PlantState> alike, Crop crop, Optional<Pruni
             Yield.read(crop).flatMap(Yield::wood).map(WoodAge::seen).filter(seen -> seen != Seen.READ)
                     .ifPresent(seen -> marks.computeIfAbsent(seen, any -> new TreeSet<>()).add(crop.plural()));
         }
-        List<String> words = new ArrayList<>();
-        marks.forEach((seen, crops) -> words
-                .add("How much wood of each age bears is %s for %s: read the range of the crop, not its middle."
-                        .formatted(seen.words(), String.join(", ", crops))));
-        return words;
+        return marks.entrySet().stream()
+                .map(each -> "How much wood of each age bears is %s for %s: read the range of the crop, not its middle."
+                        .formatted(each.getKey().words(), String.join(", ", each.getValue())))
+                .toList();
     }
 
     /**

@@ -124,7 +124,9 @@ final class Merge {
                 && Drift.isSmall(lineBefore.rest(), ours.value(DESCRIPTION).orElse(""));
         List<RawProperty> taken = new ArrayList<>();
         for (String group : Written.GROUPS.keySet()) {
-            if (!group.equals(DESCRIPTION)) { taken.addAll(of(takesOurs(group) ? ours : server, group)); }
+            if (!group.equals(DESCRIPTION)) {
+                taken.addAll(of(takesOurs(group) ? ours : server, Written.names(group)));
+            }
         }
         boolean takesText = !hasSmallDrift && takesOurs(DESCRIPTION);
         Written marks = Written.of(ours);
@@ -140,14 +142,13 @@ final class Merge {
         stamps(isMoved).forEach(merged.properties()::add);
         merged.properties().add(marks.property());
         merged.properties().addAll(taken);
-        merged.properties().addAll(progress());
+        merged.properties().addAll(of(keepsProgress() ? server : ours, PROGRESS));
         server.properties().stream().filter(this::isOfOthers).forEach(merged.properties()::add);
         merged.parts().addAll(Alarms.of(server, ours, merged));
         return merged;
     }
 
-    private static List<RawProperty> of(RawComponent item, String group) {
-        Set<String> names = Written.names(group);
+    private static List<RawProperty> of(RawComponent item, Set<String> names) {
         return item.properties().stream().filter(p -> names.contains(p.name())).toList();
     }
 
@@ -199,11 +200,6 @@ final class Merge {
         String theirs = server.value(property.name()).orElse("");
         boolean isTheirs = theirs.length() == property.value().length() && theirs.compareTo(property.value()) > 0;
         return isTheirs ? RawProperty.of(property.name() + ":" + theirs) : property;
-    }
-
-    private List<RawProperty> progress() {
-        RawComponent from = keepsProgress() ? server : ours;
-        return from.properties().stream().filter(p -> PROGRESS.contains(p.name())).toList();
     }
 
     /** Work that was begun or called off on the server is not reopened; an event keeps a status of the person's. */

@@ -165,21 +165,17 @@ final class CalendarReadCommand extends GardenCommand {
                     ? calendar.plan().find(answer.tasks().get(0))
                             .filter(task -> Booking.of(task).isEmpty() || Booking.scales(task)).flatMap(Task::amount)
                     : Optional.empty();
-            chosen.add(new Chosen(answer, planned.flatMap(amount -> other(answer, amount))));
+            chosen.add(new Chosen(answer, planned.isEmpty() ? Optional.empty() : other(answer, planned.get())));
         }
         return chosen;
     }
 
     /** What was done where it was not what was planned. */
-    private Optional<Double> other(Answer answer, Amount planned) {
-        try {
-            return ask(answer.title() + ": planned " + planned.words() + ". How much was it, in " + planned.unit()
-                    + "? (nothing: as planned)").filter(text -> !text.isEmpty())
-                    .map(text -> text.matches("\\d+(\\.\\d+)?") ? Double.parseDouble(text)
-                            : Ticking.measured(this, text, planned.unit()));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+    private Optional<Double> other(Answer answer, Amount planned) throws IOException {
+        return ask(answer.title() + ": planned " + planned.words() + ". How much was it, in " + planned.unit()
+                + "? (nothing: as planned)").filter(text -> !text.isEmpty())
+                .map(text -> text.matches("\\d+(\\.\\d+)?") ? Double.parseDouble(text)
+                        : Ticking.measured(this, text, planned.unit()));
     }
 
     /** A tick books what the task stands for. */

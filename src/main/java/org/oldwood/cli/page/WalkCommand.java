@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.oldwood.cli.command.GardenCommand;
@@ -16,7 +17,7 @@ import org.oldwood.crop.Crops;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.RecordFiles;
 import org.oldwood.page.PageServer;
-import org.oldwood.page.WalkPage;
+import org.oldwood.sheet.SheetPage;
 import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -68,11 +69,12 @@ public final class WalkCommand extends GardenCommand {
         return 0;
     }
 
+    /** Labels to print: no script, no address. */
     private String labels(GardenState state) {
         Crops crops = folder().crops();
-        return WalkPage.labels(state.garden().name(), state.walked().stream()
+        return SheetPage.render("labels.jte", Map.of("garden", state.garden().name(), "labels", state.walked().stream()
                 .map(plant -> QrText.label(plant.plant().id(), PageData.name(crops.get(plant.plant().crop()), plant)))
-                .toList());
+                .toList()));
     }
 
     private PageServer open(InetAddress address) throws IOException {

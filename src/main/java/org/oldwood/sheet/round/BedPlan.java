@@ -53,8 +53,8 @@ public record BedPlan(String name, boolean placed, List<List<Spot>> rows) {
                 due.getOrDefault(id, Set.of()).stream().limit(MOST_SIGNS).toList());
     }
 
-    /** What the signs on some beds stand for, in words. */
-    static Map<String, String> legend(List<BedPlan> beds) {
+    /** What the signs on some beds stand for: craft and words. */
+    public static Map<String, String> legend(List<BedPlan> beds) {
         Map<String, String> words = new LinkedHashMap<>();
         beds.stream().flatMap(bed -> bed.rows.stream()).flatMap(List::stream).flatMap(spot -> spot.crafts.stream())
                 .forEach(craft -> words.put(craft, craft.equals("season") ? "looking" : craft));

@@ -1,7 +1,6 @@
 package org.oldwood.sheet.round;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,11 +20,6 @@ import java.util.Optional;
 public record RoundPage(String title, boolean month, List<String> facts, List<String> missed, List<Tick> strip,
         List<Group> groups, List<String> looks, List<Card> cards, String undrawn, List<BedPlan> beds, List<String> buy,
         String next) {
-
-    /** What the signs on the beds stand for: craft and words. */
-    public Map<String, String> legend() {
-        return BedPlan.legend(beds);
-    }
 
     /** The first day of a month on the strip; {@code x} in per cent of its width. */
     public record Tick(String label, String x) {}
