@@ -24,12 +24,6 @@ import org.oldwood.store.Problems;
 public record Climate(String name, Optional<Double> latitude, Months meanMaxC, Months meanMinC, Optional<Months> rainMm,
         List<String> sources, String note, double errorC) {
 
-    /** A mean year that was measured at the place itself. */
-    public Climate(String name, Optional<Double> latitude, Months meanMaxC, Months meanMinC, Optional<Months> rainMm,
-            List<String> sources, String note) {
-        this(name, latitude, meanMaxC, meanMinC, rainMm, sources, note, 0);
-    }
-
     /** The same with the rain of stations around where its own is not known. */
     public Climate withRain(Climate around) {
         return new Climate(name, latitude, meanMaxC, meanMinC, around.rainMm,
@@ -81,7 +75,7 @@ public record Climate(String name, Optional<Double> latitude, Months meanMaxC, M
                 fields.has("latitude") ? Optional.of(fields.number("latitude", -90, 90)) : Optional.empty(),
                 twelve(fields, "meanMaxC", -60, 60), twelve(fields, "meanMinC", -70, 45),
                 fields.has("rainMm") ? Optional.of(twelve(fields, "rainMm", 0, 3000)) : Optional.empty(),
-                fields.texts("source"), fields.text("note", ""));
+                fields.texts("source"), fields.text("note", ""), 0);
         fields.optionalText("seen");
         for (int month = 1; month <= 12; month++) {
             if (climate.meanMinC.in(month) > climate.meanMaxC.in(month)) {

@@ -13,21 +13,12 @@ import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** Works out a crop's models in one season, without anything that was seen. */
-final class CropSeason {
-    private final Crop crop;
-    private final CropStages stages;
-    private final SeasonClimate season;
-    private final Stages calendar;
-    private final StageModel model;
-    private final Map<Stage, Modelled> done = new EnumMap<>(Stage.class);
-    private final Map<Stage, Optional<LocalDate>> days = new EnumMap<>(Stage.class);
+record CropSeason(Crop crop, CropStages stages, SeasonClimate season, Stages calendar, StageModel model,
+        Map<Stage, Modelled> done, Map<Stage, Optional<LocalDate>> days) {
 
     CropSeason(Crop crop, CropStages stages, SeasonClimate season, Stages calendar) {
-        this.crop = crop;
-        this.stages = stages;
-        this.season = season;
-        this.calendar = calendar;
-        this.model = season.model(stages.chill());
+        this(crop, stages, season, calendar, season.model(stages.chill()), new EnumMap<>(Stage.class),
+                new EnumMap<>(Stage.class));
     }
 
     /** What is known of a stage, with its words. */

@@ -39,7 +39,7 @@ class GroundFrostTest {
     private static GardenClimate climate(double january) {
         Months mean = Months.of(IntStream.range(0, 12)
                 .mapToDouble(month -> 8 - (8 - january) * Math.cos(Math.PI * month / 6)).toArray());
-        return new GardenClimate(52, new Climate("", Optional.of(52.0), mean, mean, Optional.empty(), List.of(), ""),
+        return new GardenClimate(52, new Climate("", Optional.of(52.0), mean, mean, Optional.empty(), List.of(), "", 0),
                 Weather.none(), Documents.bundled());
     }
 }

@@ -88,7 +88,7 @@ class LeadTest {
 
     private static Climate turned(Climate north) {
         return new Climate("mirror", north.latitude().map(each -> -each), turned(north.meanMaxC()),
-                turned(north.meanMinC()), Optional.empty(), List.of(), "");
+                turned(north.meanMinC()), Optional.empty(), List.of(), "", 0);
     }
 
     private static Months turned(Months months) {

@@ -117,7 +117,7 @@ class ModelledStagesTest {
         Climate climate = Climate.bundled(name, DOCUMENTS);
         double latitude = climate.latitude().orElseThrow();
         Climate turned = new Climate("mirror", Optional.of(-latitude), turned(climate.meanMaxC()),
-                turned(climate.meanMinC()), Optional.empty(), List.of(), "");
+                turned(climate.meanMinC()), Optional.empty(), List.of(), "", 0);
         Stages here = new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
                 Sightings.none(), DOCUMENTS);
         Stages there = new ModelledStages(new GardenClimate(-latitude, turned, Weather.none(), DOCUMENTS),
@@ -148,7 +148,7 @@ class ModelledStagesTest {
             min[month] = max[month] - 6;
         }
         Climate climate = new Climate("made up", Optional.of(latitude), Months.of(max), Months.of(min),
-                Optional.empty(), List.of(), "");
+                Optional.empty(), List.of(), "", 0);
         Stages stages = new ModelledStages(new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
                 Sightings.none(), DOCUMENTS);
         Season season = new Season(2028, Hemisphere.of(latitude));

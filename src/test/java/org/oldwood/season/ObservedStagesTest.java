@@ -258,7 +258,7 @@ class ObservedStagesTest {
         for (String[] row : rows("normals.csv")) {
             if (row[0].equals(place)) {
                 return new Climate(place, Optional.of(Double.parseDouble(row[1])), months(row[2]), months(row[3]),
-                        Optional.empty(), List.of(), "");
+                        Optional.empty(), List.of(), "", 0);
             }
         }
         return Climate.bundled(place, DOCUMENTS);

@@ -96,7 +96,7 @@ abstract class SoilCommand extends GardenCommand {
             throw usage((target.isEmpty() ? "--target" : "--area") + " is missing");
         }
         mustKnow("soil", soil, books.tables().soils().textures());
-        return new LimeCase(soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare,
+        return new LimeCase(soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare, 0,
                 0);
     }
 

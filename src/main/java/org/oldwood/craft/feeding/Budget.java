@@ -64,7 +64,7 @@ public record Budget(Need need, Counting counting, Choice choice, NeedCase.Groun
         Nutrients due = need.gPerM2().minus(counting.all()).atLeastZero();
         Recipe recipe = recipe(tables, limits, due, choice.allowed());
         if (from > 0) { recipe = quicker(tables, limits, due, choice.allowed(), recipe); }
-        Dressings split = new Dressings(tables, timing, texture, recipe);
+        Dressings split = Dressings.of(tables, timing, texture, recipe);
         List<FeedPlan> dressings = split.of(need.gPerM2().n(), counting.all().n(), from, ground);
         if (from == 0 && dressings.size() > 1) {
             FeedPlan first = dressings.get(0);

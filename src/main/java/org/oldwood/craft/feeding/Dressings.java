@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.oldwood.crop.Figure;
 
 /**
  * Splits a year's recipe into its dressings. Nitrogen goes by the shares of the timing: after the first dressing its
@@ -11,29 +12,23 @@ import java.util.function.Predicate;
  * off goes with the next. What brings little or no nitrogen goes with the first, for the time of phosphate, potash and
  * magnesia does not matter on plants that stand (RB209 section 7). Slow feeds go in one, since they last the season and
  * do not burn.
+ *
+ * @param most the most nitrogen of one dressing, g/m²
  */
-final class Dressings {
-    private final FeedingTables tables;
-    private final Recipe recipe;
-    private final List<Timing.Dressing> times;
-    private final double most;
+record Dressings(FeedingTables tables, Recipe recipe, List<Timing.Dressing> times, double most) {
 
-    Dressings(FeedingTables tables, Timing timing, Optional<String> texture, Recipe recipe) {
-        this.tables = tables;
-        this.recipe = recipe;
-        List<Timing.Dressing> usual = timing.on(tables.soils().lightSand(texture));
-        boolean slow = allNitrogen(feed -> feed.is("slow") || feed.is("manure"))
-                || (timing.dressings().size() == 1 && allNitrogen(Feed::slow));
-        this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : usual;
+    static Dressings of(FeedingTables tables, Timing timing, Optional<String> texture, Recipe recipe) {
+        if (allNitrogen(recipe, feed -> feed.is("slow") || feed.is("manure"))
+                || (timing.dressings().size() == 1 && allNitrogen(recipe, Feed::slow))) {
+            List<Timing.Dressing> once = List.of(new Timing.Dressing("first", "in one dressing", 1));
+            return new Dressings(tables, recipe, once, Double.POSITIVE_INFINITY);
+        }
         FeedingTables.Limits limits = tables.limits();
-        this.most = slow ? Double.POSITIVE_INFINITY
-                : (tables.soils().organic(texture) ? limits.dressingMostNOnPeat() : limits.dressingMostN()).is();
+        Figure most = tables.soils().organic(texture) ? limits.dressingMostNOnPeat() : limits.dressingMostN();
+        return new Dressings(tables, recipe, timing.on(tables.soils().lightSand(texture)), most.is());
     }
 
-    /** The most nitrogen of one dressing, g/m². */
-    double most() { return most; }
-
-    private boolean allNitrogen(Predicate<Feed> is) {
+    private static boolean allNitrogen(Recipe recipe, Predicate<Feed> is) {
         List<Feed> withN = recipe.parts().stream().map(Recipe.Part::feed).filter(Feed::givesNitrogen).toList();
         return !withN.isEmpty() && withN.stream().allMatch(is);
     }

@@ -3,7 +3,6 @@ package org.oldwood.craft.water;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 
@@ -16,8 +15,6 @@ public record WaterData(Soils soils, Surfaces surfaces, WaterFigures figures, Cr
         return new WaterData(Soils.read(documents), Surfaces.read(documents), WaterFigures.read(documents), crops,
                 new HashMap<>());
     }
-
-    public Crop crop(String id) { return crops.get(id); }
 
     /** How a crop draws water; empty where nothing is known of it. */
     public Optional<CropWater> water(String crop) {

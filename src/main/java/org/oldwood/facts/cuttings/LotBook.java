@@ -177,7 +177,8 @@ public final class LotBook {
         if (inspections.isEmpty()) { return ParentHealth.of(signs, List.of(), age, age); }
         Entry last = inspections.get(inspections.size() - 1);
         List<String> found = inspections.stream().map(entry -> entry.text("finding").orElse(""))
-                .filter(finding -> bars(signs, finding) || last.names("finding", finding)).distinct().toList();
+                .filter(finding -> signs.barring(finding).isPresent() || last.names("finding", finding)).distinct()
+                .toList();
         return ParentHealth.of(signs, found, years(last.date(), day), age);
     }
 
@@ -189,13 +190,9 @@ public final class LotBook {
     private static Optional<ParentHealth.Sick> barring(PlantState plant, HealthSigns signs) {
         return Entries.all(plant.entries(), EntryKind.INSPECTED).stream()
                 .flatMap(inspection -> inspection.text("finding").stream())
-                .flatMap(finding -> signs.signs().stream().filter(sign -> sign.bars() && sign.finding().equals(finding))
-                        .map(sign -> new ParentHealth.Sick(plant.plant().id(), finding, sign.sources())))
+                .flatMap(finding -> signs.barring(finding)
+                        .map(sign -> new ParentHealth.Sick(plant.plant().id(), finding, sign.sources())).stream())
                 .findFirst();
-    }
-
-    private static boolean bars(HealthSigns signs, String finding) {
-        return signs.signs().stream().anyMatch(sign -> sign.bars() && sign.finding().equals(finding));
     }
 
     /** When cuttings are struck, in the window that opens in a season; empty as for a course. */

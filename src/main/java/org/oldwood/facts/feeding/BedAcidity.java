@@ -59,10 +59,9 @@ public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way li
         BedState bed = s.subject().bed().orElseThrow();
         Optional<FeedingProfile> profile = mostAcid(books, s, bed);
         List<String> kept = s.world().state().garden().materials();
-        Lime lime = FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
-                .filter(each -> !each.is("ash")).findFirst()
-                .orElseGet(() -> books.materials().lime(books.liming().usualLime()).orElseThrow());
-        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream().findFirst()
+        Lime lime = FeedingBooks.kept(kept, books.materials()::lime).stream().filter(each -> !each.is("ash"))
+                .findFirst().orElseGet(() -> books.materials().lime(books.liming().usualLime()).orElseThrow());
+        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).stream().findFirst()
                 .orElseGet(() -> books.materials().acidifier(books.liming().usualAcidifier()).orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
         NotShown limed = notShown(books, bed, EntryKind.LIMED);

@@ -92,7 +92,7 @@ public record BedMulch(Optional<MulchLayer> layer, double depthNow, MulchPlan pl
         boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());
         Optional<Mulch> rich = Optional.empty();
-        for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
+        for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch)) {
             Optional<String> why = excluded(profiles, mulch);
             Optional<String> tooRich = RichMulch.about(books, s.world().crops(), bed, mulch, mulch.depth().is());
             if (why.isEmpty() && tooRich.isEmpty()) {

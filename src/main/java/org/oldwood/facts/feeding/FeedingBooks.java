@@ -79,19 +79,18 @@ public final class FeedingBooks {
         return SharedBed.crops(bed, crops).stream().map(this::profile).flatMap(Optional::stream).toList();
     }
 
-    /** Materials to reckon with, and whether the grower named them. */
-    public record Kept<T>(List<T> materials, boolean named) {}
+    /** Feeds to reckon with, and whether the grower named them. */
+    public record Kept(List<Feed> feeds, boolean named) {}
 
     /** The feeds that the grower keeps; where none is named, usual ones. */
-    public Kept<Feed> feeds(List<String> ids, boolean acidSoil) {
-        Kept<Feed> own = kept(ids, id -> materials().feed(id).filter(feed -> !feed.is("mulch-only")));
-        return own.materials().isEmpty()
-                ? new Kept<>(kept(tables().usual().forCrop(acidSoil), materials()::feed).materials(), false)
-                : own;
+    public Kept feeds(List<String> ids, boolean acidSoil) {
+        List<Feed> own = kept(ids, id -> materials().feed(id).filter(feed -> !feed.is("mulch-only")));
+        return own.isEmpty() ? new Kept(kept(tables().usual().forCrop(acidSoil), materials()::feed), false)
+                : new Kept(own, true);
     }
 
-    public static <T> Kept<T> kept(List<String> ids, Function<String, Optional<T>> find) {
-        List<T> found = ids.stream().map(find).flatMap(Optional::stream).toList();
-        return new Kept<>(found, !found.isEmpty());
+    /** Those of the ids that are known. */
+    public static <T> List<T> kept(List<String> ids, Function<String, Optional<T>> find) {
+        return ids.stream().map(find).flatMap(Optional::stream).toList();
     }
 }

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
-import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Need;
@@ -67,11 +66,10 @@ public record StandFeed(Crop crop, FeedingProfile profile, FeedingProfile.School
         Budget.Counting counting = new Budget.Counting(applications.left(given, s.season(), need, asking.tested()),
                 BedMulch.brings(books, s), Applications.given(given, s.season()),
                 Applications.materials(given, s.season()));
-        FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
+        FeedingBooks.Kept kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(crop, profile, school, asked, need, counting,
                 fitting(books, s, bed, profile,
-                        Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph(),
-                                books.liming().neverFrom())),
+                        Choice.of(kept.feeds(), profile, need.gPerM2().k2o(), asking.ph(), books.liming().neverFrom())),
                 litres.isPresent(), timing(books, s, crop, litres.isPresent() ? "tub" : profile.timing()),
                 asking.tests(), List.copyOf(given), asking.assumed(kept.named()));
     }

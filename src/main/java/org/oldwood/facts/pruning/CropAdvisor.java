@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.oldwood.craft.pruning.WoodCrop;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
@@ -43,18 +44,15 @@ public final class CropAdvisor extends Advisor {
             arithmetic.add(plant.plant().id() + borne.get().arithmetic());
             forms.add(plant.plant().form());
         }
-        Set<String> sources = new LinkedHashSet<>();
-        forms.forEach(form -> sources.addAll(sources(form, yield.get())));
+        List<String> sources = forms.stream().flatMap(form -> sources(form, yield.get())).distinct().toList();
         String words = is == 0 ? "no crop to speak of yet"
                 : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + " kg)";
-        return Optional.of(Amount.of(is, "kg", words, arithmetic, List.copyOf(sources)).withLines(lines(s)));
+        return Optional.of(Amount.of(is, "kg", words, arithmetic, sources).withLines(lines(s)));
     }
 
-    private static Set<String> sources(String form, Yield yield) {
-        Set<String> sources = new LinkedHashSet<>();
-        Optional.ofNullable(yield.mature().get(form)).ifPresent(figure -> sources.addAll(figure.sources()));
-        yield.series(form).ifPresent(series -> sources.addAll(series.sources()));
-        return sources;
+    private static Stream<String> sources(String form, Yield yield) {
+        return Stream.concat(Optional.ofNullable(yield.mature().get(form)).stream().map(Figure::sources),
+                yield.series(form).stream().map(Yield.Series::sources)).flatMap(List::stream);
     }
 
     /**

@@ -29,20 +29,11 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
         return new BedGround(bed, soil, roof(bed, data.surfaces(), remarks), remarks);
     }
 
-    /** How deep roots go here, m: as deep as they would, or to the bottom of the ground. */
+    /** How deep roots go here, m: as deep as they would, or to the bottom of the ground or tub. */
     public double rootDepthM(double wantedM) {
-        return Math.min(wantedM, bottomM());
-    }
-
-    /** Whether the ground ends before the roots would. */
-    public boolean isShallowerThan(double wantedM) {
-        return bottomM() < wantedM;
-    }
-
-    /** How deep the ground is, or the mix of a tub, m. */
-    private double bottomM() {
-        return Math.min(bed.rootableDepthCm().orElse(Double.POSITIVE_INFINITY) / 100,
+        double bottomM = Math.min(bed.rootableDepthCm().orElse(Double.POSITIVE_INFINITY) / 100,
                 bed.tubLitres().orElse(Double.POSITIVE_INFINITY) / 1000 / bed.areaM2());
+        return Math.min(wantedM, bottomM);
     }
 
     /**

@@ -88,16 +88,15 @@ public record BedSoil(Soil soil, BedWater water, List<BedDemand.Planting> planti
             plants++;
             String crop = plant.plant().crop();
             plantings.merge(crop + " " + age,
-                    new BedDemand.Planting(data.crop(crop), water, area, season.year() - age + 1),
+                    new BedDemand.Planting(data.crops().get(crop), water, area, season.year() - age + 1),
                     BedDemand.Planting::with);
         }
 
         BedSoil in(BedGround bed) {
             double wanted = depth / ground;
+            double rootDepthM = bed.rootDepthM(wanted);
             List<String> remarks = new ArrayList<>(bed.remarks());
-            if (bed.isShallowerThan(wanted)) {
-                remarks.add("the roots can go no deeper than the bed's rootable depth");
-            }
+            if (rootDepthM < wanted) { remarks.add("the roots can go no deeper than the bed's rootable depth"); }
             Set<String> keys = new LinkedHashSet<>(bed.soil().sources());
             keys.addAll(sources);
             List<BedDemand.Planting> all = List.copyOf(plantings.values());
@@ -105,9 +104,9 @@ public record BedSoil(Soil soil, BedWater water, List<BedDemand.Planting> planti
             double held = Math.min(bed.bed().areaM2(), ground);
             boolean allRows = rows == plants;
             boolean both = rows > 0 && !allRows;
-            return new BedSoil(bed.soil(), bed.water(bed.rootDepthM(wanted), fraction), all, held,
+            return new BedSoil(bed.soil(), bed.water(rootDepthM, fraction), all, held,
                     both ? held : allRows ? metres : bushes,
-                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush", bed.rootDepthM(wanted), remarks,
+                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush", rootDepthM, remarks,
                     List.copyOf(keys));
         }
     }

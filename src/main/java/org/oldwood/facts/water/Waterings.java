@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.RootZone;
@@ -21,20 +20,8 @@ import org.oldwood.garden.PlantState;
  * got counts by its share of the ground that roots hold; of it, no more than that share can hold, for the rest ran
  * through under that plant and helps no other.
  */
-final class Waterings {
-    private final Bed bed;
-    private final double groundM2;
-    private final WeatherSeries weather;
-    private final BedEvents events;
-    private final List<LocalDate> notCounted = new ArrayList<>();
-    private Optional<String> unmeasured = Optional.empty();
-
-    private Waterings(Bed bed, double groundM2, WeatherSeries weather, BedEvents events) {
-        this.bed = bed;
-        this.groundM2 = groundM2;
-        this.weather = weather;
-        this.events = events;
-    }
+record Waterings(Bed bed, double groundM2, WeatherSeries weather, BedEvents events, List<LocalDate> notCounted,
+        List<String> unmeasured) {
 
     /**
      * Adds them to the events.
@@ -43,7 +30,8 @@ final class Waterings {
      */
     public static List<String> add(BedState state, BedSoil soil, WaterData data, WeatherSeries weather,
             BedEvents events) {
-        Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
+        Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events, new ArrayList<>(),
+                new ArrayList<>());
         state.entries().forEach(entry -> all.add(entry, Double.POSITIVE_INFINITY));
         for (PlantState plant : state.plants()) {
             double share = BedSoil.groundM2(plant, data.figures());
@@ -60,7 +48,7 @@ final class Waterings {
             notCounted.add(entry.date());
             return;
         }
-        unmeasured = entry.unmeasured().or(() -> unmeasured);
+        entry.unmeasured().ifPresent(unmeasured::add);
         double counted = Math.min(mostLitres, litres.getAsDouble());
         events.water(weather.index(entry.date()), RootZone.millimetres(counted, groundM2));
     }
@@ -73,7 +61,8 @@ final class Waterings {
     }
 
     private List<String> remarks() {
-        List<String> remarks = new ArrayList<>(unmeasured.stream().toList());
+        List<String> remarks = new ArrayList<>();
+        if (!unmeasured.isEmpty()) { remarks.add(unmeasured.get(unmeasured.size() - 1)); }
         if (!notCounted.isEmpty()) {
             remarks.add(
                     "waterings noted in minutes are left out, %s of them, the last on %s, because the flow is not known: add \"tapLitresPerMinute\" to the bed in garden.json, or note litres"

@@ -65,7 +65,7 @@ public final class WeatherMeans {
         if (years() < least) { return Optional.empty(); }
         return Optional.of(new Climate("the garden's own weather.csv (" + inWords() + ")", Optional.empty(),
                 max.means(), min.means(), rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
-                List.of(), ""));
+                List.of(), "", 0));
     }
 
     /** Why they make no mean year yet: the month that was measured in the fewest years. */

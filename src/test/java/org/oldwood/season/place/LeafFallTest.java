@@ -104,7 +104,7 @@ class LeafFallTest {
 
     private static Climate warmer(Climate climate, double byC) {
         return new Climate("warmer", climate.latitude(), warmer(climate.meanMaxC(), byC),
-                warmer(climate.meanMinC(), byC), climate.rainMm(), List.of(), "");
+                warmer(climate.meanMinC(), byC), climate.rainMm(), List.of(), "", 0);
     }
 
     private static org.oldwood.season.Months warmer(org.oldwood.season.Months months, double byC) {

@@ -108,7 +108,7 @@ class WintersTest {
     private static Climate mean(List<WeatherDay> winters, double warmerC) {
         Climate year = Climate.bundled("yakima", Documents.bundled());
         return new Climate("mean", Optional.of(LATITUDE), months(year.meanMaxC(), winters, WeatherDay::maxC, warmerC),
-                months(year.meanMinC(), winters, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "");
+                months(year.meanMinC(), winters, WeatherDay::minC, warmerC), Optional.empty(), List.of(), "", 0);
     }
 
     private static Months months(Months year, List<WeatherDay> days, Function<WeatherDay, OptionalDouble> of,

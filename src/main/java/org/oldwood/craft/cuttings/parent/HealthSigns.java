@@ -1,6 +1,7 @@
 package org.oldwood.craft.cuttings.parent;
 
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 
@@ -18,4 +19,9 @@ public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String
      * @param bars whether no cutting should be taken at all; otherwise it is a warning
      */
     public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {}
+
+    /** The sign of a finding that bars the bush, if it is one. */
+    public Optional<Sign> barring(String finding) {
+        return signs.stream().filter(sign -> sign.bars && sign.finding.equals(finding)).findFirst();
+    }
 }

@@ -32,12 +32,6 @@ public record LimeCase(Optional<String> texture, OptionalDouble measuredPh, doub
      */
     public record Layer(double depthCm, double stonesPercent) {}
 
-    /** Of ground on which nothing given before the test still works. */
-    public LimeCase(Optional<String> texture, OptionalDouble measuredPh, double targetPh, Layer layer, double areaM2,
-            boolean standing, double givenSinceTest) {
-        this(texture, measuredPh, targetPh, layer, areaM2, standing, givenSinceTest, 0);
-    }
-
     public LimeCase {
         measuredPh.ifPresent(ph -> checkPh(ph, "measured pH"));
         checkPh(targetPh, "target pH");

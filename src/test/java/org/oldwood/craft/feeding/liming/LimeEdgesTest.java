@@ -24,7 +24,7 @@ class LimeEdgesTest {
 
     private static LimeCase asked(String texture, double ph, double target, double given, boolean standing) {
         return new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10,
-                standing, given);
+                standing, given, 0);
     }
 
     private static PhPlan lime(LimeCase asked) { return LimingTest.plan(asked, "ground-limestone"); }
@@ -135,7 +135,7 @@ class LimeEdgesTest {
 
     private static LimeCase layer(double depthCm, double stones, double areaM2) {
         return new LimeCase(Optional.empty(), OptionalDouble.empty(), 6.5, new LimeCase.Layer(depthCm, stones), areaM2,
-                true, 0);
+                true, 0, 0);
     }
 
     /** Pure quicklime is 100 % CaO, and half a percent is left to rounding. */
@@ -232,7 +232,7 @@ class LimeEdgesTest {
     void half_a_layer_wants_half_the_lime() {
         for (double depth : new double[]{30, 10}) {
             PhPlan plan = lime(new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5,
-                    new LimeCase.Layer(depth, 0), 10, false, 0));
+                    new LimeCase.Layer(depth, 0), 10, false, 0, 0));
             assertThat(plan.gPerM2()).isCloseTo(depth == 30 ? 950 : 350, within(1e-9));
         }
     }
@@ -241,7 +241,7 @@ class LimeEdgesTest {
     @Test
     void ground_of_unknown_texture_is_reckoned_as_sand() {
         LimeCase unknown = new LimeCase(Optional.empty(), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(30, 0), 10,
-                false, 0);
+                false, 0, 0);
         PhPlan plan = lime(unknown);
 
         assertThat(plan.gPerM2()).isCloseTo(850, within(1e-9));
@@ -256,7 +256,7 @@ class LimeEdgesTest {
     @Test
     void sulphur_too_is_reckoned_as_for_sand() {
         LimeCase unknown = new LimeCase(Optional.empty(), OptionalDouble.of(5.0), 4.5, new LimeCase.Layer(20, 0), 10,
-                false, 0);
+                false, 0, 0);
 
         assertThat(sulphur(unknown).gPerM2()).isCloseTo(175 * 0.112085, within(0.001));
         assertThat(says(sulphur(unknown), "reckoned as sand")).isTrue();
@@ -292,7 +292,7 @@ class LimeEdgesTest {
     }
 
     private static PhPlan acid(OptionalDouble ph) {
-        LimeCase asked = new LimeCase(Optional.of("loam"), ph, 4.5, new LimeCase.Layer(20, 0), 10, true, 0);
+        LimeCase asked = new LimeCase(Optional.of("loam"), ph, 4.5, new LimeCase.Layer(20, 0), 10, true, 0, 0);
         return LimePlan.of(Data.LIMING, Data.TABLES.soils(), asked, Data.lime("ground-limestone"),
                 Optional.of(Data.profile("blueberry")));
     }

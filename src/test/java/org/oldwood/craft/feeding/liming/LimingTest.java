@@ -16,7 +16,7 @@ import org.oldwood.store.RecordException;
 public class LimingTest {
     public static LimeCase asked(String texture, double ph, double target, boolean standing) {
         return new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10,
-                standing, 0);
+                standing, 0, 0);
     }
 
     public static PhPlan plan(LimeCase asked, String lime) {
@@ -28,7 +28,7 @@ public class LimingTest {
     void requirement_as_printed(String id, String texture, double ph, double target, double depthCm, double stones,
             double expected, double printedTo, String unit, String source) {
         LimeCase asked = new LimeCase(Optional.of(texture), OptionalDouble.of(ph), target,
-                new LimeCase.Layer(depthCm, stones), 10, false, 0);
+                new LimeCase.Layer(depthCm, stones), 10, false, 0, 0);
 
         double tonnes = plan(asked, "ground-limestone").gPerM2() / 100;
 
@@ -62,7 +62,7 @@ public class LimingTest {
     @Test
     void portions_add_up() {
         LimeCase small = new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0),
-                4.17, true, 0);
+                4.17, true, 0, 0);
         PhPlan plan = plan(small, "ground-limestone");
 
         assertThat(plan.portions()).containsExactly(1500.0, 1500.0);
@@ -100,7 +100,7 @@ public class LimingTest {
     @Test
     void no_lime_without_a_test_nor_from_ph_7_nor_burnt() {
         LimeCase untested = new LimeCase(Optional.of("loam"), OptionalDouble.empty(), 6.5, new LimeCase.Layer(20, 0),
-                10, true, 0);
+                10, true, 0, 0);
 
         assertThat(plan(untested, "ground-limestone").refused()).isPresent();
         assertThat(plan(asked("loam", 7.0, 7.5, true), "ground-limestone").refused()).isPresent();
@@ -131,13 +131,13 @@ public class LimingTest {
     @Test
     void what_was_given_since_the_test_counts() {
         LimeCase given = new LimeCase(Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0),
-                10, true, 300);
+                10, true, 300, 0);
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
         assertThat(plan(given, "ground-limestone").notes()).as("all doses go by the one test")
                 .noneMatch(note -> note.contains("test again before you give more"));
         LimeCase acid = new LimeCase(Optional.of("loam"), OptionalDouble.of(4.2), 4.8, new LimeCase.Layer(20, 0), 10,
-                true, 120);
+                true, 120, 0);
         assertThat(LimePlan.of(Data.LIMING, Data.TABLES.soils(), acid, Data.lime("ground-limestone"),
                 Optional.of(Data.profile("blueberry"))).notes())
                 .anyMatch(note -> note.contains("test again before you give more"));
