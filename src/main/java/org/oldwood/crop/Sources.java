@@ -8,12 +8,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /** All sources by key, gathered from the files {@code sources/*.json}. */
-public final class Sources {
+public record Sources(Map<String, Source> byKey) {
     private static final String FOLDER = "sources";
-
-    private final Map<String, Source> byKey;
-
-    private Sources(Map<String, Source> byKey) { this.byKey = byKey; }
 
     public static Sources read(Documents documents) {
         Map<String, Source> byKey = new TreeMap<>();

@@ -1,6 +1,5 @@
 package org.oldwood.facts;
 
-import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Entry;
@@ -84,9 +83,8 @@ public final class GardenStages {
 
     /** The stages that the journal says were seen. */
     static Sightings sightings(GardenState state) {
-        List<Sighting> seen = state.entries().stream().filter(entry -> entry.kind() == EntryKind.SEEN)
-                .flatMap(entry -> sighting(state, entry).stream()).toList();
-        return Sightings.of(seen);
+        return Sightings.of(state.entries().stream().filter(entry -> entry.kind() == EntryKind.SEEN)
+                .flatMap(entry -> sighting(state, entry).stream()).toList());
     }
 
     private static Optional<Sighting> sighting(GardenState state, Entry entry) {

@@ -12,9 +12,6 @@ import java.util.List;
  * @param basis modelled, or calendar where no model holds there
  */
 record Modelled(LocalDate date, double plusMinus, double own, Basis basis, String words, List<String> sources) {
-    Modelled {
-        sources = List.copyOf(sources);
-    }
 
     static Modelled of(StageDate date, String why) {
         return new Modelled(date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words() + why,

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.oldwood.craft.cuttings.survival.Kilograms;
-import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.season.Season;
 
@@ -56,12 +55,7 @@ public record StrikePlan(LikelyDay strikeFrom, LikelyDay strikeBy, Optional<Like
 
     /** The chance that {@code struck} cuttings meet the want. */
     static double chance(int struck, Want want, Course course, Survival survival, Timeline line) {
-        Spread plants = survival.whole().from(struck);
-        double sum = 0;
-        for (int k = 0; k <= plants.most(); k++) {
-            sum += plants.chance(k) * success(k, want, course, line);
-        }
-        return Math.min(1, sum);
+        return Math.min(1, survival.whole().from(struck).mean(plants -> success(plants, want, course, line)));
     }
 
     /** The windows for striking, one a season. */

@@ -33,11 +33,8 @@ public record NeedTable(String id, @Key(words = {
      * Below the first row, the first.
      */
     double forStep(int step) {
-        double found = values.values().iterator().next();
-        for (Map.Entry<String, Double> row : values.entrySet()) {
-            if (Integer.parseInt(row.getKey()) <= step) { found = row.getValue(); }
-        }
-        return found;
+        return values.entrySet().stream().filter(row -> Integer.parseInt(row.getKey()) <= step)
+                .mapToDouble(Map.Entry::getValue).reduce(forAll(), (before, last) -> last);
     }
 
     /** The one value of a table for all. */

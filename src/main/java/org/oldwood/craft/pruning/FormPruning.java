@@ -82,8 +82,6 @@ public record FormPruning(String form, String craft, List<School> schools, Strin
      * @param canes taking out fruited canes and tying in new ones
      */
     public record Labour(Optional<Figure> winter, Optional<Figure> summer, Optional<Figure> canes) {
-        static final List<String> UNITS = List.of("min/bush", "min/m");
-
         /** The figure for a time of work; {@code renovation} takes as long as {@code winter}, planting far less. */
         public Optional<Figure> of(String time) {
             return switch (time) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stems;
 import org.oldwood.garden.Entry;
@@ -41,9 +42,9 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
 
     /** Those of a bush, aged to the season, of {@code stems} that stand there. */
     static StemFaults of(PlantState state, Crop crop, Season season, LeafFalls falls, Stems stems) {
-        int counted = lastUncut(state, EntryKind.COUNTED);
-        if (counted < 0) { return NONE; }
-        Entry entry = state.entries().get(counted);
+        Optional<Entry> counted = lastUncut(state, EntryKind.COUNTED);
+        if (counted.isEmpty()) { return NONE; }
+        Entry entry = counted.get();
         int older = season.year() - falls.seasonYear(crop.id(), entry.date());
         Stems sick = within(sum(entry, List.of("dead"), older), stems, Stems.NONE);
         return new StemFaults(sick, within(sum(entry, WEAK, older), stems, sick), entry.count("dead").orElse(0),
@@ -52,20 +53,17 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
 
     /** Those of the new canes of a row, of {@code canes} that stand there. */
     static StemFaults ofCanes(PlantState state, Stems canes) {
-        int counted = lastUncut(state, EntryKind.CANES);
-        if (counted < 0) { return NONE; }
-        Entry entry = state.entries().get(counted);
+        Optional<Entry> counted = lastUncut(state, EntryKind.CANES);
+        if (counted.isEmpty()) { return NONE; }
+        Entry entry = counted.get();
         Stems sick = within(Map.of(1, entry.count("dead").orElse(0)), canes, Stems.NONE);
         return new StemFaults(sick, within(Map.of(1, entry.count("weak").orElse(0)), canes, sick), 0, 0);
     }
 
-    /** Where the last count stands among the entries; -1 where there is none, or a cut followed. */
-    private static int lastUncut(PlantState state, EntryKind kind) {
-        for (int at = state.entries().size() - 1; at >= 0; at--) {
-            EntryKind last = state.entries().get(at).kind();
-            if (last == kind || last == EntryKind.PRUNED) { return last == kind ? at : -1; }
-        }
-        return -1;
+    /** The last count; empty where there is none, or a cut followed. */
+    private static Optional<Entry> lastUncut(PlantState state, EntryKind kind) {
+        return state.entries().stream().filter(entry -> entry.kind() == kind || entry.kind() == EntryKind.PRUNED)
+                .reduce((earlier, later) -> later).filter(last -> last.kind() == kind);
     }
 
     private static Map<Integer, Integer> sum(Entry entry, List<String> keys, int older) {

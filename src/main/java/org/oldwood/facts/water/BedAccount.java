@@ -41,9 +41,6 @@ import org.oldwood.season.weather.WeatherDay;
  */
 public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate today, Depletion now,
         WeatherSeries weather, double rainSpread, List<String> remarks) {
-    public BedAccount {
-        remarks = List.copyOf(remarks);
-    }
 
     public static BedAccount of(BedState state, BedSoil soil, CropCurves curves, WaterData data, Weather measured,
             LocalDate today) {
@@ -73,7 +70,7 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         WaterDays wetter = account.run(weather.withRainTimes(1 + spread, noRain).withUseTimes(1 - use, noWarmth),
                 coefficient, events, 0);
         Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
-        return new BedAccount(state, soil, days, today, now, weather, spread, remarks);
+        return new BedAccount(state, soil, days, today, now, weather, spread, List.copyOf(remarks));
     }
 
     /** What a moisture entry tells the account; empty where it says nothing that it understands. */

@@ -18,15 +18,12 @@ import org.oldwood.garden.Bed;
  * @param remarks what was taken for granted, for people
  */
 public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks) {
-    public BedGround {
-        remarks = List.copyOf(remarks);
-    }
 
     /** A bed's ground. */
     public static BedGround of(Bed bed, WaterData data) {
         List<String> remarks = new ArrayList<>();
         Soil soil = soil(bed, data.soils(), remarks);
-        return new BedGround(bed, soil, roof(bed, data.surfaces(), remarks), remarks);
+        return new BedGround(bed, soil, roof(bed, data.surfaces(), remarks), List.copyOf(remarks));
     }
 
     /** How deep roots go here, m: as deep as they would, or to the bottom of the ground or tub. */

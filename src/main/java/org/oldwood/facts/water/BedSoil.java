@@ -31,12 +31,6 @@ import org.oldwood.season.Season;
 public record BedSoil(Soil soil, BedWater water, List<BedDemand.Planting> plantings, double groundM2, double plants,
         String each, double rootDepthM, List<String> remarks, List<String> sources) {
 
-    public BedSoil {
-        plantings = List.copyOf(plantings);
-        remarks = List.copyOf(remarks);
-        sources = List.copyOf(sources);
-    }
-
     /** The bed in a season; empty where no plant stands in it whose needs are known. */
     public static Optional<BedSoil> of(BedState state, Season season, WaterData data) {
         Standing standing = new Standing(season, data);
@@ -106,7 +100,7 @@ public record BedSoil(Soil soil, BedWater water, List<BedDemand.Planting> planti
             boolean both = rows > 0 && !allRows;
             return new BedSoil(bed.soil(), bed.water(rootDepthM, fraction), all, held,
                     both ? held : allRows ? metres : bushes,
-                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush", rootDepthM, remarks,
+                    both ? "m² of rooted ground" : allRows ? "metre of row" : "bush", rootDepthM, List.copyOf(remarks),
                     List.copyOf(keys));
         }
     }

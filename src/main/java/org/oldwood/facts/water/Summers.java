@@ -40,9 +40,6 @@ public final class Summers {
      * @param summers how it fared, in the order of the summers
      */
     public record BedSummers(BedGround ground, BedWater water, List<Fared> summers) {
-        public BedSummers {
-            summers = List.copyOf(summers);
-        }
 
         public double meanDaysShort() { return summers.stream().mapToInt(Fared::daysShort).average().orElse(0); }
 

@@ -18,8 +18,6 @@ import org.oldwood.garden.EntryKind;
 public record DoneBy(List<EntryKind> kinds, Map<String, String> fields, boolean together, int earlyDays,
         Optional<Measure> measure) {
 
-    public static final DoneBy NOTHING = new DoneBy(List.of(), Map.of(), false, 0, Optional.empty());
-
     /**
      * How much is enough.
      *

@@ -99,9 +99,7 @@ public final class PlaceClimate {
         List<Near> from = near(Station.Column.DEW_POINT);
         double[] dew = blend(from, shares(from), Station.Column.DEW_POINT, Optional.of(methods.dewPoint()));
         Months mean = maximum().mean(minimum());
-        for (int month = 0; month < dew.length; month++) {
-            dew[month] = Math.min(dew[month], mean.in(month + 1));
-        }
+        Arrays.setAll(dew, month -> Math.min(dew[month], mean.in(month + 1)));
         return Months.of(dew);
     }
 
@@ -154,11 +152,8 @@ public final class PlaceClimate {
     /** Mean of March to May in the north, of September to November in the south. */
     private double spring(double[] maximum, double[] minimum) {
         int first = spot.latitude() >= 0 ? 2 : 8;
-        double sum = 0;
-        for (int month = first; month < first + 3; month++) {
-            sum += (maximum[month] + minimum[month]) / 2;
-        }
-        return sum / 3;
+        return IntStream.range(first, first + 3).mapToDouble(month -> (maximum[month] + minimum[month]) / 2).reduce(0,
+                Double::sum) / 3;
     }
 
     /** The stations that count most: {@code Crosby 14 km, Shawbury 62 km, 78 m lower}. */

@@ -7,6 +7,7 @@ import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.oldwood.season.Months;
 
 /** What a weather file's temperatures are in, and its rain with them. */
@@ -95,8 +96,8 @@ public enum WeatherUnits {
     }
 
     private static double mean(List<WeatherDay> days, boolean greatest) {
-        return days.stream().map(day -> greatest ? day.maxC() : day.minC()).filter(value -> value.isPresent())
-                .mapToDouble(value -> value.getAsDouble()).average().orElse(0);
+        return days.stream().map(day -> greatest ? day.maxC() : day.minC()).flatMapToDouble(OptionalDouble::stream)
+                .average().orElse(0);
     }
 
     /**

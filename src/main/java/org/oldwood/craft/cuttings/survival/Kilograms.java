@@ -22,11 +22,7 @@ public record Kilograms(Spread plants, PlantYield perPlant) {
 
     /** The chance of {@code kg} or more. */
     double atLeast(double kg) {
-        double sum = 0;
-        for (int k = 0; k <= plants.most(); k++) {
-            sum += plants.chance(k) * chance(k, perPlant, kg);
-        }
-        return Math.min(1, sum);
+        return Math.min(1, plants.mean(number -> chance(number, perPlant, kg)));
     }
 
     /** The crop, kg, that is not exceeded with a chance of {@code share}. */

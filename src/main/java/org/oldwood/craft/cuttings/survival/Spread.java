@@ -1,5 +1,8 @@
 package org.oldwood.craft.cuttings.survival;
 
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
 /** A number of plants that is not known for sure: the chance of each number from 0 to {@link #most()}. Immutable. */
 public final class Spread {
     private final double[] chances;
@@ -15,12 +18,12 @@ public final class Spread {
     }
 
     /** The expected number. */
-    public double mean() {
-        double sum = 0;
-        for (int k = 1; k < chances.length; k++) {
-            sum += k * chances[k];
-        }
-        return Math.min(sum, most());
+    public double mean() { return Math.min(mean(number -> number), most()); }
+
+    /** The mean of something that goes with the number. */
+    public double mean(IntToDoubleFunction of) {
+        return IntStream.rangeClosed(0, most()).mapToDouble(k -> chances[k] * of.applyAsDouble(k)).reduce(0,
+                Double::sum);
     }
 
     /** The least number that is not exceeded with a chance of {@code share} or more. */

@@ -26,10 +26,6 @@ public record EvapotranspirationDay(double extraterrestrial, double daylightHour
         double netSolar, double netLongwave, double saturation, double vapour, double slope, double gamma, double wind,
         double fromRadiation, double fromAir, double hargreaves, List<String> basis) {
 
-    public EvapotranspirationDay {
-        basis = List.copyOf(basis);
-    }
-
     /**
      * Works out a day.
      *
