@@ -7,8 +7,4 @@ import java.util.List;
  *
  * @param holds whether it spoke for the task
  */
-public record Reason(boolean holds, String words, List<String> sources) {
-    public Reason {
-        sources = List.copyOf(sources);
-    }
-}
+public record Reason(boolean holds, String words, List<String> sources) {}

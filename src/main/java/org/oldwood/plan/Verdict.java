@@ -1,8 +1,8 @@
 package org.oldwood.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.facts.Situation;
 
 /**
@@ -18,15 +18,9 @@ public record Verdict(Rule rule, Situation situation, Optional<Window> window, L
     /** In a plan: one condition does not hold, never mind which. */
     static final List<Reason> NOT = List.of(new Reason(false, "", List.of()));
 
-    public Verdict {
-        reasons = List.copyOf(reasons);
-    }
-
     /** The same, with a reason more. */
     Verdict with(Reason more) {
-        List<Reason> all = new ArrayList<>(reasons);
-        all.add(more);
-        return new Verdict(rule, situation, window, all, because);
+        return new Verdict(rule, situation, window, Stream.concat(reasons.stream(), Stream.of(more)).toList(), because);
     }
 
     /** Whether it gives a task. */

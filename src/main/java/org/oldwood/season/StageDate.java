@@ -11,9 +11,6 @@ import java.util.List;
  * @param words one sentence on what it was made from
  */
 public record StageDate(LocalDate date, int plusMinusDays, Basis basis, String words, List<String> sources) {
-    public StageDate {
-        sources = List.copyOf(sources);
-    }
 
     /** What it was made from, then the day, ± how many days; a day that was seen stands alone. */
     public String inWords() {

@@ -44,8 +44,7 @@ public final class Materials {
 
     /** The tags of a material by any of its ids; empty for one that is not known here. */
     public List<String> tags(String id) {
-        if (feeds.containsKey(id)) { return feeds.get(id).tags(); }
-        if (limes.containsKey(id)) { return limes.get(id).tags(); }
-        return acidifiers.containsKey(id) ? acidifiers.get(id).tags() : List.of();
+        return feed(id).map(Feed::tags).or(() -> lime(id).map(Lime::tags)).or(() -> acidifier(id).map(Acidifier::tags))
+                .orElse(List.of());
     }
 }

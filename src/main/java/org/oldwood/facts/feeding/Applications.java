@@ -1,7 +1,6 @@
 package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,9 +56,7 @@ public record Applications(FeedingBooks books, Hemisphere hemisphere) {
 
     /** All that was given to the whole bed, oldest first. */
     public List<Given> toBed(BedState bed) {
-        List<Given> all = new ArrayList<>();
-        bed.entries().forEach(entry -> given(entry, bed.bed().areaM2(), bed).ifPresent(all::add));
-        return all;
+        return bed.entries().stream().flatMap(entry -> given(entry, bed.bed().areaM2(), bed).stream()).toList();
     }
 
     /** What was given to plants alone that share so much ground, oldest first. */

@@ -40,7 +40,7 @@ public final class MulchAdvisor extends Advisor {
         BedMulch mulch = BedMulch.of(FeedingBooks.of(s), s);
         if (mulch.plan().cubicMetres() <= 0) { return Optional.empty(); }
         List<String> lines = new ArrayList<>();
-        loads(mulch).ifPresent(lines::add);
+        lines.add(loads(mulch));
         if (mulch.sheets() > 0) { lines.add("Under it %s.".formatted(mulch.underlay().inWords(mulch.sheets()))); }
         mulch.nextTopUp()
                 .ifPresent(day -> lines.add("By about " + day + " it will have shrunk to two thirds; look then."));
@@ -70,16 +70,15 @@ public final class MulchAdvisor extends Advisor {
                 Words.fixed(mulch.plan().layCm(), 0), Words.amount(mulch.plan().coveredM2()));
     }
 
-    private Optional<String> loads(BedMulch mulch) {
+    private String loads(BedMulch mulch) {
         Optional<Long> bales = mulch.plan().wholeBales();
         if (bales.isPresent()) {
-            return Optional.of("About %s of %s, %s kg.".formatted(Words.count(bales.get(), "bale", "bales"),
-                    mulch.plan().mulch().bale().orElseThrow().kg().inWords(), Words.amount(mulch.plan().kg())));
+            return "About %s of %s, %s kg.".formatted(Words.count(bales.get(), "bale", "bales"),
+                    mulch.plan().mulch().bale().orElseThrow().kg().inWords(), Words.amount(mulch.plan().kg()));
         }
         double litres = mulch.barrowLitres();
-        return Optional.of(
-                "About %s of %s l, %s kg.".formatted(Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows"),
-                        Words.amount(litres), Words.amount(mulch.plan().kg())));
+        return "About %s of %s l, %s kg.".formatted(Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows"),
+                Words.amount(litres), Words.amount(mulch.plan().kg()));
     }
 
     /** What a new layer takes, with the paper under it. */

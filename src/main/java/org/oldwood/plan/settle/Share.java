@@ -13,9 +13,6 @@ import org.oldwood.garden.Entry;
  * @param by the entries that say so, oldest first
  */
 public record Share(String id, int bushes, double done, boolean skipped, List<Entry> by) {
-    public Share {
-        by = List.copyOf(by);
-    }
 
     public static Share untouched(String id, int bushes) { return new Share(id, bushes, 0, false, List.of()); }
 
