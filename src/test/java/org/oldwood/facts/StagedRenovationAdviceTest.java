@@ -58,7 +58,7 @@ class StagedRenovationAdviceTest {
     @Test
     void its_first_winter_is_named_with_its_part_and_the_way_to_go_slower() throws IOException {
         planted();
-        note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '7+': 45}");
+        note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '5': 0, '6': 0, '7+': 45}");
         Situation s = situation("2025-12-20", 52);
 
         assertThat(new PruningAdvisor().fact("life-stage", Optional.empty(), s).text()).hasValue("neglected");
