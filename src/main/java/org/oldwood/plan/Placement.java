@@ -29,8 +29,8 @@ final class Placement {
     /** The days of work that other work waits for. */
     private final Map<Task.Work, LocalDate> placed = new HashMap<>();
 
-    /** Those of them that are not skipped. */
-    private final Set<Task.Work> wanted = new HashSet<>();
+    /** Those of them that are skipped wherever they were asked for. */
+    private final Set<Task.Work> skipped = new HashSet<>();
 
     /** The rules that some other rule comes after. */
     private final Set<String> first = new HashSet<>();
@@ -152,13 +152,17 @@ final class Placement {
     private boolean isNothingToClear(Task task) {
         if (!task.rule().clears() || task.state() != Task.State.OPEN) { return false; }
         List<Task.Work> before = task.comesAfter().stream().filter(placed::containsKey).toList();
-        return !before.isEmpty() && before.stream().noneMatch(wanted::contains);
+        return !before.isEmpty() && skipped.containsAll(before);
     }
 
     private void remember(Task task, LocalDate day) {
         if (first.contains(task.rule().id())) {
-            task.works().forEach(work -> placed.merge(work, day, Placement::latest));
-            if (task.state() != Task.State.SKIPPED) { wanted.addAll(task.works()); }
+            task.works().forEach(work -> {
+                boolean isFirst = placed.put(work, latest(day, placed.getOrDefault(work, day))) == null;
+                if (task.state() != Task.State.SKIPPED) {
+                    skipped.remove(work);
+                } else if (isFirst) { skipped.add(work); }
+            });
         }
         if (garden.minutesPerDay() != 0) { minutes.merge(day, task.minutes().orElse(0.0), Double::sum); }
         Set<String> tags = task.tags();
